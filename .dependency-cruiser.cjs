@@ -1,0 +1,49 @@
+/** Which room may know which: a room imports from the floors below its own, never across or up. */
+const floors = [
+  ['science'],
+  ['trade'],
+  ['record'],
+  ['planning', 'advice'],
+  ['store', 'api', 'exchange', 'print', 'demo'],
+  ['app', 'server'],
+  ['cli'],
+]
+
+const rules = floors.flatMap((rooms, floor) =>
+  rooms.map(room => {
+    const allowed = [room, ...floors.slice(0, floor).flat()]
+    return {
+      name: `${room}-knows-only-the-floors-below`,
+      comment: `src/${room} (floor ${floor}) may import from: ${allowed.join(', ')}`,
+      severity: 'error',
+      from: { path: `^src/${room}/`, pathNot: '\\.test\\.tsx?$' },
+      to: { path: '^src/', pathNot: `^src/(${allowed.join('|')})/` },
+    }
+  }),
+)
+
+module.exports = {
+  forbidden: [
+    ...rules,
+    {
+      name: 'no-circles',
+      comment: 'Two files that import each other are one idea in two places.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'pure-rooms-touch-no-machine',
+      comment: 'science, trade, record, planning and advice run unchanged in a browser and on a server.',
+      severity: 'error',
+      from: { path: '^src/(science|trade|record|planning|advice)/', pathNot: '\\.test\\.ts$' },
+      to: { dependencyTypes: ['core'] },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    parser: 'swc',
+    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs'], conditionNames: ['import', 'node', 'default'] },
+  },
+}

@@ -1,0 +1,38 @@
+import { defineConfig } from 'vitest/config'
+
+/**
+ * Three kinds of test, told apart by the file's name:
+ * `x.test.ts` beside the code (rules and properties), `x.db.test.ts` (a real database on disk),
+ * `x.browser.test.ts` (a real browser against a real server).
+ */
+export default defineConfig({
+  test: {
+    pool: 'forks',
+    maxWorkers: 2,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'test/**/*.test.ts'],
+          exclude: ['**/*.db.test.ts', '**/*.browser.test.ts', 'node_modules/**'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'db', include: ['src/**/*.db.test.ts', 'test/**/*.db.test.ts'], testTimeout: 120_000 },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['src/**/*.browser.test.ts', 'test/**/*.browser.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})
