@@ -1,0 +1,143 @@
+/** `npm test`: sets up what is missing, then runs every kind of test and ends with `N passed, N failed`. */
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { buildApp, buildServer } from './setup/build.js'
+import { installLibraries } from './setup/install.js'
+import { checkNode } from './setup/node-version.js'
+import { root } from './setup/prepare.js'
+import { runTool } from './setup/run-tool.js'
+import { orSayTrouble, Trouble } from './setup/trouble.js'
+
+/** @typedef {{ passed: number, failed: number, output: string }} Outcome */
+
+const reports = mkdtempSync(join(tmpdir(), 'budstick-test-'))
+process.once('exit', () => rmSync(reports, { recursive: true, force: true }))
+
+/** The same tests in the same way everywhere: with CI set, a focused test or an unwritten snapshot fails here too. */
+const environment = { ...process.env, CI: 'true' }
+
+/**
+ * A tool that is one check as a whole.
+ * @param {string} script
+ * @param {string[]} args
+ * @returns {Promise<Outcome>}
+ */
+async function oneCheck(script, ...args) {
+  const { code, output } = await runTool(process.execPath, [join(root, script), ...args], {
+    cwd: root,
+    env: environment,
+  })
+  return { passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1, output }
+}
+
+/**
+ * One kind of test, counted test by test. A file that does not load, and a run without tests, have failed.
+ * @param {string} project as named in vitest.config.ts
+ * @returns {Promise<Outcome>}
+ */
+async function tests(project) {
+  const report = join(reports, `${project}.json`)
+  const { code, output } = await runTool(
+    process.execPath,
+    [
+      join(root, 'node_modules/vitest/vitest.mjs'),
+      'run',
+      `--project=${project}`,
+      '--reporter=dot',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+    ],
+    { cwd: root, env: environment },
+  )
+  if (!existsSync(report)) return { passed: 0, failed: 1, output }
+  const { numPassedTests: passed, numFailedTests, testResults } = JSON.parse(readFileSync(report, 'utf8'))
+  const notLoaded = testResults.filter(
+    (/** @type {{ status: string, assertionResults: unknown[] }} */ file) =>
+      file.status === 'failed' && file.assertionResults.length === 0,
+  ).length
+  const failed = numFailedTests + notLoaded
+  if (passed + failed === 0) return { passed, failed: 1, output: `No test ran.\n${output}` }
+  return { passed, failed: failed === 0 && code !== 0 ? 1 : failed, output }
+}
+
+/**
+ * Every check against something outside the project, one by one.
+ * @returns {Promise<Outcome>}
+ */
+async function outsideChecks() {
+  const { code, output } = await runTool(
+    process.execPath,
+    ['--import', 'tsx', join(root, 'scripts/outside-checks.ts'), '--json'],
+    { cwd: root, env: environment },
+  )
+  /** @type {{ what: string, source: string, expected: unknown, got: unknown, pass: boolean }[]} */
+  let checks
+  try {
+    checks = JSON.parse(output)
+  } catch {
+    return { passed: 0, failed: 1, output }
+  }
+  const failures = checks.filter(check => !check.pass)
+  const passed = checks.length - failures.length
+  const failed = failures.length || (code === 0 && passed > 0 ? 0 : 1)
+  return { passed, failed, output: failures.map(check => JSON.stringify(check)).join('\n') }
+}
+
+/** @returns {Promise<Outcome>} */
+async function builds() {
+  try {
+    await Promise.all([buildServer(root), buildApp(root)])
+    return { passed: 1, failed: 0, output: '' }
+  } catch (error) {
+    if (!(error instanceof Trouble)) throw error
+    return { passed: 0, failed: 1, output: error.message }
+  }
+}
+
+/**
+ * Runs steps one after another, each to its end whatever became of those before.
+ * @param {[name: string, run: () => Promise<Outcome>][]} steps
+ * @returns {Promise<Outcome[]>}
+ */
+async function inTurn(steps) {
+  const outcomes = []
+  for (const [name, run] of steps) {
+    const began = Date.now()
+    const outcome = await run()
+    const { passed, failed, output } = outcome
+    const seconds = ((Date.now() - began) / 1000).toFixed(1)
+    console.log(
+      `${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed, ${seconds} s`,
+    )
+    if (failed > 0) console.log(`\n${output.trim()}\n`)
+    outcomes.push(outcome)
+  }
+  return outcomes
+}
+
+await orSayTrouble(async () => {
+  checkNode(root)
+  await installLibraries(root)
+  console.log('Running every kind of test, two at a time:')
+  const began = Date.now()
+  const lanes = await Promise.all([
+    inTurn([
+      ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
+      ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
+      ['build', builds],
+      ['outside checks', outsideChecks],
+      ['tests in a browser', () => tests('browser')],
+    ]),
+    inTurn([
+      ['rules, properties and floors', () => tests('unit')],
+      ['tests on a real database', () => tests('db')],
+    ]),
+  ])
+  const outcomes = lanes.flat()
+  const passed = outcomes.reduce((sum, outcome) => sum + outcome.passed, 0)
+  const failed = outcomes.reduce((sum, outcome) => sum + outcome.failed, 0)
+  console.log(`All ended after ${Math.round((Date.now() - began) / 1000)} s.`)
+  console.log(`${passed} passed, ${failed} failed`)
+  process.exitCode = failed === 0 && passed > 0 ? 0 : 1
+})
