@@ -9,7 +9,7 @@ const idText = z
   .trim()
   .min(1)
   .max(120)
-  .regex(/^[^\u0000-\u001f]+$/, 'an id is one line of text')
+  .regex(/^\P{Cc}+$/u, 'an id is one line of text')
 
 export const SpeciesId = idText.brand<'SpeciesId'>()
 export type SpeciesId = z.infer<typeof SpeciesId>
