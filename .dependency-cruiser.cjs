@@ -26,6 +26,20 @@ module.exports = {
   forbidden: [
     ...rules,
     {
+      name: 'rooms-have-one-door',
+      comment: "Another room's files are reached through its index.ts alone.",
+      severity: 'error',
+      from: { path: '^src/([^/]+)/', pathNot: '\\.test\\.tsx?$' },
+      to: { path: '^src/', pathNot: ['^src/$1/', '^src/[^/]+/index\\.ts$'] },
+    },
+    {
+      name: 'the-program-stands-without-its-tools',
+      comment: 'What runs in src needs no file of the tests, the scripts or the bench.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '\\.test\\.tsx?$' },
+      to: { path: ['^(test|scripts|bench)/', '\\.test\\.tsx?$'] },
+    },
+    {
       name: 'no-circles',
       comment: 'Two files that import each other are one idea in two places.',
       severity: 'error',
@@ -44,6 +58,9 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     tsPreCompilationDeps: true,
     parser: 'swc',
-    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs'], conditionNames: ['import', 'node', 'default'] },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs'],
+      conditionNames: ['import', 'node', 'default'],
+    },
   },
 }
