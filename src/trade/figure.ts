@@ -1,13 +1,23 @@
 import * as z from 'zod'
 
 /** Where a number comes from. Shown beside every assumption that the program makes. */
-export const Basis = z.enum(['published', 'common practice', 'from memory', 'recorded here', 'set by the nursery'])
+export const Basis = z.enum([
+  'published',
+  'common practice',
+  'from memory',
+  'recorded here',
+  'set by the nursery',
+])
 export type Basis = z.infer<typeof Basis>
 
 const figureShape = {
   basis: Basis,
   /** Ids of `sources.json`; empty where no document confirms the figure. */
   sources: z.array(z.string()).readonly().default([]),
+  /** Of a published figure whose source gives only the two ends. */
+  typicalBasis: z.literal('interpolated').optional(),
+  /** Of a published figure whose source gives only the middle. */
+  rangeBasis: z.literal('from memory').optional(),
   note: z.string().optional(),
 }
 
@@ -31,6 +41,7 @@ export const ShareFigure = z
   })
   .readonly()
   .refine(ordered, 'low, typical and high must rise')
+export type ShareFigure = z.infer<typeof ShareFigure>
 
 /** A rule of the trade without a document behind it. */
 export const commonPractice = (low: number, typical: number, high: number, note?: string): Figure => ({

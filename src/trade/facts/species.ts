@@ -1,0 +1,156 @@
+import * as z from 'zod'
+import { Figure, ShareFigure } from '../figure.ts'
+import { SpeciesId } from '../ids.ts'
+import { MethodId } from '../vocabulary.ts'
+import { Window } from '../window.ts'
+import { Quantities } from './method.ts'
+import species from './species.json' with { type: 'json' }
+import { TextFact } from './text-fact.ts'
+
+export const Importance = z.enum(['main', 'common', 'minor', 'experimental'])
+export type Importance = z.infer<typeof Importance>
+
+const timing = [
+  'daysAfterSeveringToEstablished',
+  'daysToBudBreak',
+  'daysToCallus',
+  'daysToPot',
+  'daysToRoot',
+  'daysToShoot',
+  'daysToUnion',
+  'daysToUnwrap',
+  'etiolatedShootMm',
+  'etiolationCelsius',
+  'leadTimeOrderMonths',
+  'minutesPerBud',
+  'monthsGreenhouse',
+  'monthsToSaleable',
+  'stockAgeDays',
+  'yearsToFullBedYield',
+] as const
+
+/** One method as it is done with one fruit. */
+export const SpeciesWay = z
+  .object({
+    method: MethodId,
+    importance: Importance,
+    role: z.string(),
+    /** True, or in a word where it depends. */
+    trueToType: z.union([z.boolean(), z.string()]),
+    success: ShareFigure,
+    /** What the share of success counts: germination, rooting, take, survival. */
+    counts: z.string().min(1),
+    /** Single published results. They disagree, and that is information. */
+    measured: z
+      .array(
+        z.object({ share: z.number().min(0).max(1), source: z.string(), condition: z.string() }).readonly(),
+      )
+      .readonly()
+      .default([]),
+    /** Months to saleable run from the act of the method: sowing, sticking, ringing, budding, grafting. */
+    timing: z.partialRecord(z.enum(timing), Figure).readonly().default({}),
+    window: Window.nullable().default(null),
+    materials: Quantities,
+    environment: Quantities,
+    mist: TextFact.optional(),
+    notes: z.array(TextFact).readonly().default([]),
+  })
+  .readonly()
+export type SpeciesWay = z.infer<typeof SpeciesWay>
+
+export const Hazard = TextFact.unwrap()
+  .extend({
+    kind: z.enum([
+      'health',
+      'movement',
+      'ip',
+      'disease',
+      'practice',
+      'structure',
+      'pest',
+      'supply',
+      'nutrition',
+      'buyer',
+    ]),
+  })
+  .readonly()
+export type Hazard = z.infer<typeof Hazard>
+
+/** A fruit: how its seed behaves, what it is worked on, how it grows in the orchard, and the ways to make it. */
+export const Species = z
+  .object({
+    id: SpeciesId,
+    commonName: z.string().min(1),
+    botanical: z.string().min(1),
+    /** The botanical names meant, each whole, the usual one first. */
+    taxa: z.array(z.string()).min(1).readonly(),
+    family: z.string(),
+    climates: z.array(z.enum(['tropical', 'subtropical', 'temperate'])).readonly(),
+    evergreen: z.union([z.boolean(), z.literal('semi')]),
+    reproduction: z
+      .object({
+        seedTrueToType: z.string(),
+        embryony: z.enum(['mono', 'poly', 'mixed', 'none']),
+        account: TextFact,
+        dioecious: z.union([z.boolean(), z.string()]),
+        pollination: TextFact,
+        embryosPerSeed: Figure.optional(),
+        femalesPerMale: Figure.optional(),
+      })
+      .readonly(),
+    seed: z
+      .object({
+        storageClass: TextFact,
+        viabilityDays: Figure,
+        daysToGerminate: Figure,
+        germination: ShareFigure,
+        coldStratificationDays: Figure.nullable().default(null),
+        pretreatment: TextFact,
+        seedsPerFruit: Figure.optional(),
+        seedsPerKilogram: Figure.optional(),
+      })
+      .readonly()
+      .nullable()
+      .default(null),
+    rootstocks: z
+      .object({
+        usual: TextFact,
+        compatibility: TextFact,
+        monthsSowToWorkable: Figure.nullable().default(null),
+        stemDiameterMm: Figure.nullable().default(null),
+      })
+      .readonly(),
+    orchard: z
+      .object({
+        yearsToFruitSeedling: Figure.nullable().default(null),
+        yearsToFruitClonal: Figure,
+        rowSpacingMetres: Figure,
+        inRowSpacingMetres: Figure,
+        minYoungCelsius: Figure,
+        minMatureCelsius: Figure,
+        chillHours: Figure.nullable().default(null),
+      })
+      .readonly(),
+    hazards: z.array(Hazard).readonly().default([]),
+    ways: z.array(SpeciesWay).readonly(),
+  })
+  .readonly()
+export type Species = z.infer<typeof Species>
+
+let byId: ReadonlyMap<string, Species> | undefined
+
+const read = (): ReadonlyMap<string, Species> => {
+  byId ??= new Map(
+    z
+      .array(Species)
+      .parse(species)
+      .map(one => [one.id, one]),
+  )
+  return byId
+}
+
+export const allSpecies = (): readonly Species[] => [...read().values()]
+export const speciesById = (id: string): Species | undefined => read().get(id)
+/** How this fruit is made by this method, or undefined where the facts do not know it. */
+export const wayOf = (of: Species, method: MethodId): SpeciesWay | undefined =>
+  of.ways.find(way => way.method === method)
