@@ -1,0 +1,83 @@
+import type { Entry } from '../record/index.ts'
+import type {
+  BatchRow,
+  BatchView,
+  EntriesPulled,
+  EntriesPushed,
+  MotherRow,
+  NurseryView,
+  OrderRow,
+  PlanJob,
+  PlanState,
+  QueryRow,
+  RateRow,
+  Refusal,
+  ServerEvent,
+  WorkList,
+} from './shapes.ts'
+
+/** The server said no, in words that a person can act on. */
+export class Refused extends Error {
+  override readonly name = 'Refused'
+  readonly status: number
+  readonly refusal: Refusal
+  constructor(status: number, refusal: Refusal) {
+    super(`${refusal.what} (${refusal.where}): ${refusal.mend}`)
+    this.status = status
+    this.refusal = refusal
+  }
+}
+
+/** The server as the screens see it. Every call throws `Refused`, or `TypeError` when no server answers. */
+export const createClient = (base = '') => {
+  const ask = async <T>(path: string, init?: RequestInit): Promise<T> => {
+    const answer = await fetch(`${base}/api${path}`, init)
+    if (!answer.ok) {
+      const refusal = await answer.json().catch(() => null)
+      throw new Refused(
+        answer.status,
+        refusal ?? {
+          what: `The server answered ${answer.status}`,
+          where: path,
+          mend: 'Try again, or look at the server’s messages.',
+        },
+      )
+    }
+    return answer.json() as Promise<T>
+  }
+  const send = <T>(path: string, method: 'POST' | 'DELETE', body?: unknown): Promise<T> =>
+    ask(path, {
+      method,
+      headers: { 'content-type': 'application/json' },
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    })
+  const query = (values: Record<string, string | number | undefined>): string => {
+    const kept = Object.entries(values).filter(([, value]) => value !== undefined && value !== '')
+    return kept.length ? `?${new URLSearchParams(kept.map(([k, v]) => [k, String(v)]))}` : ''
+  }
+
+  return {
+    nursery: () => ask<NurseryView>('/nursery'),
+    orders: () => ask<OrderRow[]>('/orders'),
+    mothers: () => ask<MotherRow[]>('/mothers'),
+    queries: () => ask<QueryRow[]>('/queries'),
+    rates: () => ask<RateRow[]>('/rates'),
+    batches: (wanted: { find?: string; state?: 'alive' | 'past' | 'all'; limit?: number } = {}) =>
+      ask<BatchRow[]>(`/batches${query(wanted)}`),
+    batch: (id: string) => ask<BatchView>(`/batches/${encodeURIComponent(id)}`),
+    work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
+    plan: () => ask<PlanState>('/plan'),
+    startPlan: () => send<PlanJob>('/plan', 'POST'),
+    stopPlan: () => send<PlanJob>('/plan/job', 'DELETE'),
+    acceptPlan: (plan: string, by: string | null) => send<PlanState>('/plan/accept', 'POST', { plan, by }),
+    entriesAfter: (after: number, limit?: number) => ask<EntriesPulled>(`/entries${query({ after, limit })}`),
+    pushEntries: (entries: readonly Entry[]) => send<EntriesPushed>('/entries', 'POST', { entries }),
+    /** What the server tells on its own: new entries, and how the planning job goes on. Call the result to stop listening. */
+    listen: (heard: (event: ServerEvent) => void): (() => void) => {
+      const source = new EventSource(`${base}/api/events`)
+      source.onmessage = message => heard(JSON.parse(message.data))
+      return () => source.close()
+    },
+  }
+}
+export type Client = ReturnType<typeof createClient>

@@ -1,0 +1,2 @@
+export { type Client, createClient, Refused } from './client.ts'
+export * from './shapes.ts'

@@ -1,0 +1,126 @@
+import { createRoute, z } from '@hono/zod-openapi'
+import {
+  BatchRow,
+  BatchView,
+  EntriesPulled,
+  EntriesPushed,
+  MotherRow,
+  NurseryView,
+  OrderRow,
+  PlanJob,
+  PlanState,
+  PushEntries,
+  QueryRow,
+  RateRow,
+  Refusal,
+  WorkList,
+} from '../shapes.ts'
+
+/** Every route of the server, with the shapes that it takes and gives: the published description is made from these. */
+
+const json = <S extends z.ZodType>(schema: S, description: string) => ({
+  content: { 'application/json': { schema } },
+  description,
+})
+const refused = json(Refusal, 'Refused: what is wrong, where, and how to mend it')
+
+const get = <P extends string, S extends z.ZodType>(path: P, schema: S, description: string) =>
+  createRoute({ method: 'get', path, responses: { 200: json(schema, description) } })
+
+export const routes = {
+  nursery: get(
+    '/api/nursery',
+    NurseryView,
+    'The nursery: places, people, kinds, and how much there is of everything',
+  ),
+  orders: get('/api/orders', z.array(OrderRow), 'All orders with the chance of each'),
+  mothers: get(
+    '/api/mothers',
+    z.array(MotherRow),
+    'All mother trees with what each may still give this year',
+  ),
+  queries: get('/api/queries', z.array(QueryRow), 'What does not add up and waits to be settled'),
+  rates: get(
+    '/api/rates',
+    z.array(RateRow),
+    'What takes: the rate behind every step, and where it comes from',
+  ),
+  plan: get('/api/plan', PlanState, 'The latest plan, and the planning job if one runs'),
+  batches: createRoute({
+    method: 'get',
+    path: '/api/batches',
+    request: {
+      query: z.object({
+        find: z.string().optional().openapi({ description: 'Text in the name, kind, cultivar or bench' }),
+        state: z.enum(['alive', 'past', 'all']).default('alive'),
+        limit: z.coerce.number().int().min(1).max(100_000).default(10_000),
+      }),
+    },
+    responses: { 200: json(z.array(BatchRow), 'Batches, newest first') },
+  }),
+  batch: createRoute({
+    method: 'get',
+    path: '/api/batches/{id}',
+    request: { params: z.object({ id: z.string() }) },
+    responses: { 200: json(BatchView, 'One batch: its life, counts, family and entries'), 404: refused },
+  }),
+  work: createRoute({
+    method: 'get',
+    path: '/api/work',
+    request: {
+      query: z.object({
+        week: z
+          .string()
+          .regex(/^\d{4}-W\d{2}$/)
+          .optional(),
+      }),
+    },
+    responses: { 200: json(WorkList, 'What is to be done in a week') },
+  }),
+  pullEntries: createRoute({
+    method: 'get',
+    path: '/api/entries',
+    request: {
+      query: z.object({
+        after: z.coerce.number().int().min(0).default(0),
+        limit: z.coerce.number().int().min(1).max(10_000).default(1_000),
+      }),
+    },
+    responses: { 200: json(EntriesPulled, 'Entries after a number, oldest first') },
+  }),
+  pushEntries: createRoute({
+    method: 'post',
+    path: '/api/entries',
+    request: { body: { content: { 'application/json': { schema: PushEntries } }, required: true } },
+    responses: {
+      200: json(EntriesPushed, 'Which were taken, which were known, which were refused and why'),
+      400: refused,
+    },
+  }),
+  startPlan: createRoute({
+    method: 'post',
+    path: '/api/plan',
+    responses: { 202: json(PlanJob, 'The job, begun'), 409: refused },
+  }),
+  stopPlan: createRoute({
+    method: 'delete',
+    path: '/api/plan/job',
+    responses: { 200: json(PlanJob, 'The job, asked to stop with its best answer'), 404: refused },
+  }),
+  acceptPlan: createRoute({
+    method: 'post',
+    path: '/api/plan/accept',
+    request: {
+      body: {
+        content: {
+          'application/json': { schema: z.object({ plan: z.string(), by: z.string().nullable() }) },
+        },
+        required: true,
+      },
+    },
+    responses: {
+      200: json(PlanState, 'The plan is accepted: the season is measured against it'),
+      409: refused,
+    },
+  }),
+} as const

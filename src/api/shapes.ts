@@ -1,0 +1,301 @@
+import * as z from 'zod'
+import { Plan, Task, WeekText } from '../planning/index.ts'
+import { Bench, Day, Entry, Mother, Order, Person, Prices, Settings, Site } from '../record/index.ts'
+import {
+  BatchId,
+  BenchId,
+  Cultivar,
+  EntryId,
+  Kind,
+  KindId,
+  Material,
+  MethodId,
+  MethodMark,
+  MotherId,
+  OrderId,
+  PersonId,
+  PlaceKind,
+  Protocol,
+  ProtocolId,
+  Sign,
+  StepId,
+} from '../trade/index.ts'
+
+/** What went wrong, where, and how to mend it. Every refusal of the server has this shape. */
+export const Refusal = z.object({ what: z.string(), where: z.string(), mend: z.string() }).readonly()
+export type Refusal = z.infer<typeof Refusal>
+
+export const ProtocolSummary = z
+  .object({
+    id: ProtocolId,
+    name: z.string(),
+    version: z.number(),
+    method: MethodId,
+    steps: z.array(z.object({ id: StepId, name: z.string(), place: PlaceKind, sign: Sign }).readonly()),
+  })
+  .readonly()
+export type ProtocolSummary = z.infer<typeof ProtocolSummary>
+
+/** Everything a screen needs to give things their names. */
+export const NurseryView = z
+  .object({
+    site: Site.nullable(),
+    today: Day,
+    week: WeekText,
+    throughSeq: z.number(),
+    settings: Settings,
+    prices: Prices,
+    benches: z.array(Bench),
+    people: z.array(Person),
+    cultivars: z.array(Cultivar),
+    kinds: z.array(Kind),
+    protocols: z.array(ProtocolSummary),
+    counts: z
+      .object({
+        batches: z.number(),
+        plants: z.number(),
+        mothers: z.number(),
+        openOrders: z.number(),
+        queries: z.number(),
+        holds: z.number(),
+      })
+      .readonly(),
+  })
+  .readonly()
+export type NurseryView = z.infer<typeof NurseryView>
+
+export const OrderRow = z
+  .object({
+    order: Order,
+    kindName: z.string(),
+    mark: MethodMark.nullable(),
+    dispatched: z.number(),
+    cancelled: z.boolean(),
+    /** From the latest plan; null where there is none yet, or it is older than the order. */
+    chance: z.number().nullable(),
+    chanceAtAcceptance: z.number().nullable(),
+  })
+  .readonly()
+export type OrderRow = z.infer<typeof OrderRow>
+
+export const BatchRow = z
+  .object({
+    id: BatchId,
+    name: z.string(),
+    kind: KindId,
+    kindName: z.string(),
+    method: MethodId,
+    mark: MethodMark,
+    protocol: ProtocolId,
+    startedOn: Day,
+    number: z.number(),
+    standing: z.number(),
+    finished: z.number(),
+    lost: z.number(),
+    /** Name of the step that most of its plants stand in; "finished", "gone". */
+    stage: z.string(),
+    benches: z.array(BenchId),
+    countedOn: Day.nullable(),
+    onHold: z.boolean(),
+    queries: z.number(),
+  })
+  .readonly()
+export type BatchRow = z.infer<typeof BatchRow>
+
+/** Plants alive expected so many days after the start: nine of ten such batches run between low and high. */
+export const BandPoint = z
+  .object({ day: z.number(), low: z.number(), middle: z.number(), high: z.number(), step: StepId })
+  .readonly()
+export type BandPoint = z.infer<typeof BandPoint>
+
+export const ShownEntry = z
+  .object({
+    id: EntryId,
+    seq: z.number(),
+    on: Day,
+    at: z.string().nullable(),
+    by: PersonId.nullable(),
+    says: z.string(),
+    kind: z.string(),
+    struck: z.boolean(),
+  })
+  .readonly()
+export type ShownEntry = z.infer<typeof ShownEntry>
+
+export const QueryRow = z
+  .object({
+    id: z.string(),
+    entry: EntryId,
+    batch: BatchId.nullable(),
+    mother: MotherId.nullable(),
+    order: OrderId.nullable(),
+    says: z.string(),
+  })
+  .readonly()
+export type QueryRow = z.infer<typeof QueryRow>
+
+export const BatchView = z
+  .object({
+    row: BatchRow,
+    /** The folded batch as `record/` has it. */
+    portions: z.array(
+      z
+        .object({
+          step: StepId,
+          bench: BenchId.nullable(),
+          since: Day,
+          number: z.number(),
+          taken: z.number(),
+          countedOn: Day.nullable(),
+        })
+        .readonly(),
+    ),
+    steps: z.array(
+      z
+        .object({
+          step: StepId,
+          name: z.string(),
+          sign: Sign,
+          place: PlaceKind,
+          entered: z.number(),
+          left: z.number(),
+          lost: z.number(),
+          firstEntered: Day.nullable(),
+        })
+        .readonly(),
+    ),
+    counts: z.array(
+      z
+        .object({
+          entry: EntryId,
+          on: Day,
+          day: z.number(),
+          alive: z.number(),
+          taken: z.number(),
+          dead: z.number(),
+          undecided: z.number(),
+        })
+        .readonly(),
+    ),
+    losses: z.array(z.object({ on: Day, step: StepId, number: z.number(), cause: z.string() }).readonly()),
+    expected: z.array(BandPoint),
+    from: z.array(
+      z
+        .object({
+          what: z.enum(['mother', 'batch', 'bought', 'lot']),
+          id: z.string(),
+          name: z.string(),
+          number: z.number(),
+          as: z.string(),
+        })
+        .readonly(),
+    ),
+    into: z.array(z.object({ batch: BatchId, name: z.string(), number: z.number() }).readonly()),
+    identity: z.string(),
+    entries: z.array(ShownEntry),
+    queries: z.array(QueryRow),
+    orders: z.array(z.object({ order: OrderId, chance: z.number() }).readonly()),
+    protocol: Protocol,
+  })
+  .readonly()
+export type BatchView = z.infer<typeof BatchView>
+
+export const MotherRow = z
+  .object({
+    mother: Mother,
+    cultivarName: z.string(),
+    givenThisYear: z.array(
+      z.object({ material: Material, number: z.number(), mayGive: z.number() }).readonly(),
+    ),
+    onHold: z.boolean(),
+    retired: z.boolean(),
+    lastTest: z
+      .object({ on: Day, test: z.string(), result: z.string(), validUntil: Day.nullable() })
+      .readonly()
+      .nullable(),
+    bbch: z.string().nullable(),
+  })
+  .readonly()
+export type MotherRow = z.infer<typeof MotherRow>
+
+/** The planning job: one at a time, stoppable, with what is going on in words. */
+export const PlanJob = z
+  .object({
+    id: z.string(),
+    state: z.enum(['running', 'done', 'stopped', 'failed']),
+    stage: z.string(),
+    share: z.number(),
+    says: z.string(),
+    why: z.string().nullable(),
+  })
+  .readonly()
+export type PlanJob = z.infer<typeof PlanJob>
+
+export const PlanState = z
+  .object({
+    plan: Plan.nullable(),
+    /** The log has grown since the plan was made. */
+    entriesSince: z.number(),
+    accepted: z.string().nullable(),
+    job: PlanJob.nullable(),
+  })
+  .readonly()
+export type PlanState = z.infer<typeof PlanState>
+
+export const WorkList = z
+  .object({
+    week: WeekText,
+    monday: Day,
+    tasks: z.array(Task),
+    done: z.array(z.string()),
+    accepted: z.boolean(),
+  })
+  .readonly()
+export type WorkList = z.infer<typeof WorkList>
+
+export const EntriesPushed = z
+  .object({
+    accepted: z.array(z.object({ id: EntryId, seq: z.number() }).readonly()),
+    known: z.array(EntryId),
+    refused: z.array(z.object({ index: z.number(), id: z.string().nullable(), refusal: Refusal }).readonly()),
+    throughSeq: z.number(),
+  })
+  .readonly()
+export type EntriesPushed = z.infer<typeof EntriesPushed>
+
+export const EntriesPulled = z.object({ entries: z.array(ShownEntry), throughSeq: z.number() }).readonly()
+export type EntriesPulled = z.infer<typeof EntriesPulled>
+
+/** One step of one protocol: what takes, and where the number comes from. */
+export const RateRow = z
+  .object({
+    protocol: ProtocolId,
+    protocolName: z.string(),
+    method: MethodId,
+    step: StepId,
+    stepName: z.string(),
+    sign: Sign,
+    kind: KindId.nullable(),
+    kindName: z.string().nullable(),
+    mean: z.number(),
+    low: z.number(),
+    high: z.number(),
+    from: z.enum(['facts', 'records', 'set by the nursery']),
+    basis: z.string(),
+    sources: z.array(z.string()),
+    batches: z.number(),
+    entered: z.number(),
+    survived: z.number(),
+  })
+  .readonly()
+export type RateRow = z.infer<typeof RateRow>
+
+/** Server-sent events, one `data:` line of JSON each. */
+export const ServerEvent = z.discriminatedUnion('event', [
+  z.object({ event: z.literal('entries'), throughSeq: z.number() }).readonly(),
+  z.object({ event: z.literal('job'), job: PlanJob }).readonly(),
+])
+export type ServerEvent = z.infer<typeof ServerEvent>
+
+export const PushEntries = z.object({ entries: z.array(z.unknown()).max(20_000) })
+export { Entry as EntryShape }

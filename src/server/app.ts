@@ -1,0 +1,89 @@
+import { OpenAPIHono } from '@hono/zod-openapi'
+import { streamSSE } from 'hono/streaming'
+import type { ServerEvent } from '../api/index.ts'
+import { entryRoutes } from './routes/entries.ts'
+import { planRoutes } from './routes/plan.ts'
+import { readingRoutes } from './routes/reading.ts'
+import { refusal, type Served } from './served.ts'
+
+const isThisComputer = (host: string | undefined): boolean =>
+  /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/.test(host ?? '')
+
+/** The whole API as one function from request to answer; no port is needed to call it. */
+export const createApp = (served: Served) => {
+  const app = new OpenAPIHono({
+    defaultHook: (result, c) => {
+      if (result.success) return undefined
+      const first = result.error.issues[0]
+      return c.json(
+        refusal(
+          first?.message ?? 'The request does not fit',
+          first?.path.join('.') || c.req.path,
+          'Correct it as /api/openapi.json describes and send it again.',
+        ),
+        400,
+      )
+    },
+  })
+
+  app.use('/api/*', async (c, next) => {
+    const origin = c.req.header('origin')
+    const originHost = origin === undefined ? undefined : URL.canParse(origin) ? new URL(origin).host : ''
+    if (
+      !isThisComputer(c.req.header('host') ?? new URL(c.req.url).host) ||
+      (originHost !== undefined && !isThisComputer(originHost))
+    )
+      return c.json(
+        refusal(
+          'Only pages of this computer may ask',
+          'Host or Origin header',
+          'Open the app by the address that was printed at the start.',
+        ),
+        403,
+      )
+    return next()
+  })
+
+  readingRoutes(app, served)
+  entryRoutes(app, served)
+  planRoutes(app, served)
+
+  app.get('/api/events', c =>
+    streamSSE(c, async stream => {
+      const send = (event: ServerEvent): void => void stream.writeSSE({ data: JSON.stringify(event) })
+      const quit = [
+        served.memory.onAppend(throughSeq => send({ event: 'entries', throughSeq })),
+        served.plans.onChange(job => send({ event: 'job', job })),
+      ]
+      const job = served.plans.job()
+      send({ event: 'entries', throughSeq: served.memory.throughSeq() })
+      if (job !== null) send({ event: 'job', job })
+      await new Promise<void>(resolve => stream.onAbort(resolve))
+      for (const stop of quit) stop()
+    }),
+  )
+
+  app.doc31('/api/openapi.json', {
+    openapi: '3.1.0',
+    info: {
+      title: 'Budstick',
+      version: '0.1.0',
+      description: 'Season planning, bench records and lineage of a fruit-tree nursery.',
+    },
+  })
+  app.notFound(c =>
+    c.json(refusal('Nothing is here', c.req.path, 'See /api/openapi.json for what there is.'), 404),
+  )
+  app.onError((problem, c) =>
+    c.json(
+      refusal(
+        'The server failed',
+        c.req.path,
+        `Try again; if it stays, keep this message: ${problem.message}`,
+      ),
+      500,
+    ),
+  )
+  return app
+}
+export type App = ReturnType<typeof createApp>

@@ -1,0 +1,5 @@
+export { type App, createApp } from './app.ts'
+export { type Listening, listen } from './listen.ts'
+export { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
+export { createPlanJobs, type PlanJobs } from './plan-jobs.ts'
+export type { Served } from './served.ts'

@@ -1,0 +1,57 @@
+import { createReadStream, existsSync, statSync } from 'node:fs'
+import { createServer, type Server } from 'node:http'
+import { extname, join, normalize, sep } from 'node:path'
+import { Readable } from 'node:stream'
+import { getRequestListener } from '@hono/node-server'
+import type { App } from './app.ts'
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.woff2': 'font/woff2',
+  '.wasm': 'application/wasm',
+  '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
+}
+
+/** A file of the built app, or its first page for any address that is a view. Names with a hash never change. */
+const appFile = (folder: string, path: string): Response | null => {
+  const wanted = normalize(join(folder, decodeURIComponent(path)))
+  const inside = wanted.startsWith(folder + sep)
+  const isFile = inside && existsSync(wanted) && statSync(wanted).isFile()
+  const file = isFile ? wanted : join(folder, 'index.html')
+  if (!existsSync(file) || (!isFile && extname(path) !== '')) return null
+  return new Response(Readable.toWeb(createReadStream(file)) as ReadableStream, {
+    headers: {
+      'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+      'cache-control': path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
+    },
+  })
+}
+
+export type Listening =
+  | { readonly kind: 'listening'; readonly address: string; readonly server: Server }
+  | { readonly kind: 'port taken'; readonly port: number }
+
+/** Serves API and app on this computer only. `port` 0 takes any that is free. */
+export const listen = async (app: App, appFolder: string | null, port: number): Promise<Listening> => {
+  const handle = (request: Request): Response | Promise<Response> => {
+    const { pathname } = new URL(request.url)
+    if (pathname.startsWith('/api/') || appFolder === null) return app.fetch(request)
+    return appFile(appFolder, pathname) ?? app.fetch(request)
+  }
+  const server = createServer(getRequestListener(handle))
+  return new Promise((resolve, reject) => {
+    server.once('error', (problem: NodeJS.ErrnoException) =>
+      problem.code === 'EADDRINUSE' ? resolve({ kind: 'port taken', port }) : reject(problem),
+    )
+    server.listen(port, '127.0.0.1', () => {
+      const at = server.address()
+      const taken = typeof at === 'object' && at !== null ? at.port : port
+      resolve({ kind: 'listening', address: `http://localhost:${taken}`, server })
+    })
+  })
+}

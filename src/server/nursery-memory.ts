@@ -1,0 +1,65 @@
+import { createFold, type Entry, type EntryId, type LoggedEntry, type Nursery } from '../record/index.ts'
+import type { Log } from '../store/index.ts'
+
+const PAGE = 50_000
+
+/** The log on disk and its folded state in memory, kept in step. */
+export interface NurseryMemory {
+  readonly log: Log
+  nursery(): Nursery
+  throughSeq(): number
+  /** The entry with this id, as the log has it. */
+  entry(id: EntryId): LoggedEntry | undefined
+  struck(id: EntryId): boolean
+  /** All entries after `seq`, oldest first. */
+  after(seq: number, limit: number): readonly LoggedEntry[]
+  append(
+    entries: readonly Entry[],
+    receivedAt: string,
+  ): { accepted: readonly LoggedEntry[]; known: readonly EntryId[] }
+  onAppend(heard: (throughSeq: number) => void): () => void
+}
+
+export const openNurseryMemory = (log: Log): NurseryMemory => {
+  const fold = createFold()
+  const byId = new Map<EntryId, LoggedEntry>()
+  const struck = new Set<EntryId>()
+  const listeners = new Set<(throughSeq: number) => void>()
+  let throughSeq = 0
+
+  const take = (entries: readonly LoggedEntry[]): void => {
+    fold.add(entries)
+    for (const entry of entries) {
+      byId.set(entry.id, entry)
+      if (entry.body.kind === 'struck/1') struck.add(entry.body.entry)
+      throughSeq = entry.seq
+    }
+  }
+
+  for (;;) {
+    const page = log.read({ afterSeq: throughSeq, limit: PAGE })
+    if (page.length === 0) break
+    take(page)
+  }
+
+  return {
+    log,
+    nursery: () => fold.nursery(),
+    throughSeq: () => throughSeq,
+    entry: id => byId.get(id),
+    struck: id => struck.has(id),
+    after: (seq, limit) => log.read({ afterSeq: seq, limit }),
+    append: (entries, receivedAt) => {
+      const result = log.append(entries, receivedAt)
+      if (result.accepted.length > 0) {
+        take(result.accepted)
+        for (const heard of listeners) heard(throughSeq)
+      }
+      return result
+    },
+    onAppend: heard => {
+      listeners.add(heard)
+      return () => listeners.delete(heard)
+    },
+  }
+}

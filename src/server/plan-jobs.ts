@@ -1,0 +1,117 @@
+import { Worker } from 'node:worker_threads'
+import type { PlanJob } from '../api/index.ts'
+import type { Plan } from '../planning/index.ts'
+import type { NurseryMemory } from './nursery-memory.ts'
+import type { PlanWork, PlanWorkSays } from './plan-worker.ts'
+
+/** Seasons simulated for the chance that is shown: a chance of 0.9 is then known to about 0.013. */
+const SEASONS = 2_000
+const SEED = 20_260_101
+
+const workerFile = import.meta.url.endsWith('.ts') ? './plan-worker.ts' : './plan-worker.js'
+
+/** The planner: one job at a time in a thread of its own, the last plan kept over restarts. */
+export interface PlanJobs {
+  latest(): Plan | null
+  job(): PlanJob | null
+  /** Begins a job, or says null because one is running. */
+  begin(today: string): PlanJob | null
+  /** Asks the running job to end with its best answer; null when none runs. */
+  stop(): PlanJob | null
+  onChange(heard: (job: PlanJob) => void): () => void
+  close(): Promise<void>
+}
+
+export const createPlanJobs = (memory: NurseryMemory, newId: () => string): PlanJobs => {
+  let latest = memory.log.recall<Plan>('latest-plan')
+  let job: PlanJob | null = null
+  let worker: Worker | null = null
+  let stopFlag: Int32Array | null = null
+  const listeners = new Set<(job: PlanJob) => void>()
+
+  const tell = (next: PlanJob): void => {
+    job = next
+    for (const heard of listeners) heard(next)
+  }
+
+  const hear = (running: PlanJob, message: PlanWorkSays): void => {
+    switch (message.says) {
+      case 'progress':
+        tell({ ...running, ...message.progress })
+        return
+      case 'plan': {
+        latest = message.plan
+        memory.log.remember('latest-plan', message.plan)
+        const stopped = message.plan.outcome.kind === 'stopped early'
+        tell({
+          ...running,
+          state: stopped ? 'stopped' : 'done',
+          stage: 'answer',
+          share: 1,
+          says: stopped ? 'Stopped with the best plan so far.' : 'The plan is ready.',
+        })
+        return
+      }
+      case 'failed':
+        tell({ ...running, state: 'failed', says: 'The plan could not be made.', why: message.why })
+    }
+  }
+
+  return {
+    latest: () => latest,
+    job: () => job,
+    begin: today => {
+      if (job?.state === 'running') return null
+      const begun: PlanJob = {
+        id: newId(),
+        state: 'running',
+        stage: 'reading',
+        share: 0,
+        says: 'Reading the nursery.',
+        why: null,
+      }
+      const stop = new SharedArrayBuffer(4)
+      stopFlag = new Int32Array(stop)
+      const work: PlanWork = {
+        nursery: memory.nursery(),
+        today,
+        throughSeq: memory.throughSeq(),
+        seasons: SEASONS,
+        seed: SEED,
+        previous: latest,
+        stop,
+      }
+      const thread = new Worker(new URL(workerFile, import.meta.url), { workerData: work })
+      worker = thread
+      tell(begun)
+      thread.on('message', (message: PlanWorkSays) => hear(begun, message))
+      thread.on('error', problem =>
+        tell({ ...begun, state: 'failed', says: 'The plan could not be made.', why: problem.message }),
+      )
+      thread.on('exit', () => {
+        if (worker === thread) worker = null
+        if (job?.id === begun.id && job.state === 'running')
+          tell({
+            ...begun,
+            state: 'failed',
+            says: 'The planner ended without an answer.',
+            why: 'The planning thread stopped.',
+          })
+      })
+      return begun
+    },
+    stop: () => {
+      if (job?.state !== 'running' || stopFlag === null) return null
+      Atomics.store(stopFlag, 0, 1)
+      tell({ ...job, says: 'Stopping with the best plan so far.' })
+      return job
+    },
+    onChange: heard => {
+      listeners.add(heard)
+      return () => listeners.delete(heard)
+    },
+    close: async () => {
+      await worker?.terminate()
+    },
+  }
+}

@@ -1,0 +1,45 @@
+import { parentPort, workerData } from 'node:worker_threads'
+import { type Plan, type Progress, planSeason } from '../planning/index.ts'
+import type { Nursery } from '../record/index.ts'
+
+/** What the planning thread is given. */
+export interface PlanWork {
+  readonly nursery: Nursery
+  readonly today: string
+  readonly throughSeq: number
+  readonly seasons: number
+  readonly seed: number
+  readonly previous: Plan | null
+  /** One Int32: 0 go on, 1 stop with the best answer so far. */
+  readonly stop: SharedArrayBuffer
+}
+
+/** What it says back. */
+export type PlanWorkSays =
+  | { readonly says: 'progress'; readonly progress: Progress }
+  | { readonly says: 'plan'; readonly plan: Plan }
+  | { readonly says: 'failed'; readonly why: string }
+
+const work = workerData as PlanWork
+const stop = new Int32Array(work.stop)
+const say = (message: PlanWorkSays): void => parentPort?.postMessage(message)
+
+try {
+  const plan = await planSeason(
+    work.nursery,
+    {
+      today: work.today,
+      throughSeq: work.throughSeq,
+      seasons: work.seasons,
+      seed: work.seed,
+      previous: work.previous,
+    },
+    {
+      onProgress: progress => say({ says: 'progress', progress }),
+      isStopped: () => Atomics.load(stop, 0) === 1,
+    },
+  )
+  say({ says: 'plan', plan })
+} catch (problem) {
+  say({ says: 'failed', why: problem instanceof Error ? problem.message : String(problem) })
+}

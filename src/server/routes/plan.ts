@@ -1,0 +1,67 @@
+import type { OpenAPIHono } from '@hono/zod-openapi'
+import type { PlanState } from '../../api/index.ts'
+import { routes } from '../../api/routes/index.ts'
+import { Entry } from '../../record/index.ts'
+import { refusal, type Served } from '../served.ts'
+
+/** The season plan: begin, watch, stop, accept. */
+export const planRoutes = (app: OpenAPIHono, served: Served): void => {
+  const { memory, plans } = served
+  const state = (): PlanState => {
+    const plan = plans.latest()
+    return {
+      plan,
+      entriesSince: plan === null ? 0 : memory.throughSeq() - plan.throughSeq,
+      accepted: memory.nursery().acceptedPlan?.plan ?? null,
+      job: plans.job(),
+    }
+  }
+
+  app.openapi(routes.plan, c => c.json(state(), 200))
+
+  app.openapi(routes.startPlan, c => {
+    const job = plans.begin(served.today())
+    return job === null
+      ? c.json(refusal('A plan is being made already', 'planning job', 'Wait for it, or stop it first.'), 409)
+      : c.json(job, 202)
+  })
+
+  app.openapi(routes.stopPlan, c => {
+    const job = plans.stop()
+    return job === null
+      ? c.json(refusal('No plan is being made', 'planning job', 'Begin one first.'), 404)
+      : c.json(job, 200)
+  })
+
+  app.openapi(routes.acceptPlan, c => {
+    const { plan: id, by } = c.req.valid('json')
+    const plan = plans.latest()
+    if (plan === null || plan.id !== id)
+      return c.json(
+        refusal('This plan is no longer the latest', `plan ${id}`, 'Look at the new plan and accept that.'),
+        409,
+      )
+    const entry = Entry.parse({
+      id: served.newId(),
+      on: served.today(),
+      at: null,
+      by,
+      device: 'office',
+      body: {
+        kind: 'plan-accepted/1',
+        plan: plan.id,
+        starts: plan.starts.map(start => ({
+          start: start.id,
+          kindOfTree: start.kind,
+          protocol: start.protocol,
+          week: start.week,
+          number: start.number,
+          bench: start.bench,
+        })),
+        chances: Object.fromEntries(plan.orders.map(order => [order.order, order.chance])),
+      },
+    }) as Entry
+    memory.append([entry], served.now())
+    return c.json(state(), 200)
+  })
+}

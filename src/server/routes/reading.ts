@@ -1,0 +1,31 @@
+import type { OpenAPIHono } from '@hono/zod-openapi'
+import { routes } from '../../api/routes/index.ts'
+import { refusal, type Served } from '../served.ts'
+import { batchView } from '../views/batch.ts'
+import { batchRows } from '../views/batch-rows.ts'
+import { motherRows } from '../views/mothers.ts'
+import { nurseryView } from '../views/nursery.ts'
+import { orderRows } from '../views/orders.ts'
+import { queryRows } from '../views/queries.ts'
+import { rateRows } from '../views/rates.ts'
+import { workList } from '../views/work.ts'
+
+/** Everything that only looks. */
+export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served): void => {
+  app.openapi(routes.nursery, c => c.json(nurseryView(memory.nursery(), today(), memory.throughSeq()), 200))
+  app.openapi(routes.orders, c => c.json(orderRows(memory.nursery(), plans.latest()), 200))
+  app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
+  app.openapi(routes.queries, c => c.json(queryRows(memory.nursery()), 200))
+  app.openapi(routes.rates, c => c.json(rateRows(memory.nursery(), today()), 200))
+  app.openapi(routes.batches, c => c.json(batchRows(memory.nursery(), c.req.valid('query')), 200))
+  app.openapi(routes.batch, c => {
+    const { id } = c.req.valid('param')
+    const view = batchView(memory, plans.latest(), id, today())
+    return view === null
+      ? c.json(refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'), 404)
+      : c.json(view, 200)
+  })
+  app.openapi(routes.work, c =>
+    c.json(workList(memory.nursery(), plans.latest(), c.req.valid('query').week, today()), 200),
+  )
+}

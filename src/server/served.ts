@@ -1,0 +1,16 @@
+import type { Refusal } from '../api/index.ts'
+import type { NurseryMemory } from './nursery-memory.ts'
+import type { PlanJobs } from './plan-jobs.ts'
+
+/** What the routes stand on. The clock comes in here and nowhere else. */
+export interface Served {
+  readonly memory: NurseryMemory
+  readonly plans: PlanJobs
+  /** The nursery's local date. */
+  readonly today: () => string
+  /** This instant, ISO 8601 in UTC. */
+  readonly now: () => string
+  readonly newId: () => string
+}
+
+export const refusal = (what: string, where: string, mend: string): Refusal => ({ what, where, mend })

@@ -1,0 +1,122 @@
+import type { BatchView } from '../../api/index.ts'
+import { expectedBand, type Plan, readRateBook } from '../../planning/index.ts'
+import {
+  type Batch,
+  childrenOf,
+  identityOf,
+  identityText,
+  type Nursery,
+  type Source,
+} from '../../record/index.ts'
+import { dayNumber } from '../../science/index.ts'
+import { BatchId } from '../../trade/index.ts'
+import type { NurseryMemory } from '../nursery-memory.ts'
+import { rowMaker } from './batch-rows.ts'
+import { shownEntry } from './entries.ts'
+import { queryRow } from './queries.ts'
+
+const sourceRow = (nursery: Nursery, source: Source): BatchView['from'][number] => {
+  switch (source.from) {
+    case 'mother': {
+      const mother = nursery.mothers.get(source.mother)?.mother
+      return {
+        what: 'mother',
+        id: source.mother,
+        name: mother?.name ?? source.mother,
+        number: source.number,
+        as: source.material,
+      }
+    }
+    case 'lot':
+      return {
+        what: 'lot',
+        id: source.lot,
+        name: source.lot,
+        number: source.number,
+        as: nursery.lots.get(source.lot)?.material ?? '',
+      }
+    case 'batch':
+      return {
+        what: 'batch',
+        id: source.batch,
+        name: nursery.batches.get(source.batch)?.name ?? source.batch,
+        number: source.number,
+        as: source.as,
+      }
+    case 'bought':
+      return {
+        what: 'bought',
+        id: source.supplier,
+        name: source.supplier,
+        number: source.number,
+        as: source.material,
+      }
+  }
+}
+
+/** Plants alive after each count, from the first day on. */
+const countsOf = (batch: Batch): BatchView['counts'] => {
+  const began = dayNumber(batch.startedOn)
+  return batch.outcomes
+    .flatMap(outcome => outcome.looks)
+    .sort((a, b) => a.on.localeCompare(b.on))
+    .map(look => ({
+      entry: look.entry,
+      on: look.on,
+      day: dayNumber(look.on) - began,
+      alive: look.taken + look.undecided,
+      taken: look.taken,
+      dead: look.dead,
+      undecided: look.undecided,
+    }))
+}
+
+export const batchView = (
+  memory: NurseryMemory,
+  plan: Plan | null,
+  id: string,
+  today: string,
+): BatchView | null => {
+  const nursery = memory.nursery()
+  const batch = nursery.batches.get(BatchId.parse(id))
+  const protocol = batch && nursery.protocols.get(batch.protocol)
+  if (batch === undefined || protocol === undefined) return null
+  const outcomes = new Map(batch.outcomes.map(outcome => [outcome.step, outcome]))
+  return {
+    row: rowMaker(nursery)(batch),
+    portions: [...batch.portions],
+    steps: protocol.steps.map(step => {
+      const outcome = outcomes.get(step.id)
+      return {
+        step: step.id,
+        name: step.name,
+        sign: step.sign,
+        place: step.place,
+        entered: outcome?.entered ?? 0,
+        left: outcome?.left ?? 0,
+        lost: outcome?.lost ?? 0,
+        firstEntered: outcome?.firstEntered ?? null,
+      }
+    }),
+    counts: countsOf(batch),
+    losses: batch.losses.map(({ on, step, number, cause }) => ({ on, step, number, cause })),
+    expected: expectedBand(readRateBook(nursery, today), protocol, batch),
+    from: batch.sources.map(source => sourceRow(nursery, source)),
+    into: childrenOf(nursery, batch.id).map(({ batch: child, number }) => ({
+      batch: child,
+      name: nursery.batches.get(child)?.name ?? child,
+      number,
+    })),
+    identity: identityText(identityOf(nursery, batch.id), nursery),
+    entries: batch.entries.flatMap(entryId => {
+      const entry = memory.entry(entryId)
+      return entry === undefined ? [] : [shownEntry(memory, entry)]
+    }),
+    queries: nursery.queries.filter(query => query.about.batch === batch.id).map(queryRow),
+    orders:
+      plan?.orders
+        .filter(order => order.ladders.some(ladder => ladder.batch === batch.id))
+        .map(({ order, chance }) => ({ order, chance })) ?? [],
+    protocol,
+  }
+}

@@ -1,0 +1,44 @@
+import type { NurseryView } from '../../api/index.ts'
+import type { Nursery } from '../../record/index.ts'
+import { weekOfDayText } from './week.ts'
+
+const isAlive = (batch: { portions: readonly { number: number }[]; finished: number }): boolean =>
+  batch.finished > 0 || batch.portions.some(portion => portion.number > 0)
+
+export const nurseryView = (nursery: Nursery, today: string, throughSeq: number): NurseryView => {
+  let batches = 0
+  let plants = 0
+  for (const batch of nursery.batches.values()) {
+    if (!isAlive(batch)) continue
+    batches += 1
+    plants += batch.finished + batch.portions.reduce((sum, portion) => sum + portion.number, 0)
+  }
+  return {
+    site: nursery.site,
+    today,
+    week: weekOfDayText(today),
+    throughSeq,
+    settings: nursery.settings,
+    prices: nursery.prices,
+    benches: [...nursery.benches.values()],
+    people: [...nursery.people.values()],
+    cultivars: [...nursery.cultivars.values()],
+    kinds: [...nursery.kinds.values()],
+    protocols: [...nursery.protocols.values()].map(({ id, name, version, method, steps }) => ({
+      id,
+      name,
+      version,
+      method,
+      steps: steps.map(step => ({ id: step.id, name: step.name, place: step.place, sign: step.sign })),
+    })),
+    counts: {
+      batches,
+      plants,
+      mothers: nursery.mothers.size,
+      openOrders: [...nursery.orders.values()].filter(o => !o.cancelled && o.dispatched < o.order.number)
+        .length,
+      queries: nursery.queries.length,
+      holds: [...nursery.holds.values()].filter(hold => hold.released === null).length,
+    },
+  }
+}
