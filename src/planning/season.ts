@@ -113,7 +113,15 @@ export interface SeasonWay {
   readonly courses: readonly Course[]
 }
 
-/** What is expected of one plant begun, by whole weeks since the start. */
+/**
+ * What is expected of one plant begun, by whole weeks since the start.
+ *
+ * Time: a batch of week t is begun, on average, in the middle of that week (day 3.5). A plant is ready after its
+ * batch's days, times a factor of its own; both are log-normal. So the days of a plant picked at random are
+ * log-normal with the mean of the steps' sum and the two variances together, and
+ * `ready[k]` = survival of the whole course × chance that 3.5 + days falls in week k (7k ≤ 3.5 + days < 7k + 7).
+ * What is ready in week k can be used or delivered in week k.
+ */
 export interface Course {
   readonly steps: readonly CourseStep[]
   /** Offset of index 0 of the arrays below: 0, or negative where preparation comes before the start. */
@@ -151,9 +159,11 @@ export interface CourseStep {
   /** Part of the rate's variance on the logit scale that a good or bad year shares between batches, 0 to 1. */
   readonly yearShare: number
   readonly rate: RateUsed
-  /** Log-normal duration in days of a batch: median and sd of the logarithm. */
+  /** Log-normal duration in days: median, and sd of the logarithm between batches (the batch as a whole). */
   readonly medianDays: number
   readonly sdLogDays: number
+  /** Sd of the logarithm between the plants of one batch. */
+  readonly plantSdLogDays: number
   readonly place: number | null
   readonly squareMetresPerPlant: number
 }
@@ -201,6 +211,13 @@ export interface SeasonLicence {
   readonly cultivar: CultivarId
   readonly kinds: readonly number[]
   readonly perYear: readonly { readonly fromWeek: number; readonly toWeek: number; readonly most: number }[]
+}
+
+/** What a plan decides, for the model and the simulator alike. */
+export interface SeasonStart {
+  readonly way: number
+  readonly week: number
+  readonly number: number
 }
 
 export interface SeasonPrices {
