@@ -1,0 +1,36 @@
+/** The room of numbers: probability, rates, time and climate. Numbers in, numbers out. */
+
+export {
+  dateOf,
+  dayNumber,
+  dayOfYear,
+  daysInMonth,
+  dayText,
+  isDay,
+  isLeapYear,
+} from './calendar/day-number.ts'
+export { isoWeek, weekNumber, weekOfDay, weekStart, weeksInYear, weekText } from './calendar/week.ts'
+export { betaCdf, betaQuantile, binomialAtLeast } from './distributions/beta.ts'
+export { betaFromLowTypicalHigh } from './distributions/beta-from-low-typical-high.ts'
+export { normalCdf, normalQuantile } from './distributions/normal.ts'
+export {
+  type ChanceInput,
+  chanceOfAtLeast,
+  type Needed,
+  type NeededInput,
+  needed,
+  spreadOfStart,
+} from './number-to-start/needed.ts'
+export type { CourseInput, Spread } from './number-to-start/outcome.ts'
+export type { Rate } from './number-to-start/rate.ts'
+export { drawBinomial } from './random/draw-binomial.ts'
+export { drawBeta, drawGamma } from './random/draw-gamma.ts'
+export { drawNormal } from './random/draw-normal.ts'
+export { drawPoisson } from './random/draw-poisson.ts'
+export { type SeededRandom, seededRandom } from './random/seeded-random.ts'
+export {
+  type BetaShare,
+  type RateCount,
+  type RateFromCountsInput,
+  rateFromCounts,
+} from './rates/rate-from-counts.ts'
