@@ -3,6 +3,7 @@ export type Smooth = (at: Float64Array, gradient: Float64Array) => number
 
 export interface Minimum {
   readonly at: Float64Array
+  readonly gradient: Float64Array
   readonly value: number
   readonly evaluations: number
   /** Expected fall still to come, ½·gᵀ·H⁻¹·g, at the point returned. */
@@ -61,7 +62,7 @@ export function minimise(of: Smooth, start: Float64Array, options: MinimiseOptio
     }
     const expectedFall = -slope / 2
     if (!(expectedFall > fallBelow) || evaluations >= most)
-      return { at: x, value, evaluations, expectedFall, converged: expectedFall <= fallBelow }
+      return { at: x, gradient, value, evaluations, expectedFall, converged: expectedFall <= fallBelow }
 
     let length = 1
     for (let i = 0; i < size; i++)
@@ -90,7 +91,7 @@ export function minimise(of: Smooth, start: Float64Array, options: MinimiseOptio
       length = Number.isFinite(high) ? (low + high) / 2 : 2 * length
     }
     if (found === undefined) {
-      if (fresh) return { at: x, value, evaluations, expectedFall, converged: false }
+      if (fresh) return { at: x, gradient, value, evaluations, expectedFall, converged: false }
       reset()
       fresh = true
       continue
@@ -123,23 +124,19 @@ export function minimise(of: Smooth, start: Float64Array, options: MinimiseOptio
   }
 }
 
-/** Second derivatives by central differences of the slope: symmetric, row by row. */
-export function curvature(of: Smooth, at: Float64Array, steps: Float64Array): Float64Array {
-  const size = at.length
+/** Second derivatives by differences of the slope one step forward of a minimum: symmetric, row by row. */
+export function curvature(of: Smooth, minimum: Minimum, step: number): Float64Array {
+  const size = minimum.at.length
   const out = new Float64Array(size * size)
-  const above = new Float64Array(size)
-  const below = new Float64Array(size)
+  const moved = new Float64Array(size)
   for (let i = 0; i < size; i++) {
-    const h = steps[i]!
-    const x = Float64Array.from(at)
-    x[i] = at[i]! + h
-    of(x, above)
-    x[i] = at[i]! - h
-    of(x, below)
+    const x = Float64Array.from(minimum.at)
+    x[i]! += step
+    of(x, moved)
     for (let j = 0; j < size; j++) {
-      const half = (above[j]! - below[j]!) / (4 * h)
-      out[i * size + j] = out[i * size + j]! + half
-      out[j * size + i] = out[j * size + i]! + half
+      const half = (moved[j]! - minimum.gradient[j]!) / (2 * step)
+      out[i * size + j]! += half
+      out[j * size + i]! += half
     }
   }
   return out

@@ -50,8 +50,7 @@ export function fitMixedLogistic(data: MixedLogisticData, options: MixedLogistic
   const objective = (at: Float64Array, gradient: Float64Array) =>
     laplace(system, state, at, options.spreadRate, gradient)
   const found = minimise(objective, start, { scale, stepAtMost: 1.5, fallBelow: 1e-8 })
-  const steps = new Float64Array(size).fill(1e-3)
-  const second = curvature(objective, found.at, steps)
+  const second = curvature(objective, found, 1e-3)
   const gradient = new Float64Array(size)
   const value = laplace(system, state, found.at, 0, gradient)
   let coefficients = 0
