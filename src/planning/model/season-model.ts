@@ -1,0 +1,166 @@
+import type { Season } from '../season.ts'
+
+/**
+ * The season model as plain data: minimise cost over columns (what may be decided) under rows (the rules).
+ * Building, solving, writing it out and explaining it are separate readers of this.
+ */
+export interface SeasonModel extends LinearModel {
+  readonly season: Season
+  readonly margins: Margins
+  readonly starts: readonly StartColumn[]
+  /** Column of a start, or −1: `startColumn[way * weeks + week]`. */
+  readonly startColumn: Int32Array
+  readonly rootstockUses: readonly RootstockUseColumn[]
+  readonly deliveries: readonly DeliveryColumn[]
+  readonly bought: readonly BoughtColumn[]
+  readonly cuts: readonly CutColumn[]
+  readonly kept: readonly KeptColumn[]
+  readonly planted: readonly PlantedColumn[]
+  readonly work: readonly WorkColumn[]
+  readonly lessThanAccepted: readonly LessColumn[]
+  /** By order: its row (planned number on the right-hand side) and its column of what is never delivered. */
+  readonly orderRow: Int32Array
+  readonly shortColumn: Int32Array
+}
+
+export interface LinearModel {
+  readonly columns: ColumnTable
+  readonly rows: RowTable
+  /** Compressed by column. */
+  readonly columnStarts: Int32Array
+  readonly indices: Int32Array
+  readonly values: Float64Array
+}
+
+export interface ColumnTable {
+  readonly count: number
+  readonly cost: Float64Array
+  readonly lower: Float64Array
+  readonly upper: Float64Array
+  /** The part of the cost that it belongs to: `labour`, `material`, `area` … */
+  readonly part: readonly string[]
+  readonly name: (column: number) => string
+}
+
+export interface RowTable {
+  readonly count: number
+  readonly lower: Float64Array
+  readonly upper: Float64Array
+  /** The rule that a row belongs to, one name everywhere. */
+  readonly rule: readonly string[]
+  /** Index of what it is about (a place, a pool, an order …; the rule says which), and its week or −1. */
+  readonly subject: Int32Array
+  readonly week: Int32Array
+  readonly name: (row: number) => string
+}
+
+/** Plants begun by a way in a week. */
+export interface StartColumn {
+  readonly way: number
+  readonly week: number
+  readonly column: number
+}
+/** Of those begun by a way in a week, worked on rootstocks of this kind, taken in `useWeek`. */
+export interface RootstockUseColumn {
+  readonly way: number
+  readonly week: number
+  readonly kind: number
+  readonly useWeek: number
+  readonly column: number
+  /** Rootstocks for one plant of the column. */
+  readonly perPlant: number
+}
+export interface DeliveryColumn {
+  readonly order: number
+  readonly kind: number
+  readonly week: number
+  readonly column: number
+}
+export interface BoughtColumn {
+  readonly kind: number
+  readonly week: number
+  readonly column: number
+}
+/** Sticks, cuttings, branches or seed cut from a pool in a week. */
+export interface CutColumn {
+  readonly pool: number
+  readonly week: number
+  readonly column: number
+}
+export interface KeptColumn {
+  readonly pool: number
+  readonly week: number
+  readonly column: number
+}
+/** Young mother trees planted for a pool in a week. */
+export interface PlantedColumn {
+  readonly pool: number
+  readonly week: number
+  readonly column: number
+}
+/** Minutes of one skill given in a week by the people who have exactly these skills. */
+export interface WorkColumn {
+  readonly crew: number
+  readonly skill: string
+  readonly week: number
+  readonly column: number
+}
+/** How many fewer than accepted. */
+export interface LessColumn {
+  readonly way: number
+  readonly week: number
+  readonly accepted: number
+  readonly column: number
+}
+
+/**
+ * What each order is planned with: how many finished trees are planned for it (more than its number, because the
+ * model works with expected survival), and the week by which (its due week or earlier, where time is what lacks).
+ * Both stand on the right-hand side or in costs, so a change is solved again from the last basis.
+ */
+export interface Margins {
+  readonly plannedNumber: Float64Array
+  readonly plannedDueWeek: Int32Array
+}
+
+/** How a solve ended. `stopped` holds the best so far, or nothing. */
+export type SolveOutcome = 'optimal' | 'stopped' | 'contradiction'
+
+export interface Solution {
+  readonly outcome: SolveOutcome
+  readonly objective: number
+  readonly columnValue: Float64Array
+  /** Cost of one more unit on the right-hand side, by row (≤ 0 for a capacity that saves money when it grows). */
+  readonly rowDual: Float64Array
+  /** Only those above zero. */
+  readonly starts: readonly { readonly way: number; readonly week: number; readonly number: number }[]
+  readonly rootstockUses: readonly {
+    readonly way: number
+    readonly week: number
+    readonly kind: number
+    readonly useWeek: number
+    readonly number: number
+  }[]
+  readonly deliveries: readonly {
+    readonly order: number
+    readonly kind: number
+    readonly week: number
+    readonly number: number
+  }[]
+  readonly bought: readonly { readonly kind: number; readonly week: number; readonly number: number }[]
+  /** By order: planned and never delivered. */
+  readonly short: Float64Array
+  /** Dual of a row by its name, `space/mist bed/40`; 0 for a name that no row has. */
+  readonly dual: (rowName: string) => number
+}
+
+/** A solver that holds one model and its last basis. */
+export interface SeasonSolver {
+  /** Changes right-hand sides (and the weeks by which to deliver); the next solve starts from the last basis. */
+  withMargins(margins: Margins): void
+  /** Bounds of columns, for rounding to whole trays and for what-if. */
+  setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
+  setRowBounds(rows: Int32Array, lower: Float64Array, upper: Float64Array): void
+  solve(isStopped?: () => boolean): Solution
+  dispose(): void
+}
