@@ -2,13 +2,13 @@ import { Worker } from 'node:worker_threads'
 import type { PlanJob } from '../api/index.ts'
 import type { Plan } from '../planning/index.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
-import type { PlanWork, PlanWorkSays } from './plan-worker.ts'
+import type { PlanWork, PlanWorkSays } from './plan.worker.ts'
 
 /** Seasons simulated for the chance that is shown: a chance of 0.9 is then known to about 0.013. */
 const SEASONS = 2_000
 const SEED = 20_260_101
 
-const workerFile = import.meta.url.endsWith('.ts') ? './plan-worker.ts' : './plan-worker.js'
+const workerFile = import.meta.url.endsWith('.ts') ? './plan.worker.ts' : './plan.worker.js'
 
 /** The planner: one job at a time in a thread of its own, the last plan kept over restarts. */
 export interface PlanJobs {
