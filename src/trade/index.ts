@@ -15,6 +15,15 @@ export {
   StepId,
 } from './ids.ts'
 export { BuyIn, Cultivar, Kind, Licence, Way, wayName } from './kind.ts'
-export { CaliperGrowth, Preparation, Protocol, Step, Taking, Work } from './protocol.ts'
-export { Material, MethodId, MethodMark, PlaceKind, Sign, Skill, TreeForm } from './vocabulary.ts'
+export { CaliperGrowth, Preparation, Protocol, Setting, Step, Taking, Work } from './protocol.ts'
+export {
+  Material,
+  MethodId,
+  MethodMark,
+  markOfMethod,
+  PlaceKind,
+  Sign,
+  Skill,
+  TreeForm,
+} from './vocabulary.ts'
 export { type Hemisphere, Window, windowMonths } from './window.ts'

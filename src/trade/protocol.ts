@@ -57,11 +57,13 @@ export const Taking = z.discriminatedUnion('what', [
       what: z.literal('material'),
       material: Material,
       /** For worked trees: which part it becomes. Of a multi-worked tree each cultivar gives `perPlant`. */
-      part: z.enum(['whole plant', 'scion', 'interstem']),
+      part: z.enum(['whole plant', 'scion', 'interstem', 'rootstock']),
       /** Sticks, cuttings, branches or seeds for one plant started (a stick of five buds: 0.2). */
       perPlant: z.number().positive(),
       /** How long it may be kept once cut or gathered. */
       keepsDays: Figure,
+      /** The step at whose begin it is taken: the first, unless it is worked on later. */
+      atStep: StepId.optional(),
     })
     .readonly(),
   z
@@ -89,6 +91,10 @@ export const CaliperGrowth = z
   .readonly()
 export type CaliperGrowth = z.infer<typeof CaliperGrowth>
 
+/** A measure of the work that the bench card shows: width of the ring, strength of hormone, warmth of the bed. */
+export const Setting = z.object({ name: z.string().min(1), unit: z.string(), figure: Figure }).readonly()
+export type Setting = z.infer<typeof Setting>
+
 /** The written way to make one kind of plant. */
 export const Protocol = z
   .object({
@@ -111,6 +117,7 @@ export const Protocol = z
     usableDays: z.number().int().min(1),
     caliper: CaliperGrowth.nullable(),
     cautions: z.array(z.string()).readonly(),
+    settings: z.array(Setting).readonly().optional(),
     note: z.string().optional(),
   })
   .readonly()

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { Figure } from '../figure.ts'
-import { MethodId, MethodMark } from '../vocabulary.ts'
+import { MethodId } from '../vocabulary.ts'
 import methods from './methods.json' with { type: 'json' }
 import { type QuantityKey, quantityByKey } from './quantity.ts'
 
@@ -14,7 +14,6 @@ export const Method = z
   .object({
     method: MethodId,
     label: z.string().min(1),
-    mark: MethodMark,
     clonal: z.boolean(),
     stages: z.array(z.string()).readonly(),
     needsBarkSlipping: z.boolean(),
