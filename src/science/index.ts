@@ -23,6 +23,13 @@ export {
 } from './number-to-start/needed.ts'
 export type { CourseInput, Spread } from './number-to-start/outcome.ts'
 export type { Rate } from './number-to-start/rate.ts'
+export { casesOf, type Fixture, type FixtureCase, sourceOf } from './outside-checks/fixture.ts'
+export {
+  type CheckValue,
+  type OutsideCheck,
+  outsideCheck,
+  type Tolerance,
+} from './outside-checks/outside-check.ts'
 export { drawBinomial } from './random/draw-binomial.ts'
 export { drawBeta, drawGamma } from './random/draw-gamma.ts'
 export { drawNormal } from './random/draw-normal.ts'

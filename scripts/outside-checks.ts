@@ -1,0 +1,51 @@
+/**
+ * Prints every check against something outside the project: `npm run outside-checks`, with `--json` for programs.
+ * Ends with 1 when one of them fails.
+ */
+import { parseArgs } from 'node:util'
+import type { CheckValue, OutsideCheck } from '../src/science/index.ts'
+import { allOutsideChecks } from '../test/outside-checks.ts'
+
+const { values } = parseArgs({ options: { json: { type: 'boolean', default: false } } })
+const checks = allOutsideChecks()
+const failed = checks.filter(check => !check.pass)
+
+if (values.json) console.log(JSON.stringify(checks, null, 1))
+else {
+  console.log(table(checks))
+  for (const { what, source, basis, expected, got, tolerance } of failed)
+    console.log(`\nFAILS: ${what}\n${JSON.stringify({ source, basis, expected, got, tolerance }, null, 1)}`)
+  console.log(`\n${checks.length - failed.length} of ${checks.length} checks pass.`)
+}
+process.exitCode = failed.length === 0 ? 0 : 1
+
+function table(rows: readonly OutsideCheck[]): string {
+  const columns: readonly [string, number, (check: OutsideCheck) => string][] = [
+    ['', 5, check => (check.pass ? 'pass' : 'FAILS')],
+    ['what', 78, check => check.what],
+    ['expected', 24, check => short(check.expected)],
+    ['got', 24, check => short(check.got)],
+    ['basis', 24, check => check.basis],
+    ['source', 60, check => check.source],
+  ]
+  const line = (cells: readonly string[]) =>
+    cells
+      .map((cell, i) => fitted(cell, columns[i]?.[1] ?? 10))
+      .join('  ')
+      .trimEnd()
+  return [
+    line(columns.map(([head]) => head)),
+    ...rows.map(row => line(columns.map(([, , cell]) => cell(row)))),
+  ].join('\n')
+}
+
+function fitted(text: string, width: number): string {
+  return text.length > width ? `${text.slice(0, width - 1)}…` : text.padEnd(width)
+}
+
+function short(value: CheckValue): string {
+  if (typeof value === 'number') return String(Number(value.toPrecision(8)))
+  if (Array.isArray(value)) return value.map(short).join(' ')
+  if (typeof value === 'object' && value !== null) return Object.values(value).map(short).join(' ')
+  return String(value)
+}

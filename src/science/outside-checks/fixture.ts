@@ -1,0 +1,30 @@
+/** A file of expected values: `fixtures/*.json`. What a case says counts before what the file says. */
+export interface Fixture {
+  readonly title: string
+  readonly sources: readonly { readonly citation: string; readonly where: string }[]
+  readonly cases: readonly FixtureCase<unknown, unknown>[]
+}
+
+export interface FixtureCase<Inputs, Expected> {
+  readonly id: string
+  readonly inputs: Inputs
+  readonly expected: Expected
+  /** 'published', 'recomputed with …' or 'from memory'. */
+  readonly basis: string
+  /** The printed figure that it agrees with, and what to know about it. */
+  readonly note: string
+}
+
+/** The cases whose id begins with a text; a text that no case begins with is a mistake. */
+export function casesOf<Inputs, Expected>(
+  fixture: Fixture,
+  idBegins: string,
+): readonly FixtureCase<Inputs, Expected>[] {
+  const found = fixture.cases.filter(({ id }) => id.startsWith(idBegins))
+  if (found.length === 0) throw new RangeError(`casesOf: idBegins must begin some case's id, got ${idBegins}`)
+  return found as readonly FixtureCase<Inputs, Expected>[]
+}
+
+/** The source of a case as one line: what the file cites, then what the case's note adds. */
+export const sourceOf = (fixture: Fixture, { note }: { readonly note: string }): string =>
+  [fixture.sources.map(({ citation }) => citation).join('; '), note].filter(text => text !== '').join('. ')

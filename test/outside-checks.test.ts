@@ -1,0 +1,15 @@
+import { describe, expect, test } from 'vitest'
+import { allOutsideChecks } from './outside-checks.ts'
+
+describe('what is computed agrees with sources outside the project:', () => {
+  for (const check of allOutsideChecks())
+    test(check.what, () => {
+      const { expected, got, tolerance, source, basis } = check
+      expect(check.pass, JSON.stringify({ source, basis, expected, got, tolerance }, null, 1)).toBe(true)
+    })
+})
+
+test('no two outside checks have the same name', () => {
+  const names = allOutsideChecks().map(check => check.what)
+  expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([])
+})
