@@ -33,6 +33,9 @@ export interface Season {
   readonly orders: readonly SeasonOrder[]
   readonly licences: readonly SeasonLicence[]
   readonly prices: SeasonPrices
+  /** Starts of the accepted plan that are still to come. Beginning fewer than accepted costs `worthOfMoving` a start. */
+  readonly accepted: readonly SeasonStart[]
+  readonly worthOfMoving: number
   /** Groups of method and species that share good and bad years. */
   readonly yearGroups: readonly string[]
   /** What had to be assumed, in words. */
@@ -78,6 +81,7 @@ export interface MotherPool {
   readonly cultivar: CultivarId | null
   readonly rootstockKind: KindId | null
   readonly material: Material
+  readonly name: string
   readonly mothers: readonly PoolMother[]
   /** Most that all may give in a week (0 outside their months). */
   readonly perWeek: Float64Array
@@ -87,6 +91,20 @@ export interface MotherPool {
   readonly stored: readonly { readonly number: number; readonly untilWeek: number }[]
   /** Weeks for which it keeps once cut, so that it may be cut before it is used. */
   readonly keepsWeeks: number
+  /** Young mothers that may be planted for it; null where no more are wanted. */
+  readonly young: YoungMothers | null
+}
+
+/** A mother tree planted now gives nothing at first and more each year. */
+export interface YoungMothers {
+  /** A finished tree of this kind is planted, or, where null, one is bought. */
+  readonly fromKind: number | null
+  readonly costEach: number
+  /** What one may give in its first, second … year after planting; the last goes on for ever. */
+  readonly perYearByAge: readonly number[]
+  /** Weeks of a year (0 is the first of the season) in which mothers of the pool give, as of `perWeek`. */
+  readonly place: number | null
+  readonly squareMetres: number
 }
 
 export interface PoolMother {
@@ -140,6 +158,8 @@ export interface Course {
   readonly rootstock: {
     readonly kinds: readonly number[]
     readonly offset: number
+    /** Rootstocks for one plant begun (fewer than 1 where they are worked later and some are lost before). */
+    readonly perPlant: number
     readonly minMm: number
     readonly maxMm: number
   } | null
@@ -175,6 +195,8 @@ export interface LiveBatch {
   readonly kind: number
   readonly yearGroup: number
   readonly onHold: boolean
+  /** Weeks since its finished plants were ready; 0 while none are. */
+  readonly finishedWeeksAgo: number
   readonly portions: readonly {
     readonly number: number
     /** Index of the step it stands in; `steps.length` when it is finished. */
@@ -223,6 +245,8 @@ export interface SeasonStart {
 export interface SeasonPrices {
   readonly minute: number
   readonly overtimeMinute: number
+  /** Share of the price lost once when a tree is planned for later than its due week, and again for each week. */
+  readonly missedShare: number
   readonly latePerWeekShare: number
   readonly shortShare: number
 }

@@ -1,0 +1,147 @@
+import type { ColumnTable, LinearModel, RowTable } from './season-model.ts'
+
+export interface NewColumn {
+  readonly name: string
+  /** The part of the cost it belongs to. */
+  readonly part: string
+  readonly cost: number
+  readonly lower?: number
+  readonly upper?: number
+}
+
+export interface NewRow {
+  readonly rule: string
+  /** What the row is about, by index and by name; the name stands in the row's own. */
+  readonly subject: number
+  readonly about: string
+  readonly week: number
+  readonly lower?: number
+  readonly upper?: number
+}
+
+/** A linear model being written down: columns, rows and the numbers where they meet. */
+export interface Drafting {
+  column(column: NewColumn): number
+  row(row: NewRow): number
+  put(row: number, column: number, value: number): void
+  addCost(column: number, cost: number): void
+  finished(): LinearModel
+}
+
+/** Starts an empty model. Entries that meet at one place add up. */
+export function drafting(): Drafting {
+  const columns: { names: string[]; parts: string[]; cost: number[]; lower: number[]; upper: number[] } = {
+    names: [],
+    parts: [],
+    cost: [],
+    lower: [],
+    upper: [],
+  }
+  const rows: { rule: string[]; about: string[]; subject: number[]; week: number[]; lower: number[]; upper: number[] } =
+    { rule: [], about: [], subject: [], week: [], lower: [], upper: [] }
+  let room = 1 << 16
+  let entries = 0
+  let entryRow = new Int32Array(room)
+  let entryColumn = new Int32Array(room)
+  let entryValue = new Float64Array(room)
+
+  return {
+    column({ name, part, cost, lower = 0, upper = Number.POSITIVE_INFINITY }) {
+      columns.parts.push(part)
+      columns.cost.push(cost)
+      columns.lower.push(lower)
+      columns.upper.push(upper)
+      return columns.names.push(name) - 1
+    },
+    row({ rule, subject, about, week, lower = Number.NEGATIVE_INFINITY, upper = Number.POSITIVE_INFINITY }) {
+      rows.about.push(about)
+      rows.subject.push(subject)
+      rows.week.push(week)
+      rows.lower.push(lower)
+      rows.upper.push(upper)
+      return rows.rule.push(rule) - 1
+    },
+    put(row, column, value) {
+      if (value === 0) return
+      if (entries === room) {
+        room *= 2
+        entryRow = grown(entryRow, new Int32Array(room))
+        entryColumn = grown(entryColumn, new Int32Array(room))
+        entryValue = grown(entryValue, new Float64Array(room))
+      }
+      entryRow[entries] = row
+      entryColumn[entries] = column
+      entryValue[entries++] = value
+    },
+    addCost(column, cost) {
+      columns.cost[column]! += cost
+    },
+    finished() {
+      const columnTable: ColumnTable = {
+        count: columns.names.length,
+        cost: Float64Array.from(columns.cost),
+        lower: Float64Array.from(columns.lower),
+        upper: Float64Array.from(columns.upper),
+        part: columns.parts,
+        name: column => columns.names[column]!,
+      }
+      const rowTable: RowTable = {
+        count: rows.rule.length,
+        lower: Float64Array.from(rows.lower),
+        upper: Float64Array.from(rows.upper),
+        rule: rows.rule,
+        subject: Int32Array.from(rows.subject),
+        week: Int32Array.from(rows.week),
+        name: row =>
+          rows.week[row]! < 0
+            ? `${rows.rule[row]}/${rows.about[row]}`
+            : `${rows.rule[row]}/${rows.about[row]}/${rows.week[row]}`,
+      }
+      return {
+        columns: columnTable,
+        rows: rowTable,
+        ...byColumn(columnTable.count, entries, entryRow, entryColumn, entryValue),
+      }
+    },
+  }
+}
+
+function grown<A extends Int32Array | Float64Array>(from: A, into: A): A {
+  into.set(from)
+  return into
+}
+
+/** Entries sorted into columns by counting, rows rising within a column, doubles added together. */
+function byColumn(
+  columnCount: number,
+  entries: number,
+  entryRow: Int32Array,
+  entryColumn: Int32Array,
+  entryValue: Float64Array,
+): Pick<LinearModel, 'columnStarts' | 'indices' | 'values'> {
+  const begins = new Int32Array(columnCount + 1)
+  for (let e = 0; e < entries; e++) begins[entryColumn[e]! + 1]!++
+  for (let c = 0; c < columnCount; c++) begins[c + 1]! += begins[c]!
+  const next = begins.slice(0, columnCount)
+  const order = new Int32Array(entries)
+  for (let e = 0; e < entries; e++) order[next[entryColumn[e]!]!++] = e
+
+  const columnStarts = new Int32Array(columnCount + 1)
+  const indices = new Int32Array(entries)
+  const values = new Float64Array(entries)
+  let used = 0
+  for (let c = 0; c < columnCount; c++) {
+    columnStarts[c] = used
+    const of = order.subarray(begins[c]!, begins[c + 1]!).sort((a, b) => entryRow[a]! - entryRow[b]!)
+    const first = used
+    for (const e of of) {
+      if (used > first && indices[used - 1] === entryRow[e]) values[used - 1]! += entryValue[e]!
+      else {
+        indices[used] = entryRow[e]!
+        values[used++] = entryValue[e]!
+      }
+    }
+  }
+  columnStarts[columnCount] = used
+  return { columnStarts, indices: indices.slice(0, used), values: values.slice(0, used) }
+}
