@@ -5,5 +5,7 @@ import { defineConfig } from 'vite'
 export default defineConfig({
   root: 'src/app',
   plugins: [react()],
+  /** For work on the screens: `npx vite` beside `npm start -- --no-open`, whose server answers. */
+  server: { proxy: { '/api': 'http://127.0.0.1:7320' } },
   build: { outDir: '../../dist/app', emptyOutDir: true, target: 'es2023' },
 })

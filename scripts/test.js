@@ -66,7 +66,7 @@ async function tests(project) {
  * @returns {Promise<Outcome>}
  */
 async function outsideChecks() {
-  const { code, output } = await runTool(
+  const { code, data, output } = await runTool(
     process.execPath,
     ['--import', 'tsx', join(root, 'scripts/outside-checks.ts'), '--json'],
     { cwd: root, env: environment },
@@ -74,7 +74,7 @@ async function outsideChecks() {
   /** @type {{ what: string, source: string, expected: unknown, got: unknown, pass: boolean }[]} */
   let checks
   try {
-    checks = JSON.parse(output)
+    checks = JSON.parse(data)
   } catch {
     return { passed: 0, failed: 1, output }
   }
