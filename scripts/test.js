@@ -61,29 +61,6 @@ async function tests(project) {
   return { passed, failed: failed === 0 && code !== 0 ? 1 : failed, output }
 }
 
-/**
- * Every check against something outside the project, one by one.
- * @returns {Promise<Outcome>}
- */
-async function outsideChecks() {
-  const { code, data, output } = await runTool(
-    process.execPath,
-    ['--import', 'tsx', join(root, 'scripts/outside-checks.ts'), '--json'],
-    { cwd: root, env: environment },
-  )
-  /** @type {{ what: string, source: string, expected: unknown, got: unknown, pass: boolean }[]} */
-  let checks
-  try {
-    checks = JSON.parse(data)
-  } catch {
-    return { passed: 0, failed: 1, output }
-  }
-  const failures = checks.filter(check => !check.pass)
-  const passed = checks.length - failures.length
-  const failed = failures.length || (code === 0 && passed > 0 ? 0 : 1)
-  return { passed, failed, output: failures.map(check => JSON.stringify(check)).join('\n') }
-}
-
 /** @returns {Promise<Outcome>} */
 async function builds() {
   try {
@@ -126,11 +103,10 @@ await orSayTrouble(async () => {
       ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
       ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
       ['build', builds],
-      ['outside checks', outsideChecks],
       ['tests in a browser', () => tests('browser')],
     ]),
     inTurn([
-      ['rules, properties and floors', () => tests('unit')],
+      ['rules, properties, outside checks and floors', () => tests('unit')],
       ['tests on a real database', () => tests('db')],
     ]),
   ])

@@ -18,15 +18,12 @@ function endAll(/** @type {NodeJS.Signals} */ signal) {
  * @param {string} program
  * @param {string[]} args
  * @param {import('node:child_process').SpawnOptions} options
- * @returns {Promise<{ code: number, data: string, output: string }>} code 0 when all went well; data is what it
- *   printed on standard output alone, output all that it printed, in order of arrival
+ * @returns {Promise<{ code: number, output: string }>} code 0 when all went well; both its outputs in order of arrival
  */
 export function runTool(program, args, options) {
   return new Promise(done => {
     /** @type {Buffer[]} */
     const said = []
-    /** @type {Buffer[]} */
-    const printed = []
     const tool = spawn(program, args, { ...options, stdio: ['ignore', 'pipe', 'pipe'] })
     if (running.size === 0) for (const ending of endings) process.on(ending, endAll)
     running.add(tool)
@@ -34,12 +31,9 @@ export function runTool(program, args, options) {
     const end = code => {
       running.delete(tool)
       if (running.size === 0) for (const ending of endings) process.removeListener(ending, endAll)
-      done({ code: code ?? 1, data: String(Buffer.concat(printed)), output: String(Buffer.concat(said)) })
+      done({ code: code ?? 1, output: String(Buffer.concat(said)) })
     }
-    tool.stdout?.on('data', chunk => {
-      printed.push(chunk)
-      said.push(chunk)
-    })
+    tool.stdout?.on('data', chunk => said.push(chunk))
     tool.stderr?.on('data', chunk => said.push(chunk))
     tool.on('error', error => {
       said.push(Buffer.from(String(error)))
