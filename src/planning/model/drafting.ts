@@ -7,6 +7,7 @@ export interface NewColumn {
   readonly cost: number
   readonly lower?: number
   readonly upper?: number
+  readonly isWhole?: boolean
 }
 
 export interface NewRow {
@@ -30,15 +31,22 @@ export interface Drafting {
 
 /** Starts an empty model. Entries that meet at one place add up. */
 export function drafting(): Drafting {
-  const columns: { names: string[]; parts: string[]; cost: number[]; lower: number[]; upper: number[] } = {
-    names: [],
-    parts: [],
-    cost: [],
-    lower: [],
-    upper: [],
+  const columns = {
+    names: [] as string[],
+    parts: [] as string[],
+    cost: [] as number[],
+    lower: [] as number[],
+    upper: [] as number[],
+    isWhole: [] as number[],
   }
-  const rows: { rule: string[]; about: string[]; subject: number[]; week: number[]; lower: number[]; upper: number[] } =
-    { rule: [], about: [], subject: [], week: [], lower: [], upper: [] }
+  const rows = {
+    rule: [] as string[],
+    about: [] as string[],
+    subject: [] as number[],
+    week: [] as number[],
+    lower: [] as number[],
+    upper: [] as number[],
+  }
   let room = 1 << 16
   let entries = 0
   let entryRow = new Int32Array(room)
@@ -46,7 +54,8 @@ export function drafting(): Drafting {
   let entryValue = new Float64Array(room)
 
   return {
-    column({ name, part, cost, lower = 0, upper = Number.POSITIVE_INFINITY }) {
+    column({ name, part, cost, lower = 0, upper = Number.POSITIVE_INFINITY, isWhole = false }) {
+      columns.isWhole.push(isWhole ? 1 : 0)
       columns.parts.push(part)
       columns.cost.push(cost)
       columns.lower.push(lower)
@@ -82,6 +91,7 @@ export function drafting(): Drafting {
         cost: Float64Array.from(columns.cost),
         lower: Float64Array.from(columns.lower),
         upper: Float64Array.from(columns.upper),
+        isWhole: Int32Array.from(columns.isWhole),
         part: columns.parts,
         name: column => columns.names[column]!,
       }

@@ -18,6 +18,7 @@ export interface SeasonModel extends LinearModel {
   readonly planted: readonly PlantedColumn[]
   readonly work: readonly WorkColumn[]
   readonly lessThanAccepted: readonly LessColumn[]
+  readonly wholeStarts: readonly WholeStartColumns[]
   /** By order: its row (planned number on the right-hand side) and its column of what is never delivered. */
   readonly orderRow: Int32Array
   readonly shortColumn: Int32Array
@@ -37,6 +38,8 @@ export interface ColumnTable {
   readonly cost: Float64Array
   readonly lower: Float64Array
   readonly upper: Float64Array
+  /** 1 where only whole numbers make sense. */
+  readonly isWhole: Int32Array
   /** The part of the cost that it belongs to: `labour`, `material`, `area` … */
   readonly part: readonly string[]
   readonly name: (column: number) => string
@@ -59,6 +62,11 @@ export interface StartColumn {
   readonly way: number
   readonly week: number
   readonly column: number
+}
+/** The same start in whole trays, with its yes or no; only in the model with whole numbers. */
+export interface WholeStartColumns extends StartColumn {
+  readonly trays: number
+  readonly begun: number
 }
 /** Of those begun by a way in a week, worked on rootstocks of this kind, taken in `useWeek`. */
 export interface RootstockUseColumn {
