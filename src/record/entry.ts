@@ -117,6 +117,13 @@ export const bodies = {
     goodUntil: Day.nullable(),
   }),
 
+  /** Spoiled, dried out or thrown away before it was used. */
+  materialDiscarded: body('material-discarded/1', {
+    lot: MaterialLotId,
+    number: z.number().positive(),
+    why: z.string().min(1),
+  }),
+
   // Batches
   batchStarted: body('batch-started/1', {
     batch: BatchId,
@@ -129,6 +136,8 @@ export const bodies = {
     workedBy: z.array(PersonId).readonly(),
     /** Where labels were lost or mixed: what it may be. Empty when the name is sure. */
     candidates: z.array(CultivarId).readonly().default([]),
+    /** Seedlings grown from the mother's own tissue, not from a cross, and so true to her. */
+    nucellar: z.boolean().optional(),
   }),
   /** One look over the plants that stand in a step: taken, dead (thrown out at this look), not yet to tell. */
   counted: body('counted/1', {
@@ -227,6 +236,8 @@ export const bodies = {
   photographed: body('photographed/1', { about: z.string(), file: z.string(), caption: z.string() }),
   /** The entry named was wrong. It stays to be seen, and counts no more. */
   struck: body('struck/1', { entry: EntryId, why: z.string().min(1) }),
+  /** Someone looked into a query and says how it stands. The query is kept, with the answer. */
+  querySettled: body('query-settled/1', { query: z.string().min(1), how: z.string().min(1) }),
 } as const
 
 export const Body = z.discriminatedUnion(
@@ -236,23 +247,22 @@ export const Body = z.discriminatedUnion(
 export type Body = { readonly [K in keyof typeof bodies]: z.infer<(typeof bodies)[K]> }[keyof typeof bodies]
 export type BodyOf<K extends Body['kind']> = Extract<Body, { kind: K }>
 
+const envelope = {
+  /** UUIDv7, made where the entry was made. */
+  id: EntryId,
+  /** The day on which it happened. */
+  on: Day,
+  /** Time of day, if it matters: `07:40`. */
+  at: z
+    .string()
+    .regex(/^([01]\d|2[0-3]):[0-5]\d$/)
+    .nullable(),
+  by: PersonId.nullable(),
+  device: z.string().max(120),
+}
+
 /** A fact about the nursery, said once and never edited. */
-export const Entry = z
-  .object({
-    /** UUIDv7, made where the entry was made. */
-    id: EntryId,
-    /** The day on which it happened. */
-    on: Day,
-    /** Time of day, if it matters: `07:40`. */
-    at: z
-      .string()
-      .regex(/^([01]\d|2[0-3]):[0-5]\d$/)
-      .nullable(),
-    by: PersonId.nullable(),
-    device: z.string().max(120),
-    body: Body,
-  })
-  .readonly()
+export const Entry = z.object({ ...envelope, body: Body }).readonly()
 export interface Entry {
   readonly id: EntryId
   readonly on: Day
@@ -262,11 +272,39 @@ export interface Entry {
   readonly body: Body
 }
 
+const knownKinds: ReadonlySet<string> = new Set(
+  Object.values(bodies).map(schema => schema.unwrap().shape.kind.value),
+)
+
+/** An entry of a kind that only a newer version of the program knows: kept as it is, and waits. */
+export const LaterEntry = z
+  .object({
+    ...envelope,
+    body: z
+      .looseObject({
+        kind: z
+          .string()
+          .regex(/^[a-z]+(-[a-z]+)*\/\d+$/, 'a kind of entry is words and a number: counted/1')
+          .refine(kind => !knownKinds.has(kind), 'this version knows the kind, and the rest does not fit it'),
+      })
+      .readonly(),
+  })
+  .readonly()
+export interface LaterEntry extends Omit<Entry, 'body'> {
+  readonly body: { readonly kind: string; readonly [field: string]: unknown }
+}
+
+export type AnyEntry = Entry | LaterEntry
+
+/** Whether this version of the program knows what the entry says. */
+export const isKnown = (entry: AnyEntry): entry is Entry => knownKinds.has(entry.body.kind)
+
 /** An entry as the log keeps it: numbered, timed, and chained to the one before. */
-export interface LoggedEntry extends Entry {
+export type Logged<E extends AnyEntry> = E & {
   readonly seq: number
   /** Instant of arrival, ISO 8601 in UTC. */
   readonly receivedAt: string
   /** SHA-256 over the one before and this entry's canonical text, lower-case hex. */
   readonly hash: string
 }
+export type LoggedEntry = Logged<Entry>

@@ -16,7 +16,8 @@ import type {
   Sign,
   StepId,
 } from '../trade/index.ts'
-import type { Held, Source } from './entry.ts'
+import type { Held, LaterEntry, Source } from './entry.ts'
+import type { Query, SettledQuery } from './query.ts'
 import type { Bench, Day, Mother, Order, Person, Prices, Settings, Site } from './register.ts'
 
 /** Plants of a batch that stand in one step on one bench. A batch partly weaned has two portions. */
@@ -31,15 +32,37 @@ export interface Portion {
   readonly countedOn: Day | null
 }
 
-/** What one step did to a batch so far: the raw material of rates. */
+/** Finished plants of one grade on one bench. */
+export interface FinishedPortion {
+  readonly bench: BenchId | null
+  readonly grade: string
+  readonly since: Day
+  readonly number: number
+}
+
+/**
+ * What one step did to a batch so far: the raw material of rates. Always
+ * entered + found = left + lost + missing + what stands in it.
+ */
 export interface StepOutcome {
   readonly step: StepId
+  /** Came in alive: started, advanced, or with a split or a join. */
   readonly entered: number
   readonly firstEntered: Day
-  /** Left the step alive: advanced, finished, split away from its end. */
+  /** Left the step alive: advanced, finished, used, split off or joined away. */
   readonly left: number
+  /** Of `entered` and of `left`, those that changed batch (by a split or a join) and stayed in the step. */
+  readonly cameAcross: number
+  readonly wentAcross: number
   readonly lastLeft: Day | null
   readonly lost: number
+  /** More than the record had, and fewer, as counts found. */
+  readonly found: number
+  readonly missing: number
+  /** Moves into it that no entry says, and that another entry shows to have happened. */
+  readonly unsaid: number
+  /** The bench on which its first plants stood. */
+  readonly bench: BenchId | null
   /** Nothing stands in it any more. */
   readonly closed: boolean
   readonly looks: readonly Look[]
@@ -62,54 +85,103 @@ export interface Loss {
   readonly cause: string
 }
 
+/** One parent of a batch, with how much of it went in, and when. */
+export interface Origin {
+  readonly entry: EntryId
+  readonly on: Day
+  readonly from: 'mother' | 'lot' | 'batch' | 'bought'
+  /** Id of the mother, lot or batch; name of the supplier. */
+  readonly id: string
+  /** The material or part that it gave. `rest` is a batch split off, `joined` one put with this one. */
+  readonly as:
+    | Material
+    | 'rootstock'
+    | 'interstem'
+    | 'scion'
+    | 'whole plant'
+    | 'lot'
+    | 'rest'
+    | 'joined'
+    | (string & {})
+  readonly number: number
+  /** It was in every plant of the batch from the first day; otherwise it came by a join or a rework. */
+  readonly atBirth: boolean
+}
+
+/** A stretch of time in which plants of the batch stood on a bench; `to` null: they still do. */
+export interface Stay {
+  readonly bench: BenchId
+  readonly from: Day
+  readonly to: Day | null
+}
+
 export interface Batch {
   readonly id: BatchId
   readonly name: string
   readonly kind: KindId
   readonly protocol: ProtocolId
+  /** Of a batch split off: when the one that it comes from was started. */
   readonly startedOn: Day
+  /** Plants that it began with. */
   readonly number: number
   readonly workedBy: readonly PersonId[]
+  /** As said at the start and at each rework. */
   readonly sources: readonly Source[]
+  /** Every parent, with splits and joins. */
+  readonly origins: readonly Origin[]
+  /** The batch that it was split from, if it was not started for itself. */
+  readonly splitFrom: BatchId | null
   readonly candidates: readonly CultivarId[]
+  /** The name found after a doubt. */
+  readonly settledAs: CultivarId | null
+  readonly nucellar: boolean
   /** Living plants not yet finished, by step and bench. */
   readonly portions: readonly Portion[]
   /** Finished and still here: for sale, or rootstocks ready to work. */
   readonly finished: number
+  /** Day on which the first were finished. */
   readonly finishedOn: Day | null
+  /** Where the finished plants stand; their numbers add up to `finished`. */
+  readonly finishedPortions: readonly FinishedPortion[]
   readonly outcomes: readonly StepOutcome[]
   readonly losses: readonly Loss[]
   readonly dispatched: readonly {
+    readonly entry: EntryId
     readonly order: OrderId | null
     readonly on: Day
     readonly number: number
   }[]
+  readonly returned: number
   readonly usedAsRootstock: number
+  /** Went whole into other batches. */
+  readonly usedWhole: number
   readonly splitOff: number
   readonly joinedIn: number
   readonly joinedAway: number
+  /** More plants than the record had, and fewer, over all steps. */
+  readonly found: number
+  readonly missing: number
   readonly calipers: readonly {
     readonly on: Day
     readonly step: StepId
     readonly calipersMm: readonly number[]
   }[]
-  /** Ids of all entries that speak of this batch, in the order in which they count. */
+  readonly grades: readonly {
+    readonly on: Day
+    readonly step: StepId
+    readonly grades: Readonly<Record<string, number>>
+  }[]
+  readonly pottings: readonly {
+    readonly on: Day
+    readonly step: StepId
+    readonly number: number
+    readonly potLitres: number
+  }[]
+  readonly stays: readonly Stay[]
+  /** Days on which a blade went through its plants, and whose. */
+  readonly blades: readonly { readonly on: Day; readonly person: PersonId }[]
+  /** Ids of all entries that speak of this batch, struck ones too, in the order in which they count. */
   readonly entries: readonly EntryId[]
-}
-
-/** What does not add up: kept and shown until someone settles it by an entry. */
-export interface Query {
-  readonly id: string
-  readonly about: {
-    readonly batch?: BatchId
-    readonly mother?: MotherId
-    readonly order?: OrderId
-    readonly lot?: MaterialLotId
-  }
-  readonly entry: EntryId
-  readonly kind: string
-  /** The facts of it, worded for people at the edge. */
-  readonly facts: Readonly<Record<string, string | number>>
 }
 
 export interface MaterialLot {
@@ -118,7 +190,9 @@ export interface MaterialLot {
   readonly material: Material
   readonly on: Day
   readonly number: number
+  /** Went into batches. */
   readonly used: number
+  readonly discarded: number
   readonly stored: string
   readonly goodUntil: Day | null
 }
@@ -144,7 +218,12 @@ export interface MotherState {
     readonly material: Material
     readonly number: number
     readonly batch: BatchId | null
+    readonly lot: MaterialLotId | null
+    readonly by: PersonId | null
+    readonly entry: EntryId
   }[]
+  /** Ids of all entries that speak of it, struck ones too, in the order in which they count. */
+  readonly entries: readonly EntryId[]
 }
 
 export interface Hold {
@@ -158,7 +237,15 @@ export interface Hold {
 export interface OrderState {
   readonly order: Order
   readonly cancelled: boolean
+  /** Sent, less what came back. */
   readonly dispatched: number
+}
+
+/** An entry that counts no more, and the entry that says so. */
+export interface Struck {
+  readonly by: EntryId
+  readonly on: Day
+  readonly why: string
 }
 
 export interface AcceptedPlan {
@@ -203,5 +290,16 @@ export interface Nursery {
   readonly rateSets: readonly RateSet[]
   readonly acceptedPlan: AcceptedPlan | null
   readonly tasksDone: ReadonlyMap<string, { readonly on: Day; readonly minutes: number | null }>
+  /** What does not add up and no one has settled yet, in order of the entries. */
   readonly queries: readonly Query[]
+  readonly settledQueries: readonly SettledQuery[]
+  readonly struck: ReadonlyMap<EntryId, Struck>
+  /** Entries of a newer version of the program. */
+  readonly waiting: readonly LaterEntry[]
+  /** No longer here; kept so that old entries keep their names. */
+  readonly former: {
+    readonly benches: ReadonlyMap<BenchId, Bench>
+    readonly people: ReadonlyMap<PersonId, Person>
+    readonly kinds: ReadonlyMap<KindId, Kind>
+  }
 }

@@ -1,0 +1,194 @@
+import { type BatchId, type BenchId, type Protocol, StepId } from '../../trade/index.ts'
+import type { BodyOf } from '../entry.ts'
+import type { Day } from '../register.ts'
+import type { Batch, FinishedPortion, Portion, StepOutcome } from '../state.ts'
+
+/** The step that holds plants past the protocol's last: finished, and still in the nursery. */
+export const finishedStep = StepId.parse('finished')
+
+/** Where plants stand whose protocol no one has written down. */
+export const unknownStep = StepId.parse('not known')
+
+type Writable<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer E)[] ? E[] : T[K] }
+export type DraftPortion = Writable<Portion>
+export type DraftOutcome = Writable<StepOutcome>
+type DraftFinished = Writable<FinishedPortion>
+
+/** A batch while its entries are folded into it. */
+export interface Draft extends Omit<Writable<Batch>, 'portions' | 'finishedPortions' | 'outcomes' | 'stays'> {
+  portions: DraftPortion[]
+  finishedPortions: DraftFinished[]
+  outcomes: DraftOutcome[]
+  stays: Writable<Batch['stays'][number]>[]
+  /** The protocol's steps in their order, as known of any of its versions. */
+  readonly steps: readonly StepId[]
+}
+
+export type Begin = Pick<
+  BodyOf<'batch-started/1'>,
+  'name' | 'kindOfTree' | 'protocol' | 'workedBy' | 'candidates'
+>
+
+export function newDraft(
+  id: BatchId,
+  begin: Begin,
+  startedOn: Day,
+  number: number,
+  steps: readonly StepId[],
+): Draft {
+  return {
+    id,
+    name: begin.name,
+    kind: begin.kindOfTree,
+    protocol: begin.protocol,
+    startedOn,
+    number,
+    workedBy: [...begin.workedBy],
+    sources: [],
+    origins: [],
+    splitFrom: null,
+    candidates: [...begin.candidates],
+    settledAs: null,
+    nucellar: false,
+    portions: [],
+    finished: 0,
+    finishedOn: null,
+    finishedPortions: [],
+    outcomes: [],
+    losses: [],
+    dispatched: [],
+    returned: 0,
+    usedAsRootstock: 0,
+    usedWhole: 0,
+    splitOff: 0,
+    joinedIn: 0,
+    joinedAway: 0,
+    found: 0,
+    missing: 0,
+    calipers: [],
+    grades: [],
+    pottings: [],
+    stays: [],
+    blades: [],
+    entries: [],
+    steps,
+  }
+}
+
+/** What one step has done so far; made when the step is first touched. */
+export function outcomeOf(draft: Draft, step: StepId, on: Day, bench: BenchId | null = null): DraftOutcome {
+  const known = draft.outcomes.find(outcome => outcome.step === step)
+  if (known) {
+    known.bench ??= bench
+    return known
+  }
+  const outcome: DraftOutcome = {
+    step,
+    entered: 0,
+    firstEntered: on,
+    left: 0,
+    cameAcross: 0,
+    wentAcross: 0,
+    lastLeft: null,
+    lost: 0,
+    found: 0,
+    missing: 0,
+    unsaid: 0,
+    bench,
+    closed: false,
+    looks: [],
+  }
+  draft.outcomes.push(outcome)
+  return outcome
+}
+
+/** Living plants in a step, on all its benches. */
+export function standingIn(draft: Draft, step: StepId): number {
+  if (step === finishedStep) return draft.finished
+  let standing = 0
+  for (const portion of draft.portions) if (portion.step === step) standing += portion.number
+  return standing
+}
+
+export function aliveIn(batch: Pick<Batch, 'portions' | 'finished'>): number {
+  let alive = batch.finished
+  for (const portion of batch.portions) alive += portion.number
+  return alive
+}
+
+/** Keeps the batch's stays on benches in step with its portions. */
+function openStay(draft: Draft, bench: BenchId | null, on: Day): void {
+  if (bench === null) return
+  if (!draft.stays.some(stay => stay.bench === bench && stay.to === null)) {
+    draft.stays.push({ bench, from: on, to: null })
+  }
+}
+
+export function closeStays(draft: Draft, on: Day): void {
+  for (const stay of draft.stays) {
+    if (stay.to !== null) continue
+    const stands =
+      draft.portions.some(p => p.bench === stay.bench && p.number > 0) ||
+      draft.finishedPortions.some(p => p.bench === stay.bench && p.number > 0)
+    if (!stands) stay.to = on
+  }
+}
+
+/** Sets plants down in a step on a bench, beside those that stand there already. */
+export function putDown(draft: Draft, plants: Omit<Portion, 'number'> & { readonly number: number }): void {
+  if (plants.number === 0) return
+  openStay(draft, plants.bench, plants.since)
+  const there = draft.portions.find(p => p.step === plants.step && p.bench === plants.bench)
+  if (!there) {
+    draft.portions.push({ ...plants })
+    return
+  }
+  there.number += plants.number
+  there.taken += plants.taken
+  if (plants.since < there.since) there.since = plants.since
+  if (plants.countedOn !== null && (there.countedOn === null || there.countedOn < plants.countedOn)) {
+    there.countedOn = plants.countedOn
+  }
+}
+
+/** Sets finished plants down. */
+export function putFinished(draft: Draft, plants: FinishedPortion): void {
+  if (plants.number === 0) return
+  openStay(draft, plants.bench, plants.since)
+  draft.finished += plants.number
+  draft.finishedOn ??= plants.since
+  const there = draft.finishedPortions.find(p => p.bench === plants.bench && p.grade === plants.grade)
+  if (there) there.number += plants.number
+  else draft.finishedPortions.push({ ...plants })
+}
+
+/** Shares a whole number out by weights, in whole numbers, largest remainders first. */
+export function shareOut(total: number, weights: readonly number[]): number[] {
+  const sum = weights.reduce((a, b) => a + b, 0)
+  if (sum === 0) return weights.map((_, i) => (i === 0 ? total : 0))
+  const exact = weights.map(weight => (total * weight) / sum)
+  const shares = exact.map(Math.floor)
+  let left = total - shares.reduce((a, b) => a + b, 0)
+  const order = exact
+    .map((_, i) => i)
+    .sort((a, b) => exact[b]! - shares[b]! - (exact[a]! - shares[a]!) || a - b)
+  for (const i of order) {
+    if (left <= 0) break
+    shares[i]! += 1
+    left -= 1
+  }
+  return shares
+}
+
+/** Every step that an entry may name: those of the protocol in any version, and `finished`. */
+export const stepsOf = (versions: readonly Protocol[]): StepId[] => {
+  const steps: StepId[] = []
+  for (const version of versions) {
+    for (const [i, step] of version.steps.entries()) {
+      if (steps.includes(step.id)) continue
+      const before = version.steps[i - 1]
+      steps.splice(before ? steps.indexOf(before.id) + 1 : 0, 0, step.id)
+    }
+  }
+  return steps
+}

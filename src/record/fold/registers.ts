@@ -1,0 +1,266 @@
+import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol } from '../../trade/index.ts'
+import type { Entry } from '../entry.ts'
+import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
+import type { AcceptedPlan, Nursery, RateSet } from '../state.ts'
+import type { Registers } from './family.ts'
+
+type Maps =
+  | 'benches'
+  | 'people'
+  | 'cultivars'
+  | 'kinds'
+  | 'protocols'
+  | 'rateSets'
+  | 'tasksDone'
+  | 'formerBenches'
+  | 'formerPeople'
+  | 'formerKinds'
+type Task = { readonly on: string; readonly minutes: number | null }
+
+/** What is said anew rather than added to: of each thing the last word counts, by the order of entries. */
+export interface RegisterState {
+  site: Site | null
+  prices: Prices
+  settings: Settings
+  acceptedPlan: AcceptedPlan | null
+  benches: Map<BenchId, Bench>
+  people: Map<PersonId, Person>
+  cultivars: Map<Cultivar['id'], Cultivar>
+  kinds: Map<KindId, Kind>
+  /** All versions of each protocol, in the order of their entries. */
+  protocols: Map<string, readonly Protocol[]>
+  rateSets: Map<string, RateSet>
+  tasksDone: Map<string, Task>
+  formerBenches: Map<BenchId, { readonly bench: Bench; readonly removedBy: Entry['id'] }>
+  formerPeople: Map<PersonId, Person>
+  formerKinds: Map<KindId, Kind>
+  mothers: Map<string, Mother>
+  orders: Map<string, Order>
+  lots: Map<string, NonNullable<ReturnType<Registers['lot']>>>
+}
+
+export const newRegisters = (): RegisterState => ({
+  site: null,
+  prices: Prices.parse({}),
+  settings: Settings.parse({}),
+  acceptedPlan: null,
+  benches: new Map(),
+  people: new Map(),
+  cultivars: new Map(),
+  kinds: new Map(),
+  protocols: new Map(),
+  rateSets: new Map(),
+  tasksDone: new Map(),
+  formerBenches: new Map(),
+  formerPeople: new Map(),
+  formerKinds: new Map(),
+  mothers: new Map(),
+  orders: new Map(),
+  lots: new Map(),
+})
+
+/** Folds one register key anew from its entries, struck ones left out, in the order in which they count. */
+export function foldRegister(state: RegisterState, key: string, entries: readonly Entry[]): void {
+  forget(state, key)
+  for (const entry of entries) hear(state, entry)
+}
+
+function forget(state: RegisterState, key: string): void {
+  const space = key.indexOf(' ')
+  const what = space < 0 ? key : key.slice(0, space)
+  const id = key.slice(space + 1)
+  switch (what) {
+    case 'site':
+      state.site = null
+      return
+    case 'prices':
+      state.prices = Prices.parse({})
+      return
+    case 'settings':
+      state.settings = Settings.parse({})
+      return
+    case 'plan':
+      state.acceptedPlan = null
+      return
+    case 'bench':
+      state.benches.delete(id as BenchId)
+      state.formerBenches.delete(id as BenchId)
+      return
+    case 'person':
+      state.people.delete(id as PersonId)
+      state.formerPeople.delete(id as PersonId)
+      return
+    case 'kind':
+      state.kinds.delete(id as KindId)
+      state.formerKinds.delete(id as KindId)
+      return
+    case 'cultivar':
+      state.cultivars.delete(id as Cultivar['id'])
+      return
+    case 'protocol':
+      state.protocols.delete(id)
+      return
+    case 'rate':
+      state.rateSets.delete(id)
+      return
+    case 'task':
+      state.tasksDone.delete(id)
+      return
+    case 'mother':
+      state.mothers.delete(id)
+      return
+    case 'order':
+      state.orders.delete(id)
+      return
+    case 'lot':
+      state.lots.delete(id)
+  }
+}
+
+function hear(state: RegisterState, entry: Entry): void {
+  const { body, on } = entry
+  switch (body.kind) {
+    case 'site-set/1':
+      state.site = body.site
+      return
+    case 'prices-set/1':
+      state.prices = body.prices
+      return
+    case 'settings-set/1':
+      state.settings = body.settings
+      return
+    case 'plan-accepted/1':
+      state.acceptedPlan = {
+        plan: body.plan,
+        entry: entry.id,
+        on,
+        starts: body.starts,
+        chances: body.chances,
+      }
+      return
+    case 'bench-set/1':
+      state.benches.set(body.bench.id, body.bench)
+      state.formerBenches.delete(body.bench.id)
+      return
+    case 'bench-removed/1': {
+      const bench = state.benches.get(body.bench)
+      state.benches.delete(body.bench)
+      if (bench) state.formerBenches.set(body.bench, { bench, removedBy: entry.id })
+      return
+    }
+    case 'person-set/1':
+      state.people.set(body.person.id, body.person)
+      state.formerPeople.delete(body.person.id)
+      return
+    case 'person-left/1': {
+      const person = state.people.get(body.person)
+      state.people.delete(body.person)
+      if (person) state.formerPeople.set(body.person, person)
+      return
+    }
+    case 'kind-set/1':
+      state.kinds.set(body.kindOfTree.id, body.kindOfTree)
+      state.formerKinds.delete(body.kindOfTree.id)
+      return
+    case 'kind-dropped/1': {
+      const kind = state.kinds.get(body.kindOfTree)
+      state.kinds.delete(body.kindOfTree)
+      if (kind) state.formerKinds.set(body.kindOfTree, kind)
+      return
+    }
+    case 'cultivar-set/1':
+      state.cultivars.set(body.cultivar.id, body.cultivar)
+      return
+    case 'protocol-set/1': {
+      const versions = state.protocols.get(body.protocol.id) ?? []
+      state.protocols.set(body.protocol.id, [...versions, body.protocol])
+      return
+    }
+    case 'rate-set/1': {
+      const { protocol, step, kindOfTree, survival, why } = body
+      const key = JSON.stringify([protocol, step, kindOfTree])
+      const { low, typical, high } = survival
+      state.rateSets.set(key, { protocol, step, kind: kindOfTree, survival: { low, typical, high }, on, why })
+      return
+    }
+    case 'task-done/1':
+      state.tasksDone.set(body.task, { on, minutes: body.minutes })
+      return
+    case 'mother-set/1':
+      state.mothers.set(body.mother.id, body.mother)
+      return
+    case 'order-placed/1':
+    case 'order-changed/1':
+      state.orders.set(body.order.id, body.order)
+      return
+    case 'material-collected/1':
+      if (!state.lots.has(body.lot))
+        state.lots.set(body.lot, { mother: body.mother, material: body.material })
+  }
+}
+
+/** The registers as the nursery shows them. */
+export function showRegisters(
+  state: RegisterState,
+): Pick<
+  Nursery,
+  Exclude<Maps, `former${string}`> | 'site' | 'prices' | 'settings' | 'acceptedPlan' | 'former'
+> {
+  return {
+    site: state.site,
+    prices: state.prices,
+    settings: state.settings,
+    acceptedPlan: state.acceptedPlan,
+    benches: new Map(state.benches),
+    people: new Map(state.people),
+    cultivars: new Map(state.cultivars),
+    kinds: new Map(state.kinds),
+    protocols: new Map(
+      [...state.protocols.values()].map(versions => [versions.at(-1)!.id, versions.at(-1)!]),
+    ),
+    rateSets: [...state.rateSets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, set]) => set),
+    tasksDone: new Map(state.tasksDone),
+    former: {
+      benches: new Map([...state.formerBenches].map(([id, { bench }]) => [id, bench])),
+      people: new Map(state.formerPeople),
+      kinds: new Map(state.formerKinds),
+    },
+  }
+}
+
+/** Answers what a family asks, and tells which key was asked after. */
+export function askRegisters(state: RegisterState, asked: (key: string) => void): Registers {
+  return {
+    protocolVersions(id) {
+      asked(`protocol ${id}`)
+      return state.protocols.get(id) ?? []
+    },
+    kind(id) {
+      asked(`kind ${id}`)
+      return state.kinds.get(id) ?? state.formerKinds.get(id)
+    },
+    cultivarName(id) {
+      asked(`cultivar ${id}`)
+      return state.cultivars.get(id as Cultivar['id'])?.name ?? id
+    },
+    bench(id) {
+      asked(`bench ${id}`)
+      const bench = state.benches.get(id)
+      if (bench) return { name: bench.name, removedBy: null }
+      const former = state.formerBenches.get(id)
+      return former && { name: former.bench.name, removedBy: former.removedBy }
+    },
+    mother(id) {
+      asked(`mother ${id}`)
+      return state.mothers.get(id)
+    },
+    lot(id) {
+      asked(`lot ${id}`)
+      return state.lots.get(id)
+    },
+    order(id) {
+      asked(`order ${id}`)
+      return state.orders.get(id)
+    },
+  }
+}

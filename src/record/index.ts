@@ -1,0 +1,51 @@
+/** The door of the record: what entries say, the state they fold to, and what can be asked of it. */
+export {
+  type AnyEntry,
+  Body,
+  type BodyOf,
+  bodies,
+  Entry,
+  Held,
+  isKnown,
+  LaterEntry,
+  type Logged,
+  type LoggedEntry,
+  Source,
+} from './entry.ts'
+export { canonicalJson, entryLine, type ParsedEntry, parseEntry, parseEntryLine } from './entry-line.ts'
+export { compareEntries } from './entry-order.ts'
+export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
+export { createFold, type Fold, foldEntries } from './fold/fold.ts'
+export { givenInSeason } from './fold/mother.ts'
+export type { Query, SettledQuery } from './query.ts'
+export { type QueryKind, queryKinds, queryText } from './query-text.ts'
+export {
+  Accepted,
+  Bench,
+  Day,
+  Mother,
+  Order,
+  Person,
+  Prices,
+  Settings,
+  Site,
+  Supply,
+} from './register.ts'
+export type {
+  AcceptedPlan,
+  Batch,
+  FinishedPortion,
+  Hold,
+  Look,
+  Loss,
+  MaterialLot,
+  MotherState,
+  Nursery,
+  OrderState,
+  Origin,
+  Portion,
+  RateSet,
+  Stay,
+  StepOutcome,
+  Struck,
+} from './state.ts'
