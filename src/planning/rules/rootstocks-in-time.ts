@@ -11,7 +11,7 @@ const LONGEST_FOLLOWED = 104
  * A graft takes a rootstock whose stem lies in the caliper window of the cut, in the week in which it is worked.
  * Stems thicken at one pace, so each enters the window (grows past its lower bound) and leaves it later.
  *   workable(k, c, w) ≤ workable(k, c, w−1) + entered(k, c, w) − used(k, c, w)
- *   workable(k, c, w) ≤ entered until w − left until w
+ *   workable(k, c, w) ≤ still(k, c, w + 1) = entered until w − left until w + 1
  * Thickest are taken first. Rootstocks that leave the window stay on their bench. Where several cuts with their own
  * windows use one kind, each has these rows for its own uses; all uses together stand in `stockOfFinished`.
  */
@@ -49,18 +49,18 @@ function workableStems(
     spreadOver(last, 0, ready, workableByAge(course.caliper, minMm, maxMm), enteredLive, leftLive)
 
   const stockRow: number[] = []
-  const insideRow: number[] = []
-  const inside: number[] = []
+  const stillRow: number[] = []
+  const still: number[] = []
   for (let week = 0; week <= last; week++) {
-    const entered = enteredLive[week]!
-    const change = entered - leftLive[week]!
-    stockRow.push(model.row({ rule: 'rootstocksInTime', subject: kind, about, week, upper: entered }))
-    insideRow.push(
-      model.row({ rule: 'stemsInside', subject: kind, about, week, lower: change, upper: change }),
+    const change = (week > 0 ? enteredLive[week - 1]! : 0) - leftLive[week]!
+    stockRow.push(
+      model.row({ rule: 'rootstocksInTime', subject: kind, about, week, upper: enteredLive[week]! }),
     )
-    inside.push(model.column({ name: `inside/${about}/${week}`, part: 'holding', cost: 0 }))
-    model.put(insideRow[week]!, inside[week]!, 1)
-    if (week > 0) model.put(insideRow[week]!, inside[week - 1]!, -1)
+    stillRow.push(model.row({ rule: 'stemsStill', subject: kind, about, week, lower: change, upper: change }))
+    const name = `still/${about}/${week}`
+    still.push(model.column({ name, part: 'holding', cost: 0, lower: Number.NEGATIVE_INFINITY }))
+    model.put(stillRow[week]!, still[week]!, 1)
+    if (week > 0) model.put(stillRow[week]!, still[week - 1]!, -1)
   }
   for (let week = 0; week < last; week++) {
     const column = model.column({ name: `workable/${about}/${week}`, part: 'holding', cost: 0 })
@@ -68,7 +68,7 @@ function workableStems(
     model.put(stockRow[week + 1]!, column, -1)
     const row = model.row({ rule: 'notTooThick', subject: kind, about, week, upper: 0 })
     model.put(row, column, 1)
-    model.put(row, inside[week]!, -1)
+    model.put(row, still[week + 1]!, -1)
   }
 
   const shares = new Map<Course, ReturnType<typeof workableByAge>>()
@@ -82,12 +82,12 @@ function workableStems(
     spreadOver(last, week, course.ready, shares.get(course)!, entered, left)
     for (let w = week; w <= last; w++) {
       model.put(stockRow[w]!, column, -entered[w]!)
-      model.put(insideRow[w]!, column, left[w]! - entered[w]!)
+      model.put(stillRow[w]!, column, left[w]! - (w > week ? entered[w - 1]! : 0))
     }
   }
   for (const { week, column } of draft.bought.filter(bought => bought.kind === kind)) {
     model.put(stockRow[week]!, column, -1)
-    model.put(insideRow[week]!, column, -1)
+    if (week < last) model.put(stillRow[week + 1]!, column, -1)
   }
   for (const { useWeek, column, perPlant } of uses)
     if (useWeek <= last) model.put(stockRow[useWeek]!, column, perPlant)
@@ -96,7 +96,7 @@ function workableStems(
 /**
  * Share of stems that enter a caliper window, and that leave it, in each week since they were ready.
  * d = d₀ + growth · weeks, d₀ ~ Normal(mean, (spread · mean)²). Without a growth curve all are inside from the first.
- * @example workableByAge({ meanMmWhenReady: 8, mmPerWeek: 0, spreadShare: 0.125 }, 7, 9) // 0.841 enter, 0.159 leave
+ * @example workableByAge({ meanMmWhenReady: 8, mmPerWeek: 0, spreadShare: 0.125 }, 7, 9) // 0.683 enter, none leave
  */
 export function workableByAge(
   caliper: Course['caliper'],
@@ -110,9 +110,11 @@ export function workableByAge(
     sd === 0 ? Number(meanMmWhenReady >= mm) : 1 - normalCdf((mm - meanMmWhenReady) / sd)
   const enters: number[] = []
   const leaves: number[] = []
-  let entered = 0
-  let left = 0
-  for (let age = 0; age < LONGEST_FOLLOWED && left < 0.995; age++) {
+  // What is too thick from the first never enters.
+  const never = rounded(thickerThan(maxMm + 1e-9))
+  let entered = never
+  let left = never
+  for (let age = 0; age < LONGEST_FOLLOWED && left < 1; age++) {
     const enteredNow = rounded(thickerThan(minMm - mmPerWeek * age))
     // Exactly at the upper bound is still workable.
     const leftNow = rounded(thickerThan(maxMm + 1e-9 - mmPerWeek * age))

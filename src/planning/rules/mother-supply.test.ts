@@ -1,0 +1,72 @@
+import { expect, test } from 'vitest'
+import { everyWeek, solved } from '../fixtures/solved.ts'
+import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
+import type { MotherPool } from '../season.ts'
+
+const pool = (more: Partial<MotherPool> = {}): MotherPool => ({
+  cultivar: null,
+  rootstockKind: null,
+  material: 'scion sticks',
+  name: 'Anna, scion sticks',
+  mothers: [],
+  perWeek: everyWeek(30, 40),
+  perYear: [{ fromWeek: 0, toWeek: 29, most: 1000 }],
+  stored: [],
+  keepsWeeks: 0,
+  young: null,
+  ...more,
+})
+/** One stick makes five plants; open in weeks 5 and 6; trees are worth 15 when short, and a plant costs 1. */
+const apple = (pools: readonly MotherPool[], openWeeks = [5, 6]) =>
+  tinySeason({
+    weeks: 30,
+    kinds: [tinyKind('apple')],
+    ways: [
+      {
+        kind: 0,
+        steps: [{ ...certain(0.8), days: 14 }],
+        openWeeks,
+        course: { material: [{ pool: 0, offset: 0, perPlant: 0.2 }] },
+      },
+    ],
+    orders: [{ kind: 0, number: 400, dueWeek: 12, price: 10 }],
+    pools,
+  })
+
+test('a mother tree exhausted for the year: what is short is what her wood does not make, and one more stick is worth its trees', async () => {
+  const { starts, short, dual } = await solved(
+    apple([pool({ perYear: [{ fromWeek: 0, toWeek: 29, most: 60 }] })]),
+  )
+  // 60 sticks make 300 plants, 240 trees.
+  expect(starts.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(300, 4)
+  expect(short[0]).toBeCloseTo(160, 4)
+  // A stick more: 5 plants at 1, 4 trees at 15.
+  expect(dual('motherYear/Anna, scion sticks/0')).toBeCloseTo(-55, 5)
+})
+
+test('what she may give in a week limits the week, not the year', async () => {
+  const { short, dual } = await solved(
+    apple([pool({ perWeek: everyWeek(30, week => (week === 5 ? 20 : 40)) })]),
+  )
+  expect(short[0]).toBeCloseTo(400 - 60 * 4, 4)
+  expect(dual('motherWeek/Anna, scion sticks/5')).toBeCloseTo(-55, 5)
+  expect(dual('motherYear/Anna, scion sticks/0')).toBeCloseTo(0, 6)
+})
+
+test('wood that keeps may be cut before it is used, but not longer before than it keeps', async () => {
+  const cutInTwoAndThree = everyWeek(30, week => (week === 2 || week === 3 ? 50 : 0))
+  const shortOf = async (keepsWeeks: number) =>
+    (await solved(apple([pool({ perWeek: cutInTwoAndThree, keepsWeeks })], [5]))).short[0]
+  expect(await shortOf(1)).toBeCloseTo(400, 4)
+  // Two weeks: only what was cut in week 3 is fresh in week 5. Three weeks: both.
+  expect(await shortOf(2)).toBeCloseTo(200, 4)
+  expect(await shortOf(3)).toBeCloseTo(0, 4)
+})
+
+test('collected wood is used while it is good, and no longer', async () => {
+  const none = everyWeek(30, 0)
+  const shortOf = async (untilWeek: number) =>
+    (await solved(apple([pool({ perWeek: none, stored: [{ number: 50, untilWeek }] })], [5]))).short[0]
+  expect(await shortOf(5)).toBeCloseTo(200, 4)
+  expect(await shortOf(4)).toBeCloseTo(400, 4)
+})
