@@ -85,6 +85,17 @@ test('an import past the door of a room is caught', async () => {
   ])
 })
 
+test('an import in a file with markup is caught like any other', async () => {
+  const files = {
+    'src/app/screen.tsx':
+      'import type { App } from "../server/index.ts"; export const Screen = (_: App) => <p>{"<"}</p>',
+    'src/server/index.ts': 'export interface App { readonly name: string }',
+  }
+  expect(await brokenRulesOf(files)).toEqual([
+    'app-knows-only-the-floors-below: src/app/screen.tsx -> src/server/index.ts',
+  ])
+})
+
 test('a pure room that reaches for the machine is caught', async () => {
   const files = { 'src/record/save.ts': 'import { writeFileSync } from "node:fs"; writeFileSync("a", "b")' }
   expect(await brokenRulesOf(files)).toEqual(['pure-rooms-touch-no-machine: src/record/save.ts -> fs'])
