@@ -1,0 +1,26 @@
+import './theme/fonts.ts'
+import './theme/tokens.css'
+import './theme/base.css'
+import './parts/controls.css'
+import { QueryClientProvider } from '@tanstack/react-query'
+import { RouterProvider } from '@tanstack/react-router'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { keepViews } from './data/kept-views.ts'
+import { keepSending } from './data/outbox/use-outbox.ts'
+import { queryClient } from './data/query-client.ts'
+import { hearServer } from './data/server-news.ts'
+import { router } from './router.tsx'
+import { startText } from './text/i18n.ts'
+
+await Promise.all([startText(), keepViews(queryClient)])
+keepSending()
+hearServer(queryClient)
+
+createRoot(document.getElementById('root')!).render(
+  <StrictMode>
+    <QueryClientProvider client={queryClient}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
+  </StrictMode>,
+)

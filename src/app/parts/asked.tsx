@@ -1,0 +1,45 @@
+import type { UseQueryResult } from '@tanstack/react-query'
+import { type ReactNode, useEffect, useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { Refused } from '../../api/index.ts'
+
+const QUIET_MS = 100
+
+/** Says what is being fetched once it takes longer than a blink. */
+export function Fetching({ what }: { readonly what: string }) {
+  const { t } = useTranslation()
+  const [late, setLate] = useState(false)
+  useEffect(() => {
+    const timer = setTimeout(() => setLate(true), QUIET_MS)
+    return () => clearTimeout(timer)
+  }, [])
+  return <output className="soft">{late ? t('common.loading', { what: what.toLowerCase() }) : ''}</output>
+}
+
+/** What was asked of the server: its answer shown, or what is going on, or what is wrong and how to mend it. */
+export function Asked<T>({
+  query,
+  what,
+  children,
+}: {
+  readonly query: UseQueryResult<T>
+  readonly what: string
+  readonly children: (data: T) => ReactNode
+}) {
+  const { t } = useTranslation()
+  if (query.data !== undefined) return children(query.data)
+  if (!query.isError) return <Fetching what={what} />
+  const refused = query.error instanceof Refused ? query.error.refusal : null
+  return (
+    <div className="sheet stack" role="alert">
+      <h2>{refused?.what ?? t('shell.noAnswer')}</h2>
+      <p>{refused === null ? t('shell.noAnswerDetail') : `${refused.where}. ${refused.mend}`}</p>
+      <p>
+        <Button className="plain" onPress={() => void query.refetch()}>
+          {t('common.again')}
+        </Button>
+      </p>
+    </div>
+  )
+}

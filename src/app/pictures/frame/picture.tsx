@@ -1,0 +1,81 @@
+import { type KeyboardEvent, type ReactNode, useState } from 'react'
+import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import './picture.css'
+import { type Numbers, NumbersTable } from './numbers-table.tsx'
+import { saveCsv, savePng, saveSvg } from './save-picture.ts'
+import { useWidth } from './use-width.ts'
+
+export interface PictureProps {
+  /** Shown above and used as the name of saved files. */
+  readonly title: string
+  readonly says?: ReactNode
+  readonly level?: 2 | 3
+  readonly numbers: () => Numbers
+  /** The drawing, at the width that it has. */
+  readonly children: (width: number) => ReactNode
+  readonly bare?: boolean
+}
+
+/** A drawing that carries its numbers: the same as a table one key away, and saved as SVG, PNG or CSV. */
+export function Picture({ title, says, level = 2, numbers, children, bare = false }: PictureProps) {
+  const { t } = useTranslation()
+  const [asTable, setAsTable] = useState(false)
+  const [ref, width] = useWidth()
+  const Heading = `h${level}` as const
+  const drawing = () => ref.current?.querySelector('svg') ?? null
+  const name = title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')
+
+  const save = (as: string | number): void => {
+    const svg = drawing()
+    if (as === 'csv') {
+      const table = numbers()
+      saveCsv([table.columns, ...table.rows], name)
+    } else if (svg !== null && as === 'svg') saveSvg(svg, name)
+    else if (svg !== null) void savePng(svg, name)
+  }
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key !== 't' || event.ctrlKey || event.metaKey || event.altKey) return
+    if (event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement) return
+    event.stopPropagation()
+    setAsTable(was => !was)
+  }
+
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the key is a shortcut for the button inside
+    <figure className={bare ? 'picture' : 'picture sheet'} onKeyDown={onKeyDown}>
+      <figcaption className="picture-head">
+        <div>
+          <Heading>{title}</Heading>
+          {says !== undefined && <p className="soft small">{says}</p>}
+        </div>
+        <div className="picture-tools">
+          <Button
+            className="quiet"
+            onPress={() => setAsTable(!asTable)}
+            aria-pressed={asTable}
+            aria-keyshortcuts="t"
+            aria-label={`${t(asTable ? 'pictures.picture' : 'pictures.table')}: ${title}`}
+          >
+            {t(asTable ? 'pictures.picture' : 'pictures.table')}
+          </Button>
+          <MenuTrigger>
+            <Button className="quiet" aria-label={`${t('pictures.save')}: ${title}`}>
+              {t('pictures.save')}
+            </Button>
+            <Popover className="pop">
+              <Menu className="menu" onAction={save} aria-label={t('pictures.save')} disabledKeys={asTable ? ['svg', 'png'] : []}>
+                <MenuItem id="svg">{t('pictures.svg')}</MenuItem>
+                <MenuItem id="png">{t('pictures.png')}</MenuItem>
+                <MenuItem id="csv">{t('pictures.csv')}</MenuItem>
+              </Menu>
+            </Popover>
+          </MenuTrigger>
+        </div>
+      </figcaption>
+      <div ref={ref} className="picture-ground">
+        {asTable ? <NumbersTable title={title} numbers={numbers()} /> : width > 0 && children(width)}
+      </div>
+    </figure>
+  )
+}

@@ -1,0 +1,129 @@
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router'
+import { PageBroken, PageMissing } from './shell/page-broken.tsx'
+import { Shell } from './shell/shell.tsx'
+
+/** Every view has an address; what it is filtered by stands in the address too, so that a link reopens it. */
+
+const text = (value: unknown): string | undefined =>
+  typeof value === 'string' && value !== '' ? value : typeof value === 'number' ? String(value) : undefined
+const week = (value: unknown): string | undefined =>
+  typeof value === 'string' && /^\d{4}-W\d{2}$/.test(value) ? value : undefined
+const oneOf = <K extends string>(value: unknown, ...allowed: readonly K[]): K | undefined =>
+  allowed.find(one => one === value)
+const given = <T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as never
+
+const root = createRootRoute({
+  component: Shell,
+  errorComponent: PageBroken,
+  notFoundComponent: PageMissing,
+})
+const under = <P extends string>(path: P) => ({ getParentRoute: () => root, path })
+
+const home = createRoute({
+  ...under('/'),
+  beforeLoad: () => {
+    throw redirect({ to: '/work' })
+  },
+})
+const work = createRoute({
+  ...under('/work'),
+  validateSearch: said => given({ week: week(said.week), person: text(said.person), task: text(said.task) }),
+  component: lazyRouteComponent(() => import('./screens/work/work-screen.tsx'), 'WorkScreen'),
+})
+const season = createRoute({
+  ...under('/season'),
+  validateSearch: said =>
+    given({
+      from: week(said.from),
+      span: oneOf(text(said.span), '13', '26', '52', '104'),
+      find: text(said.find),
+      kind: text(said.kind),
+    }),
+  component: lazyRouteComponent(() => import('./screens/season/season-screen.tsx'), 'SeasonScreen'),
+})
+const orders = createRoute({
+  ...under('/orders'),
+  validateSearch: said =>
+    given({ order: text(said.order), find: text(said.find), show: oneOf(said.show, 'open', 'risk', 'all') }),
+  component: lazyRouteComponent(() => import('./screens/orders/orders-screen.tsx'), 'OrdersScreen'),
+})
+const newOrders = createRoute({
+  ...under('/orders/new'),
+  component: lazyRouteComponent(() => import('./screens/orders/new-orders-screen.tsx'), 'NewOrdersScreen'),
+})
+const batches = createRoute({
+  ...under('/batches'),
+  validateSearch: said =>
+    given({ find: text(said.find), state: oneOf(said.state, 'alive', 'past', 'all'), mark: text(said.mark) }),
+  component: lazyRouteComponent(() => import('./screens/batches/batches-screen.tsx'), 'BatchesScreen'),
+})
+const batch = createRoute({
+  ...under('/batches/$batch'),
+  component: lazyRouteComponent(() => import('./screens/batch/batch-screen.tsx'), 'BatchScreen'),
+})
+const count = createRoute({
+  ...under('/batches/$batch/count'),
+  validateSearch: said => given({ step: text(said.step), task: text(said.task) }),
+  component: lazyRouteComponent(() => import('./screens/batch/count-screen.tsx'), 'CountScreen'),
+})
+const mothers = createRoute({
+  ...under('/mothers'),
+  validateSearch: said => given({ mother: text(said.mother), block: text(said.block), find: text(said.find) }),
+  component: lazyRouteComponent(() => import('./screens/mothers/mothers-screen.tsx'), 'MothersScreen'),
+})
+const benches = createRoute({
+  ...under('/benches'),
+  validateSearch: said => given({ bench: text(said.bench), week: week(said.week) }),
+  component: lazyRouteComponent(() => import('./screens/benches/benches-screen.tsx'), 'BenchesScreen'),
+})
+const rates = createRoute({
+  ...under('/rates'),
+  validateSearch: said => given({ find: text(said.find), by: oneOf(said.by, 'kind', 'protocol', 'step') }),
+  component: lazyRouteComponent(() => import('./screens/rates/rates-screen.tsx'), 'RatesScreen'),
+})
+const lineage = createRoute({
+  ...under('/lineage/$what/$id'),
+  component: lazyRouteComponent(() => import('./screens/lineage/lineage-screen.tsx'), 'LineageScreen'),
+})
+const year = createRoute({
+  ...under('/year'),
+  validateSearch: said => given({ species: text(said.species) }),
+  component: lazyRouteComponent(() => import('./screens/year/year-screen.tsx'), 'YearScreen'),
+})
+const checks = createRoute({
+  ...under('/checks'),
+  component: lazyRouteComponent(() => import('./screens/checks/checks-screen.tsx'), 'ChecksScreen'),
+})
+const settings = createRoute({
+  ...under('/settings'),
+  component: lazyRouteComponent(() => import('./screens/settings/settings-screen.tsx'), 'SettingsScreen'),
+})
+
+export const router = createRouter({
+  routeTree: root.addChildren([
+    home,
+    work,
+    season,
+    orders,
+    newOrders,
+    batches,
+    batch,
+    count,
+    mothers,
+    benches,
+    rates,
+    lineage,
+    year,
+    checks,
+    settings,
+  ]),
+  defaultPreload: 'intent',
+  scrollRestoration: true,
+})
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router
+  }
+}

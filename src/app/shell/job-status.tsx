@@ -1,0 +1,33 @@
+import { Button, ProgressBar } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { useJob } from '../data/use-job.ts'
+
+/** What the planner is doing, in words, wherever one is; it can be stopped from here. */
+export function JobStatus() {
+  const { t } = useTranslation()
+  const { job, running, stop } = useJob()
+  if (job === null || (!running && job.state !== 'failed')) return null
+  if (!running)
+    return (
+      <p className="status warn" role="alert">
+        {t('shell.job.failed')} {job.why}
+      </p>
+    )
+  return (
+    <div className="status">
+      <ProgressBar className="job" value={100 * job.share} aria-label={t('shell.job.running')}>
+        {({ percentage }) => (
+          <>
+            <span className="job-bar">
+              <span style={{ inlineSize: `${percentage ?? 0}%` }} />
+            </span>
+            <span aria-live="polite">{job.says}</span>
+          </>
+        )}
+      </ProgressBar>
+      <Button className="quiet" onPress={stop}>
+        {t('shell.job.stop')}
+      </Button>
+    </div>
+  )
+}

@@ -1,0 +1,40 @@
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { useOutbox } from '../data/outbox/use-outbox.ts'
+import { Leaf } from '../parts/leaf.tsx'
+import { useFormat } from '../text/use-format.ts'
+import { OutboxList } from './outbox-list.tsx'
+
+/** Entries of this device that the office does not have yet: always in sight while there are any. */
+export function OutboxStatus() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { waiting, link, notKept } = useOutbox()
+  const [open, setOpen] = useState(false)
+  if (notKept !== null)
+    return (
+      <p className="status warn" role="alert">
+        {t('shell.outbox.notKept', { why: notKept })}
+      </p>
+    )
+  if (waiting.length === 0 && link !== 'away') return null
+  return (
+    <div className="status">
+      <span className="outbox-dot" data-link={link} aria-hidden="true" />
+      <span role="status">
+        {waiting.length > 0
+          ? t('shell.outbox.some', { count: waiting.length, shown: format.number(waiting.length) })
+          : t('shell.link.away')}
+      </span>
+      {waiting.length > 0 && (
+        <Button className="quiet" onPress={() => setOpen(true)}>
+          {t('shell.outbox.title')}
+        </Button>
+      )}
+      <Leaf title={t('shell.outbox.title')} isOpen={open} onClose={() => setOpen(false)}>
+        <OutboxList />
+      </Leaf>
+    </div>
+  )
+}

@@ -1,0 +1,32 @@
+import type { Plan } from '../../planning/index.ts'
+import { dayAfter, mondayOf, weekAfter, weeksBetween } from '../text/format.ts'
+
+export interface RulerWeek {
+  readonly week: string
+  /** Planned hours as a share of those that the people have; 0 without a plan. */
+  readonly share: number
+  readonly isOver: boolean
+  /** The week in which a month begins. */
+  readonly opensMonth: boolean
+}
+
+const WEEKS = 52
+
+/** The coming year by week: how full each is with planned work. */
+export const rulerWeeks = (thisWeek: string, plan: Plan | null): readonly RulerWeek[] => {
+  const skills = plan?.loads.filter(({ what }) => what === 'skill') ?? []
+  const offset = plan === null ? 0 : weeksBetween(plan.firstWeek, thisWeek)
+  return Array.from({ length: WEEKS }, (_, index) => {
+    const week = weekAfter(thisWeek, index)
+    const at = index + offset
+    const hours = skills.reduce((sum, { expected }) => sum + (expected[at] ?? 0), 0)
+    const most = Math.max(...skills.map(({ capacity }) => capacity[at] ?? 0), 0)
+    const monday = mondayOf(week)
+    return {
+      week,
+      share: most > 0 ? hours / most : 0,
+      isOver: skills.some(load => (load.expected[at] ?? 0) > (load.capacity[at] ?? 0) * 1.001),
+      opensMonth: monday.slice(0, 7) !== dayAfter(monday, 6).slice(0, 7) || monday.endsWith('-01'),
+    }
+  })
+}

@@ -1,0 +1,49 @@
+import { Outlet } from '@tanstack/react-router'
+import { useEffect, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import './shell.css'
+import { CommandFinder } from './command-finder.tsx'
+import { JobStatus } from './job-status.tsx'
+import { NavBar } from './nav-bar.tsx'
+import { NavColumn } from './nav-column.tsx'
+import { OutboxStatus } from './outbox-status.tsx'
+import { SeasonRuler } from './season-ruler.tsx'
+
+/** The frame of every screen: where one can go, what is not yet sent, whether a plan is being made. */
+export function Shell() {
+  const { t } = useTranslation()
+  const [finding, setFinding] = useState(false)
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      const typing = event.target instanceof HTMLElement && event.target.closest('input, textarea, select') !== null
+      if ((event.key === 'k' && (event.ctrlKey || event.metaKey)) || (event.key === '/' && !typing)) {
+        event.preventDefault()
+        setFinding(true)
+      }
+    }
+    addEventListener('keydown', onKey)
+    return () => removeEventListener('keydown', onKey)
+  }, [])
+
+  return (
+    <div className="shell">
+      <a className="skip" href="#page">
+        {t('shell.skip')}
+      </a>
+      <NavColumn onFind={() => setFinding(true)} />
+      <div className="shell-page">
+        <header className="shell-top">
+          <SeasonRuler />
+          <JobStatus />
+          <OutboxStatus />
+        </header>
+        <main id="page" tabIndex={-1}>
+          <Outlet />
+        </main>
+      </div>
+      <NavBar onFind={() => setFinding(true)} />
+      <CommandFinder isOpen={finding} onClose={() => setFinding(false)} />
+    </div>
+  )
+}

@@ -1,0 +1,32 @@
+import { batch } from './en/batch.ts'
+import { benches } from './en/benches.ts'
+import { common } from './en/common.ts'
+import { lineage } from './en/lineage.ts'
+import { mothers } from './en/mothers.ts'
+import { orders } from './en/orders.ts'
+import { pictures } from './en/pictures.ts'
+import { rates } from './en/rates.ts'
+import { season } from './en/season.ts'
+import { settings } from './en/settings.ts'
+import { shell } from './en/shell.ts'
+import { trade } from './en/trade.ts'
+import { work } from './en/work.ts'
+import { year } from './en/year.ts'
+
+/** Every word on the screens, in English. A translation is one more such tree. */
+export const en = {
+  common,
+  shell,
+  trade,
+  pictures,
+  work,
+  orders,
+  season,
+  batch,
+  mothers,
+  benches,
+  rates,
+  lineage,
+  year,
+  settings,
+} as const

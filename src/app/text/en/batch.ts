@@ -1,0 +1,1 @@
+export const batch = {} as const

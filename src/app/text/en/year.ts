@@ -1,0 +1,1 @@
+export const year = {} as const

@@ -1,0 +1,97 @@
+import { dayNumber, dayText, weekNumber, weekOfDay, weekStart, weekText } from '../../science/index.ts'
+
+/** Numbers, days and measures as the reader writes them. Pure: the locale and the units come in. */
+
+export type Units = 'metric' | 'us'
+
+const SQUARE_FEET_PER_SQUARE_METRE = 10.763910416709722 // 1 ft = 0.3048 m exactly (NIST SP 811, appendix B)
+const FEET_PER_METRE = 1 / 0.3048
+const DAY_MS = 86_400_000
+
+/** The instant at which a day begins in UTC, in which all days are written. */
+const instant = (day: string): number => dayNumber(day) * DAY_MS
+
+export const mondayOf = (week: string): string => dayText(weekStart(weekNumber(week)))
+
+export const dayAfter = (day: string, days: number): string => dayText(dayNumber(day) + days)
+
+export const daysBetween = (from: string, to: string): number => dayNumber(to) - dayNumber(from)
+
+/** ISO week of a day, `2026-W19`. */
+export const weekOf = (day: string): string => weekText(weekOfDay(dayNumber(day)))
+
+export const weekAfter = (week: string, weeks: number): string => weekText(weekNumber(week) + weeks)
+
+export const weeksBetween = (from: string, to: string): number => weekNumber(to) - weekNumber(from)
+
+/** Places where people count weeks by ISO 8601: their calendars begin on Monday and want four days in week 1. */
+const countsWeeks = (locale: string): boolean => {
+  const info = new Intl.Locale(locale) as Intl.Locale & {
+    getWeekInfo?: () => { firstDay: number; minimalDays?: number }
+    weekInfo?: { firstDay: number; minimalDays?: number }
+  }
+  const week = info.getWeekInfo?.() ?? info.weekInfo
+  return week?.firstDay === 1
+}
+
+export const createFormat = (locale: string, units: Units) => {
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 })
+  const tenth = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
+  const fixedTenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 })
+  const date = (options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' })
+  const shortDay = date({ day: 'numeric', month: 'short' })
+  const fullDay = date({ day: 'numeric', month: 'long', year: 'numeric' })
+  const weekday = date({ weekday: 'long' })
+  const shortWeekday = date({ weekday: 'short', day: 'numeric', month: 'short' })
+  const month = date({ month: 'short' })
+  const narrowMonth = date({ month: 'narrow' })
+  const monthYear = date({ month: 'short', year: 'numeric' })
+  const isoWeeks = countsWeeks(locale)
+  const list = new Intl.ListFormat(locale, { type: 'conjunction' })
+  const plainArea = (squareMetres: number) =>
+    units === 'us' ? squareMetres * SQUARE_FEET_PER_SQUARE_METRE : squareMetres
+  const areaUnit = units === 'us' ? 'ft²' : 'm²'
+
+  return {
+    locale,
+    units,
+    number: (value: number) => whole.format(value),
+    /** One decimal where it is small. */
+    amount: (value: number) => (Math.abs(value) < 10 ? tenth : whole).format(value),
+    share: (share: number) => percent.format(share),
+    shareRange: (low: number, high: number) => percent.formatRange(low, high),
+    range: (low: number, high: number) => whole.formatRange(low, high),
+    day: (day: string) => shortDay.format(instant(day)),
+    fullDay: (day: string) => fullDay.format(instant(day)),
+    weekday: (day: string) => weekday.format(instant(day)),
+    weekdayAndDay: (day: string) => shortWeekday.format(instant(day)),
+    month: (index: number) => month.format(Date.UTC(2026, index, 15)),
+    narrowMonth: (index: number) => narrowMonth.format(Date.UTC(2026, index, 15)),
+    monthYear: (day: string) => monthYear.format(instant(day)),
+    /** The number of an ISO week where people use it; the Monday's date elsewhere. */
+    week: (week: string) =>
+      isoWeeks ? whole.format(Number(week.slice(6))) : shortDay.format(instant(mondayOf(week))),
+    weekByNumber: isoWeeks,
+    weekDays: (week: string) => shortDay.formatRange(instant(mondayOf(week)), instant(mondayOf(week)) + 6 * DAY_MS),
+    area: (squareMetres: number) => {
+      const value = plainArea(squareMetres)
+      return `${(value < 10 ? fixedTenth : value < 100 ? tenth : whole).format(value)} ${areaUnit}`
+    },
+    areaNumber: plainArea,
+    areaUnit,
+    length: (metres: number) =>
+      units === 'us' ? `${tenth.format(metres * FEET_PER_METRE)} ft` : `${fixedTenth.format(metres)} m`,
+    hours: (minutes: number) => {
+      const rounded = minutes < 90 ? Math.round(minutes / 5) * 5 : Math.round(minutes / 15) * 15
+      const hours = Math.floor(rounded / 60)
+      const rest = rounded - hours * 60
+      if (hours === 0) return `${whole.format(Math.max(rest, minutes > 0 ? 5 : 0))} min`
+      return rest === 0 ? `${whole.format(hours)} h` : `${whole.format(hours)} h ${whole.format(rest)}`
+    },
+    money: (value: number) => whole.format(value),
+    list: (words: readonly string[]) => list.format(words),
+  }
+}
+export type Format = ReturnType<typeof createFormat>

@@ -1,0 +1,2 @@
+import '@fontsource-variable/literata/index.css'
+import '@fontsource-variable/atkinson-hyperlegible-next/index.css'
