@@ -1,6 +1,5 @@
-import type { Query } from './query.ts'
-
-type Facts = Query['facts']
+/** What a query has to tell: its words name these. */
+type Facts = Readonly<Record<string, string | number>>
 type Words = (facts: Facts) => string
 
 const plants = (number: string | number | undefined): string =>
@@ -89,4 +88,5 @@ export type QueryKind = keyof typeof words
 export const queryKinds = Object.keys(words) as readonly QueryKind[]
 
 /** One sentence: what does not add up, and what to do. */
-export const queryText = (query: Pick<Query, 'kind' | 'facts'>): string => words[query.kind](query.facts)
+export const queryText = (query: { readonly kind: QueryKind; readonly facts: Facts }): string =>
+  words[query.kind](query.facts)
