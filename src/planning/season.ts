@@ -142,7 +142,7 @@ export interface SeasonWay {
  */
 export interface Course {
   readonly steps: readonly CourseStep[]
-  /** Offset of index 0 of the arrays below: 0, or negative where preparation comes before the start. */
+  /** Offset of index 0 of `area` and `labour`: 0, or negative where preparation comes before the start. */
   readonly firstOffset: number
   /** m² at a place for one plant begun, by week since the start. */
   readonly area: readonly { readonly place: number; readonly squareMetres: Float64Array }[]

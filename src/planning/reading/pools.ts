@@ -1,0 +1,178 @@
+import { givenInSeason, type MotherState, type Nursery } from '../../record/index.ts'
+import { dayText } from '../../science/index.ts'
+import type { CultivarId, Kind, KindId, Material, Protocol } from '../../trade/index.ts'
+import type { MotherPool, PoolMother } from '../season.ts'
+import type { Held } from './held.ts'
+import type { Weeks } from './weeks.ts'
+
+interface Wanted {
+  readonly cultivar: CultivarId | null
+  readonly rootstockKind: KindId | null
+  readonly material: Material
+  readonly name: string
+  keepsWeeks: number
+}
+
+export interface Pools {
+  readonly pools: readonly MotherPool[]
+  readonly poolsFor: (kind: Kind, protocol: Protocol) => readonly { pool: number; perPlant: number }[]
+}
+
+/**
+ * Mothers of one cultivar that give one material, taken together. A material for which no mother is registered at all
+ * is taken as bought, and that is said; where mothers are registered but none may give, there is none.
+ */
+export function readPools(nursery: Nursery, weeks: Weeks, held: Held, assumed: string[]): Pools {
+  const wanted = new Map<string, Wanted>()
+  const takings = (kind: Kind, protocol: Protocol) =>
+    protocol.takes.flatMap(taking => {
+      if (taking.what !== 'material') return []
+      const cultivars =
+        taking.part === 'interstem'
+          ? kind.interstem
+            ? [kind.interstem]
+            : []
+          : taking.part === 'whole plant'
+            ? kind.cultivars.slice(0, 1)
+            : kind.cultivars
+      const sources: { cultivar: CultivarId | null; rootstockKind: KindId | null; name: string }[] =
+        cultivars.length > 0
+          ? cultivars.map(id => ({
+              cultivar: id,
+              rootstockKind: null,
+              name: nursery.cultivars.get(id)?.name ?? id,
+            }))
+          : [{ cultivar: null, rootstockKind: kind.id, name: kind.name }]
+      return sources.map(source => ({
+        ...source,
+        taking,
+        key: `${source.cultivar ?? source.rootstockKind}\n${taking.material}`,
+      }))
+    })
+
+  for (const kind of nursery.kinds.values())
+    for (const way of kind.ways) {
+      const protocol = nursery.protocols.get(way.protocol)
+      if (!protocol) continue
+      for (const { taking, key, name, cultivar, rootstockKind } of takings(kind, protocol)) {
+        const keepsWeeks = Math.floor(taking.keepsDays.typical / 7)
+        const known = wanted.get(key)
+        if (known) known.keepsWeeks = Math.min(known.keepsWeeks, keepsWeeks)
+        else
+          wanted.set(key, {
+            cultivar,
+            rootstockKind,
+            material: taking.material,
+            name: `${name}, ${taking.material}`,
+            keepsWeeks,
+          })
+      }
+    }
+
+  const pools: MotherPool[] = []
+  const index = new Map<string, number>()
+  for (const [key, want] of wanted) {
+    const registered = [...nursery.mothers.values()].filter(state => isMotherOf(state, want))
+    if (registered.length === 0) {
+      assumed.push(
+        `No mother tree is registered for ${want.name}: it is taken as bought in, as much as is needed.`,
+      )
+      continue
+    }
+    index.set(key, pools.length)
+    pools.push(readPool(nursery, weeks, held, want, registered))
+  }
+  return {
+    pools,
+    poolsFor: (kind, protocol) =>
+      takings(kind, protocol).flatMap(({ key, taking }) => {
+        const pool = index.get(key)
+        return pool === undefined ? [] : [{ pool, perPlant: taking.perPlant }]
+      }),
+  }
+}
+
+const isMotherOf = ({ mother }: MotherState, { cultivar, rootstockKind, material }: Wanted): boolean =>
+  (cultivar
+    ? mother.cultivar === cultivar && mother.rootstockKind === null
+    : mother.rootstockKind === rootstockKind) && mother.gives.some(supply => supply.material === material)
+
+function readPool(
+  nursery: Nursery,
+  weeks: Weeks,
+  held: Held,
+  { cultivar, rootstockKind, material, name, keepsWeeks }: Wanted,
+  registered: readonly MotherState[],
+): MotherPool {
+  const giving = registered.filter(state => mayGive(state, held))
+  const seasons = seasonsOf(weeks, registered[0]!, material)
+  const mothers: PoolMother[] = giving.map(state => readMother(weeks, state, material, seasons))
+  const stored = [...nursery.lots.values()].flatMap(lot => {
+    const left = lot.number - lot.used - lot.discarded
+    const from = giving.find(({ mother }) => mother.id === lot.mother)
+    if (!from || lot.material !== material || left <= 0) return []
+    const untilWeek = lot.goodUntil ? weeks.endingBy(lot.goodUntil) : weeks.of(lot.on) + keepsWeeks
+    return untilWeek < 0 ? [] : [{ number: left, untilWeek }]
+  })
+  return {
+    cultivar,
+    rootstockKind,
+    material,
+    name,
+    mothers,
+    perWeek: Float64Array.from({ length: weeks.count }, (_, week) =>
+      mothers.reduce((sum, mother) => sum + mother.perWeek[week]!, 0),
+    ),
+    perYear: seasons.map(({ fromWeek, toWeek }, s) => ({
+      fromWeek,
+      toWeek,
+      most: mothers.reduce((sum, mother) => sum + mother.perYear[s]!, 0),
+    })),
+    stored,
+    keepsWeeks,
+    young: null,
+  }
+}
+
+/** Standing, not on hold, and not found diseased in its last test. */
+const mayGive = ({ mother, retired, tests }: MotherState, held: Held): boolean =>
+  retired === null && !held.mothers.has(mother.id) && tests.at(-1)?.result !== 'positive'
+
+/** Stretches of weeks that are one season of giving: calendar years, or seasons over the turn of the year. */
+function seasonsOf(weeks: Weeks, { mother }: MotherState, material: Material) {
+  const seasons: { season: number; fromWeek: number; toWeek: number }[] = []
+  for (let week = 0; week < weeks.count; week++) {
+    const { season } = givenInSeason(mother.gives, [], material, dayText(weeks.monday(week) + 3))
+    const current = seasons.at(-1)
+    if (current?.season === season) current.toWeek = week
+    else seasons.push({ season, fromWeek: week, toWeek: week })
+  }
+  return seasons
+}
+
+function readMother(
+  weeks: Weeks,
+  { mother, given }: MotherState,
+  material: Material,
+  seasons: readonly { fromWeek: number }[],
+): PoolMother {
+  const supplies = mother.gives.filter(supply => supply.material === material)
+  return {
+    id: mother.id,
+    perWeek: Float64Array.from({ length: weeks.count }, (_, week) =>
+      supplies.reduce(
+        (sum, supply) =>
+          sum +
+          (supply.months.length === 0 || supply.months.includes(weeks.month(week))
+            ? (supply.perWeek ?? supply.perYear)
+            : 0),
+        0,
+      ),
+    ),
+    perYear: seasons.map(({ fromWeek }) => {
+      const on = dayText(weeks.monday(fromWeek) + 3)
+      const { given: gone, mayGive: most } = givenInSeason(mother.gives, given, material, on)
+      return Math.max(0, most - gone)
+    }),
+  }
+}
