@@ -304,7 +304,7 @@ export type Logged<E extends AnyEntry> = E & {
   readonly seq: number
   /** Instant of arrival, ISO 8601 in UTC. */
   readonly receivedAt: string
-  /** SHA-256 over the one before and this entry's canonical text, lower-case hex. */
+  /** SHA-256 over the hash before, the instant of arrival and this entry's canonical text, lower-case hex. */
   readonly hash: string
 }
-export type LoggedEntry = Logged<Entry>
+export type LoggedEntry = Logged<AnyEntry>

@@ -17,6 +17,8 @@ export { compareEntries } from './entry-order.ts'
 export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
 export { createFold, type Fold, foldEntries } from './fold/fold.ts'
 export { givenInSeason } from './fold/mother.ts'
+export { type History, historyText, readHistory } from './history.ts'
+export { foldVersion, nurseryFromText, nurseryToText } from './nursery-text.ts'
 export type { Query, SettledQuery } from './query.ts'
 export { type QueryKind, queryKinds, queryText } from './query-text.ts'
 export {

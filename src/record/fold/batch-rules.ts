@@ -51,7 +51,8 @@ export function drawOrAsk(
     ...(how.notFrom ? { notFrom: how.notFrom } : {}),
   })
   const { stood, elsewhere, found } = drawn
-  if (elsewhere + found > 0) {
+  // Without a protocol no one can say in which step plants stand, and another query says that it is missing.
+  if (found > 0 || (elsewhere > 0 && draft.steps.length > 0)) {
     around.query(
       step === finishedStep
         ? ask(draft, entry, 'not-finished-yet', { asked: number, did, finished: stood, found })

@@ -1,0 +1,22 @@
+import type { Nursery } from './state.ts'
+
+/** Rises with every change of the rules or the shape of the folded state, so that an old one is not taken for new. */
+export const foldVersion = 1
+
+type Written = { readonly map: readonly (readonly [unknown, unknown])[] } | { readonly plain: unknown }
+
+const write = (value: unknown): Written => (value instanceof Map ? { map: [...value] } : { plain: value })
+const read = (written: Written): unknown => ('map' in written ? new Map(written.map) : written.plain)
+
+const each = (record: object, change: (value: never) => unknown): object =>
+  Object.fromEntries(Object.entries(record).map(([key, value]) => [key, change(value as never)]))
+
+/** The folded state as text, for a fast start. */
+export const nurseryToText = (nursery: Nursery): string =>
+  JSON.stringify({ ...each(nursery, write), former: each(nursery.former, write) })
+
+/** Reads back what `nurseryToText` of the same `foldVersion` wrote. */
+export function nurseryFromText(text: string): Nursery {
+  const { former, ...rest } = JSON.parse(text) as { readonly former: object }
+  return { ...each(rest, read), former: each(former, read) } as Nursery
+}

@@ -1,0 +1,94 @@
+import {
+  closeSync,
+  copyFileSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmSync,
+} from 'node:fs'
+import { dirname } from 'node:path'
+import { sql } from 'kysely'
+import { logFile } from './log-file.ts'
+import { LogTrouble, toTrouble } from './log-trouble.ts'
+import { queries, readVersion } from './schema.ts'
+import { openSqlite, type Sqlite } from './sqlite.ts'
+import { type Verified, verifyLog } from './verify.ts'
+
+/** Writes a copy beside its place first, checks it, and only then gives it its name. */
+export function backUp(db: Sqlite, toFile: string): void {
+  if (existsSync(toFile)) {
+    throw new LogTrouble('already-there', `${toFile} is there already. Choose another name for the backup.`)
+  }
+  const half = `${toFile}.half`
+  try {
+    mkdirSync(dirname(toFile), { recursive: true })
+    rmSync(half, { force: true })
+    db.run(sql`VACUUM INTO ${half}`.compile(queries))
+    requireWhole(half, verifyFile(half))
+    putInPlace(half, toFile)
+  } catch (error) {
+    rmSync(half, { force: true })
+    throw toTrouble(error, toFile)
+  }
+}
+
+/**
+ * Brings a nursery back from a backup into a folder that holds none yet.
+ * @returns how many entries it has
+ */
+export async function restoreLog(fromFile: string, folder: string): Promise<number> {
+  if (!existsSync(fromFile)) {
+    throw new LogTrouble('not-a-log', `There is no file ${fromFile}. Name the backup to restore.`)
+  }
+  const file = logFile(folder)
+  if (existsSync(file)) {
+    throw new LogTrouble('already-there', `${folder} holds a nursery already. Restore into an empty folder.`)
+  }
+  const entries = requireWhole(fromFile, verifyFile(fromFile))
+  const half = `${file}.half`
+  try {
+    mkdirSync(folder, { recursive: true })
+    copyFileSync(fromFile, half)
+    requireWhole(half, verifyFile(half))
+    putInPlace(half, file)
+  } catch (error) {
+    rmSync(half, { force: true })
+    throw toTrouble(error, folder)
+  }
+  return entries
+}
+
+function verifyFile(path: string): Verified {
+  const db = openSqlite(path, { readOnly: true })
+  try {
+    if (readVersion(db, path) === 0) {
+      throw new LogTrouble('not-a-log', `${path} is not a nursery's backup. Name another file.`)
+    }
+    return verifyLog(db)
+  } finally {
+    db.close()
+  }
+}
+
+function requireWhole(path: string, found: Verified): number {
+  if (found.ok) return found.entries
+  throw new LogTrouble('damaged', `${path} is damaged: entry ${found.seq}, ${found.why}. Use another backup.`)
+}
+
+/** Makes sure that the bytes are on the disk before the name is. */
+function putInPlace(half: string, whole: string): void {
+  sync(half)
+  renameSync(half, whole)
+  if (process.platform !== 'win32') sync(dirname(whole))
+}
+
+function sync(path: string): void {
+  const handle = openSync(path, 'r')
+  try {
+    fsyncSync(handle)
+  } finally {
+    closeSync(handle)
+  }
+}
