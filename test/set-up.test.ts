@@ -47,6 +47,7 @@ test("this folder's own libraries, under which the tests run, are those of the l
 
 test.each([
   ['npm error code ENOTFOUND', /registry cannot be reached/],
+  ['npm error code ENOTCACHED', /registry cannot be reached/],
   ['npm error code ENOSPC\nnpm error nospc There is not enough space', /disk is full/],
   ['EACCES: permission denied, mkdir', /may not be written to/],
   ['npm error something else entirely', /something else entirely/],

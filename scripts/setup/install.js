@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { runTool } from './run-tool.js'
-import { say, troubleFrom } from './trouble.js'
+import { isNetworkMissing, say, troubleFrom } from './trouble.js'
 
 /**
  * @typedef {{ version?: string, integrity?: string, link?: boolean, optional?: boolean, devOptional?: boolean, peer?: boolean }} LockedPackage
@@ -28,16 +28,33 @@ export function isInstalled(lock, installed) {
 
 const readLock = (/** @type {string} */ path) => /** @type {Lock} */ (JSON.parse(readFileSync(path, 'utf8')))
 
-/** Installs the libraries that package-lock.json names, unless exactly those are there. */
+/**
+ * Runs npm, the one that runs us if there is one.
+ * @param {string} root
+ * @param {string[]} args
+ */
+function npm(root, ...args) {
+  const script = process.env.npm_execpath
+  return script?.endsWith('.js')
+    ? runTool(process.execPath, [script, ...args], { cwd: root })
+    : runTool('npm', args, { cwd: root, shell: process.platform === 'win32' })
+}
+
+/**
+ * Installs the libraries that package-lock.json names, unless exactly those are there. Without a network npm would try
+ * each of them for minutes: one question to the registry tells, and then only what npm has kept is used.
+ */
 export async function installLibraries(/** @type {string} */ root) {
   const done = join(root, 'node_modules', '.package-lock.json')
   if (existsSync(done) && isInstalled(readLock(join(root, 'package-lock.json')), readLock(done))) return
-  say('Installing the libraries (under a minute on a quick line, once)…')
+  say('Installing the libraries (about a minute, the first time only)…')
   const began = Date.now()
-  const npm = process.env.npm_execpath
-  const { code, output } = npm?.endsWith('.js')
-    ? await runTool(process.execPath, [npm, 'ci', '--prefer-offline'], { cwd: root })
-    : await runTool('npm', ['ci', '--prefer-offline'], { cwd: root, shell: process.platform === 'win32' })
+  const ping = await npm(root, 'ping', '--fetch-retries=0')
+  const { code, output } = await npm(
+    root,
+    'ci',
+    isNetworkMissing(ping.output) ? '--offline' : '--prefer-offline',
+  )
   if (code !== 0) throw troubleFrom('Installing the libraries', output)
   say(`Libraries installed (${Math.round((Date.now() - began) / 1000)} s).`)
 }

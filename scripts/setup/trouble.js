@@ -6,6 +6,13 @@ export function say(/** @type {string} */ text) {
   process.stderr.write(`${text}\n`)
 }
 
+/** Whether a tool's words mean that the network, or the registry behind it, cannot be reached. */
+export function isNetworkMissing(/** @type {string} */ output) {
+  return /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|EIDLETIMEOUT|ENOTCACHED/.test(
+    output,
+  )
+}
+
 /**
  * What people should read when a tool of the set-up has failed.
  * @param {string} doing what was being done, as "Installing the libraries"
@@ -16,7 +23,7 @@ export function troubleFrom(doing, output) {
   if (/ENOSPC|no space left/i.test(output)) {
     return new Trouble(`${doing} failed: the disk is full. Free about 1 GB and run the same command again.`)
   }
-  if (/ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|EIDLETIMEOUT/.test(output)) {
+  if (isNetworkMissing(output)) {
     return new Trouble(
       `${doing} failed: the package registry cannot be reached. Connect to the internet (or set npm's proxy) and ` +
         'run the same command again. The network is needed only for this step.',
