@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { Plan, Task, WeekText } from '../planning/index.ts'
 import { Bench, Day, Entry, Mother, Order, Person, Prices, Settings, Site } from '../record/index.ts'
 import {
+  Basis,
   BatchId,
   BenchId,
   Cultivar,
@@ -31,6 +32,10 @@ export const ProtocolSummary = z
     name: z.string(),
     version: z.number(),
     method: MethodId,
+    /** When it may begin here: the condition, and the months that stand for it at this site. */
+    window: z
+      .object({ condition: z.string(), months: z.array(z.number().int()), basis: Basis })
+      .readonly(),
     steps: z.array(z.object({ id: StepId, name: z.string(), place: PlaceKind, sign: Sign }).readonly()),
   })
   .readonly()

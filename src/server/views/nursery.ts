@@ -1,9 +1,13 @@
 import type { NurseryView } from '../../api/index.ts'
 import type { Nursery } from '../../record/index.ts'
+import { type Hemisphere, windowMonths } from '../../trade/index.ts'
 import { weekOfDayText } from './week.ts'
 
 const isAlive = (batch: { portions: readonly { number: number }[]; finished: number }): boolean =>
   batch.finished > 0 || batch.portions.some(portion => portion.number > 0)
+
+const hemisphereOf = ({ site }: Nursery): Hemisphere =>
+  site !== null && site.latitudeDegrees < 0 ? 'south' : 'north'
 
 export const nurseryView = (nursery: Nursery, today: string, throughSeq: number): NurseryView => {
   let batches = 0
@@ -24,11 +28,16 @@ export const nurseryView = (nursery: Nursery, today: string, throughSeq: number)
     people: [...nursery.people.values()],
     cultivars: [...nursery.cultivars.values()],
     kinds: [...nursery.kinds.values()],
-    protocols: [...nursery.protocols.values()].map(({ id, name, version, method, steps }) => ({
+    protocols: [...nursery.protocols.values()].map(({ id, name, version, method, window, steps }) => ({
       id,
       name,
       version,
       method,
+      window: {
+        condition: window.condition,
+        months: [...windowMonths(window, hemisphereOf(nursery))],
+        basis: window.basis,
+      },
       steps: steps.map(step => ({ id: step.id, name: step.name, place: step.place, sign: step.sign })),
     })),
     counts: {
