@@ -1,5 +1,6 @@
-import { createFold, type Entry, type EntryId, type LoggedEntry, type Nursery } from '../record/index.ts'
-import type { Log } from '../store/index.ts'
+import { type AnyEntry, createFold, type LoggedEntry, type Nursery } from '../record/index.ts'
+import type { Appended, Log } from '../store/index.ts'
+import type { EntryId } from '../trade/index.ts'
 
 const PAGE = 50_000
 
@@ -13,10 +14,7 @@ export interface NurseryMemory {
   struck(id: EntryId): boolean
   /** All entries after `seq`, oldest first. */
   after(seq: number, limit: number): readonly LoggedEntry[]
-  append(
-    entries: readonly Entry[],
-    receivedAt: string,
-  ): { accepted: readonly LoggedEntry[]; known: readonly EntryId[] }
+  append(entries: readonly AnyEntry[], receivedAt: string): Appended
   onAppend(heard: (throughSeq: number) => void): () => void
 }
 

@@ -23,7 +23,7 @@ export interface PlanJobs {
 }
 
 export const createPlanJobs = (memory: NurseryMemory, newId: () => string): PlanJobs => {
-  let latest = memory.log.recall<Plan>('latest-plan')
+  let latest: Plan | null = memory.log.recall<Plan>('latest-plan') ?? null
   let job: PlanJob | null = null
   let worker: Worker | null = null
   let stopFlag: Int32Array | null = null

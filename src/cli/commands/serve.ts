@@ -52,7 +52,7 @@ export const serve: Command = {
   run: async flags => {
     const port = wholeNumber(flags, 'port', 0, 65_535) ?? PORT
     const folder = dataFolder(flags)
-    const log = await openLog(folder)
+    const log = await openLog(folder, { write: true })
     const now = (): string => new Date().toISOString()
     if (log.lastSeq() === 0 && !flags.empty) {
       process.stderr.write(`No data in ${folder} yet: making an invented nursery.\n`)

@@ -1,45 +1,55 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { EntriesPushed } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import { Entry } from '../../record/index.ts'
+import { type AnyEntry, parseEntry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { shownEntry } from '../views/entries.ts'
+
+type RefusedEntry = EntriesPushed['refused'][number]
+
+const idIn = (said: unknown): string | null =>
+  typeof said === 'object' && said !== null && 'id' in said ? String(said.id) : null
 
 /** Entries in, once each, in order; entries out. */
 export const entryRoutes = (app: OpenAPIHono, { memory, now }: Served): void => {
   app.openapi(routes.pullEntries, c => {
     const { after, limit } = c.req.valid('query')
-    return c.json(
-      {
-        entries: memory.after(after, limit).map(entry => shownEntry(memory, entry)),
-        throughSeq: memory.throughSeq(),
-      },
-      200,
-    )
+    const entries = memory.after(after, limit).map(entry => shownEntry(memory, entry))
+    return c.json({ entries, throughSeq: memory.throughSeq() }, 200)
   })
 
   app.openapi(routes.pushEntries, c => {
     const said = c.req.valid('json').entries
-    const good: Entry[] = []
-    const refused: EntriesPushed['refused'][number][] = []
-    said.forEach((one, index) => {
-      const read = Entry.safeParse(one)
-      if (read.success) good.push(read.data as Entry)
-      else {
-        const issue = read.error.issues[0]
-        const id = typeof one === 'object' && one !== null && 'id' in one ? String(one.id) : null
-        refused.push({
-          index,
-          id,
-          refusal: refusal(
-            issue?.message ?? 'Not an entry',
-            issue?.path.join('.') || 'entry',
-            'Correct the field and send it again; nothing of this entry was kept.',
-          ),
-        })
+    const good: AnyEntry[] = []
+    const refused: RefusedEntry[] = []
+    for (const [index, one] of said.entries()) {
+      const read = parseEntry(one)
+      if (read.kind === 'entry') {
+        good.push(read.entry)
+        continue
       }
-    })
-    const { accepted, known } = memory.append(good, now())
+      const problem = read.problems[0]
+      refused.push({
+        index,
+        id: idIn(one),
+        refusal: refusal(
+          problem?.what ?? 'Not an entry',
+          problem?.where || 'entry',
+          'Correct this field and send it again; nothing of this entry was kept.',
+        ),
+      })
+    }
+    const { accepted, known, conflicting } = memory.append(good, now())
+    for (const id of conflicting)
+      refused.push({
+        index: said.findIndex(one => idIn(one) === id),
+        id,
+        refusal: refusal(
+          'Another entry has this id already and says something else',
+          'id',
+          'Keep the first one, strike it if it is wrong, and say the new one under an id of its own.',
+        ),
+      })
     return c.json(
       {
         accepted: accepted.map(({ id, seq }) => ({ id, seq })),

@@ -1,0 +1,60 @@
+import { Bench, Person, Prices, Site } from '../record/index.ts'
+
+/**
+ * An invented nursery on an invented sea loch: a south slope above the water, mild enough for avocado under cover and
+ * cold enough below the wall for apples. It grows a bit of everything for gardens and small orchards round about.
+ */
+export const site = Site.parse({
+  name: 'Sallow Reach Nursery',
+  latitudeDegrees: 38,
+  longitudeDegrees: 0,
+  heightMetres: 40,
+})
+
+const rows = [
+  ['seed-house', 'Seed house', 'seed house', 12, 6],
+  ['mist-1', 'Mist bed 1', 'mist bed', 8, 3.1],
+  ['mist-2', 'Mist bed 2', 'mist bed', 8, 3.1],
+  ['hot-bed', 'Hot bed', 'hot bed', 9, 2.4],
+  ['healing', 'Healing tent', 'healing tent', 11, 4],
+  ['cold', 'Cold store', 'cold store', 7, 5],
+  ['shade-1', 'Long shade', 'shade house', 40, 9],
+  ['shade-2', 'Wall shade', 'shade house', 30, 8],
+  ['tunnel', 'Harbour tunnel', 'tunnel', 50, 8],
+  ['ground-1', 'Upper ground', 'standing ground', 60, 25],
+  ['ground-2', 'Lower ground', 'standing ground', 60, 20],
+  ['rows', 'Field below the wall', 'field row', 140, 45],
+] as const
+
+export const benches: readonly Bench[] = rows.map(([id, name, place, length, width], at) =>
+  Bench.parse({
+    id,
+    name,
+    place,
+    areaSquareMetres: Math.round(length * width * 10) / 10,
+    lengthMetres: length,
+    widthMetres: width,
+    position: { xMetres: 10 + (at % 4) * 65, yMetres: 10 + Math.floor(at / 4) * 50 },
+  }),
+)
+
+export const people: readonly Person[] = [
+  ['maren', 'Maren', ['grafting', 'budding', 'layering', 'general'], 32, 8, 1.25],
+  ['bero', 'Bero', ['budding', 'grafting', 'cuttings', 'general'], 38, 6, 1],
+  ['tamsin', 'Tamsin', ['cuttings', 'seed', 'potting', 'general'], 38, 6, 1.1],
+  ['ilo', 'Ilo', ['layering', 'cuttings', 'potting', 'general'], 38, 6, 0.9],
+  ['odile', 'Odile', ['seed', 'potting', 'general'], 24, 0, 1],
+  ['wick', 'Wick', ['potting', 'general', 'cuttings'], 38, 6, 0.8],
+  ['saffi', 'Saffi', ['budding', 'general', 'potting'], 20, 4, 0.6],
+].map(([id, name, skills, hoursPerWeek, overtimeHoursPerWeek, pace]) =>
+  Person.parse({ id, name, skills, hoursPerWeek, overtimeHoursPerWeek, pace }),
+)
+
+export const prices = Prices.parse({
+  hour: 18,
+  overtimeHour: 27,
+  squareMetreWeek: 0.35,
+  extraSquareMetreWeek: { 'standing ground': 0.9, 'shade house': 2.5, 'field row': 0.2 },
+  latePerWeekShare: 0.05,
+  shortShare: 1.5,
+})
