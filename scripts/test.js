@@ -14,8 +14,8 @@ import { orSayTrouble, Trouble } from './setup/trouble.js'
 const reports = mkdtempSync(join(tmpdir(), 'budstick-test-'))
 process.once('exit', () => rmSync(reports, { recursive: true, force: true }))
 
-/** The same tests in the same way everywhere: with CI set, a focused test or an unwritten snapshot fails here too. No colours. */
-const environment = { ...process.env, CI: 'true', NO_COLOR: '1' }
+/** The same tests in the same way everywhere: with CI set, a focused test or an unwritten snapshot fails here too. */
+const environment = { CI: 'true' }
 
 /**
  * A tool that is one check as a whole.

@@ -14,7 +14,7 @@ function endAll(/** @type {NodeJS.Signals} */ signal) {
 }
 
 /**
- * Runs another program to its end and keeps what it said.
+ * Runs another program to its end and keeps what it said, without colours.
  * @param {string} program
  * @param {string[]} args
  * @param {import('node:child_process').SpawnOptions} options
@@ -24,7 +24,8 @@ export function runTool(program, args, options) {
   return new Promise(done => {
     /** @type {Buffer[]} */
     const said = []
-    const tool = spawn(program, args, { ...options, stdio: ['ignore', 'pipe', 'pipe'] })
+    const env = { ...process.env, ...options.env, NO_COLOR: '1' }
+    const tool = spawn(program, args, { ...options, env, stdio: ['ignore', 'pipe', 'pipe'] })
     if (running.size === 0) for (const ending of endings) process.on(ending, endAll)
     running.add(tool)
     /** @param {number | null} code */
