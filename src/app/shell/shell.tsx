@@ -2,6 +2,7 @@ import { Outlet } from '@tanstack/react-router'
 import { useEffect, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import './shell.css'
+import { DoneLine } from '../parts/done.tsx'
 import { CommandFinder } from './command-finder.tsx'
 import { JobStatus } from './job-status.tsx'
 import { NavBar } from './nav-bar.tsx'
@@ -39,7 +40,9 @@ export function Shell() {
           <OutboxStatus />
         </header>
         <main id="page" tabIndex={-1}>
-          <Outlet />
+          <DoneLine>
+            <Outlet />
+          </DoneLine>
         </main>
       </div>
       <NavBar onFind={() => setFinding(true)} />

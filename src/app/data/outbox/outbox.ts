@@ -1,0 +1,102 @@
+import type { EntriesPushed, Refusal } from '../../../api/index.ts'
+import type { Entry } from '../../../record/index.ts'
+
+/** An entry made here and not yet confirmed by the server. `place` is its number in the order of making. */
+export interface Waiting {
+  readonly place: number
+  readonly entry: Entry
+  /** Why the server would not take it; null while it has not said so. */
+  readonly refused: Refusal | null
+}
+
+export interface OutboxStore {
+  all(): Promise<readonly Waiting[]>
+  add(entries: readonly Entry[]): Promise<void>
+  replace(waiting: Waiting): Promise<void>
+  remove(places: readonly number[]): Promise<void>
+}
+
+export interface OutboxState {
+  readonly waiting: readonly Waiting[]
+  /** `away`: no server answered the last time it was tried. */
+  readonly link: 'untried' | 'sending' | 'together' | 'away'
+  /** This device would not keep an entry: full, or forbidden to store. */
+  readonly notKept: string | null
+}
+
+const AT_ONCE = 200
+
+/**
+ * What was said on this device and is not yet at the office: kept on the disk first, pushed in order, once each.
+ * The server knows an entry by its id, so that pushing twice after a broken answer does no harm.
+ */
+export const createOutbox = (
+  store: OutboxStore,
+  push: (entries: readonly Entry[]) => Promise<EntriesPushed>,
+) => {
+  let state: OutboxState = { waiting: [], link: 'untried', notKept: null }
+  let sending: Promise<void> | null = null
+  const listeners = new Set<() => void>()
+  const become = (change: Partial<OutboxState>): void => {
+    state = { ...state, ...change }
+    for (const tell of listeners) tell()
+  }
+  const reread = async (): Promise<void> => become({ waiting: await store.all() })
+
+  const sendAll = async (): Promise<void> => {
+    for (;;) {
+      const ready = (await store.all()).filter(({ refused }) => refused === null).slice(0, AT_ONCE)
+      if (ready.length === 0) break
+      become({ link: 'sending' })
+      const answer = await push(ready.map(({ entry }) => entry))
+      for (const { index, refusal } of answer.refused) {
+        const refused = ready[index]
+        if (refused !== undefined) await store.replace({ ...refused, refused: refusal })
+      }
+      const no = new Set(answer.refused.map(({ index }) => index))
+      await store.remove(ready.filter((_, index) => !no.has(index)).map(({ place }) => place))
+      await reread()
+    }
+    become({ link: 'together' })
+  }
+
+  const send = (): Promise<void> => {
+    sending ??= sendAll()
+      .catch(() => become({ link: 'away' }))
+      .finally(() => {
+        sending = null
+      })
+    return sending
+  }
+
+  return {
+    state: () => state,
+    onChange: (tell: () => void) => {
+      listeners.add(tell)
+      return () => listeners.delete(tell)
+    },
+    open: async () => {
+      await reread()
+      await send()
+    },
+    /** True once the entries are safe on this device. They go to the server at once if it answers. */
+    add: async (entries: readonly Entry[]): Promise<boolean> => {
+      try {
+        await store.add(entries)
+      } catch (problem) {
+        become({ notKept: problem instanceof Error ? problem.message : String(problem) })
+        return false
+      }
+      become({ notKept: null })
+      await reread()
+      return true
+    },
+    send,
+    /** Throws away an entry that the server refused. */
+    discard: async (place: number): Promise<void> => {
+      await store.remove([place])
+      await reread()
+    },
+  }
+}
+export type Outbox = ReturnType<typeof createOutbox>

@@ -1,0 +1,17 @@
+import { queryOptions } from '@tanstack/react-query'
+import { client } from './client.ts'
+
+/** Everything that a screen may look at, by name. What is kept on this device is shown until the server answers. */
+export const look = {
+  nursery: () => queryOptions({ queryKey: ['nursery'], queryFn: client.nursery }),
+  orders: () => queryOptions({ queryKey: ['orders'], queryFn: client.orders }),
+  batches: (state: 'alive' | 'past' | 'all') =>
+    queryOptions({ queryKey: ['batches', state], queryFn: () => client.batches({ state, limit: 100_000 }) }),
+  batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
+  mothers: () => queryOptions({ queryKey: ['mothers'], queryFn: client.mothers }),
+  queries: () => queryOptions({ queryKey: ['queries'], queryFn: client.queries }),
+  rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
+  plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
+  work: (week: string | undefined) =>
+    queryOptions({ queryKey: ['work', week ?? 'now'], queryFn: () => client.work(week) }),
+}

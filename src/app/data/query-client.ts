@@ -1,0 +1,15 @@
+import { QueryClient } from '@tanstack/react-query'
+import { Refused } from '../../api/index.ts'
+
+/** Views stay good until the server says that the log has grown; a refusal is an answer and is not asked twice. */
+export const queryClient = new QueryClient({
+  defaultOptions: {
+    queries: {
+      networkMode: 'always',
+      staleTime: Number.POSITIVE_INFINITY,
+      gcTime: 1000 * 60 * 60 * 24,
+      refetchOnWindowFocus: false,
+      retry: (failures, problem) => !(problem instanceof Refused) && failures < 2,
+    },
+  },
+})

@@ -1,0 +1,47 @@
+import { useWindowVirtualizer } from '@tanstack/react-virtual'
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
+
+/** A list as long as it likes: only what is in sight is drawn. It scrolls with the page. */
+export function VirtualList<T>({
+  items,
+  label,
+  rowHeight,
+  keyOf,
+  children,
+}: {
+  readonly items: readonly T[]
+  readonly label: string
+  readonly rowHeight: number
+  readonly keyOf: (item: T) => string
+  readonly children: (item: T) => ReactNode
+}) {
+  const ref = useRef<HTMLUListElement>(null)
+  const [top, setTop] = useState(0)
+  useLayoutEffect(() => {
+    const element = ref.current
+    if (element !== null) setTop(element.getBoundingClientRect().top + scrollY)
+  }, [])
+  const rows = useWindowVirtualizer({
+    count: items.length,
+    estimateSize: () => rowHeight,
+    overscan: 12,
+    scrollMargin: top,
+    getItemKey: index => keyOf(items[index]!),
+  })
+  return (
+    <ul ref={ref} aria-label={label} style={{ blockSize: rows.getTotalSize(), position: 'relative' }}>
+      {rows.getVirtualItems().map(({ key, index, start }) => (
+        <li
+          key={key}
+          ref={rows.measureElement}
+          data-index={index}
+          aria-posinset={index + 1}
+          aria-setsize={items.length}
+          style={{ position: 'absolute', insetInline: 0, transform: `translateY(${start - top}px)` }}
+        >
+          {children(items[index]!)}
+        </li>
+      ))}
+    </ul>
+  )
+}

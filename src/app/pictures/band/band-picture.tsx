@@ -1,0 +1,101 @@
+import { useTranslation } from 'react-i18next'
+import type { BatchView } from '../../../api/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './band.css'
+import { Picture } from '../frame/picture.tsx'
+import { layOutBand, standingOf } from './band-layout.ts'
+
+/** A batch's counts against the band in which nine of ten such batches run. */
+export function BandPicture({
+  title,
+  begun,
+  counts,
+  expected,
+  today,
+}: {
+  readonly title: string
+  /** Plants begun with, on day 0. */
+  readonly begun: number
+  readonly counts: BatchView['counts']
+  readonly expected: BatchView['expected']
+  /** Days since the start. */
+  readonly today: number
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const seen = [{ day: 0, alive: begun }, ...counts.map(({ day, alive }) => ({ day, alive }))]
+  const last = seen.at(-1)!
+  const standing = counts.length === 0 ? null : standingOf(expected, last.day, last.alive)
+
+  return (
+    <Picture
+      title={title}
+      {...(standing === null
+        ? {}
+        : { says: t(`pictures.band.${standing}`, { number: format.number(last.alive) }) })}
+      numbers={() => ({
+        columns: [t('pictures.band.day'), t('pictures.band.low'), t('pictures.band.middle'), t('pictures.band.high'), t('pictures.band.alive')],
+        rows: [
+          ...expected.map(({ day, low, middle, high }) => ({ day, cells: [low, middle, high].map(Math.round), alive: '' as number | '' })),
+          ...seen.map(({ day, alive }) => ({ day, cells: ['', '', ''] as (number | string)[], alive })),
+        ]
+          .sort((a, b) => a.day - b.day)
+          .map(({ day, cells, alive }) => [day, ...cells, alive]),
+      })}
+    >
+      {width => {
+        const { x, y, height, band, middle, numbers, days } = layOutBand(expected, seen, width)
+        return (
+          <svg className="band" width={width} height={height} role="img" aria-label={t('pictures.band.aria')}>
+            {numbers.map(number => (
+              <g key={number}>
+                <path d={`M${x(0)} ${y(number)}H${width - 14}`} className="grid" />
+                <text x={x(0) - 8} y={y(number) + 4} textAnchor="end" className="soft">
+                  {format.number(number)}
+                </text>
+              </g>
+            ))}
+            {days.map(day => (
+              <text key={day} x={x(day)} y={height - 6} textAnchor={day === 0 ? 'start' : 'middle'} className="soft">
+                {t('common.day', { day: format.number(day) })}
+              </text>
+            ))}
+            {band !== '' && <path d={band} className="band-area" />}
+            {middle !== '' && <path d={middle} className="band-middle" />}
+            {today > 0 && today < x.to && (
+              <g>
+                <path d={`M${x(today)} 4V${y(0)}`} className="band-today" />
+                <text x={x(today) + 5} y={12} className="soft">
+                  {t('pictures.band.today')}
+                </text>
+              </g>
+            )}
+            <path d={`M${seen.map(({ day, alive }) => `${x(day)} ${y(alive)}`).join('L')}`} className="band-line" />
+            {seen.map(({ day, alive }, index) => {
+              const where = index === 0 ? null : standingOf(expected, day, alive)
+              return where === 'below' ? (
+                <path
+                  key={`${day} ${alive}`}
+                  d={`M${x(day) - 6} ${y(alive) - 4}h12l-6 10z`}
+                  className="band-below"
+                />
+              ) : (
+                <circle key={`${day} ${alive}`} cx={x(day)} cy={y(alive)} r={5} className="band-count" />
+              )
+            })}
+            {counts.length > 0 && (
+              <text
+                x={x(last.day) > width - 60 ? x(last.day) - 12 : x(last.day) + 11}
+                y={y(last.alive) + 5}
+                textAnchor={x(last.day) > width - 60 ? 'end' : 'start'}
+                className={standing === 'below' ? 'warn' : 'strong'}
+              >
+                {format.number(last.alive)}
+              </text>
+            )}
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}

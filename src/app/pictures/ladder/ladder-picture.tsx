@@ -1,0 +1,129 @@
+import { useTranslation } from 'react-i18next'
+import type { RateUsed, Rung } from '../../../planning/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './ladder.css'
+import { Picture } from '../frame/picture.tsx'
+import { layOutLadder } from './ladder-layout.ts'
+
+/** The count-back of one batch or start: from what is needed up to what has to be worked. */
+export function LadderPicture({
+  title,
+  says,
+  rungs: given,
+}: {
+  readonly title: string
+  readonly says?: string
+  readonly rungs: readonly Rung[]
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const rungs = (given[0]?.number ?? 0) < (given.at(-1)?.number ?? 0) ? [...given].reverse() : given
+
+  const sourceOf = ({ from, batches }: RateUsed): string =>
+    from === 'facts'
+      ? t('pictures.ladder.from.facts')
+      : from === 'records'
+        ? t('pictures.ladder.from.records', { count: batches, shown: format.number(batches) })
+        : t('pictures.ladder.from.set')
+  const rateText = (rate: RateUsed): string =>
+    t('pictures.ladder.rate', { share: format.share(rate.mean), range: format.shareRange(rate.low, rate.high) })
+  const weekText = (week: string): string =>
+    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  /** The rate that leads from a rung to the next below it, wherever the plan wrote it. */
+  const rateBelow = (index: number): RateUsed | null =>
+    given === rungs ? (rungs[index]?.rate ?? null) : (rungs[index]?.rate ?? rungs[index + 1]?.rate ?? null)
+
+  return (
+    <Picture
+      title={title}
+      {...(says === undefined ? {} : { says })}
+      level={3}
+      bare
+      numbers={() => ({
+        columns: [
+          t('pictures.ladder.rung'),
+          t('common.number'),
+          t('pictures.season.week'),
+          t('pictures.ladder.kept'),
+          t('pictures.ladder.source'),
+        ],
+        rows: rungs.map(({ name, number, week }, index) => {
+          const rate = rateBelow(index)
+          return [
+            name,
+            Math.round(number),
+            weekText(week),
+            rate === null ? '' : rateText(rate),
+            rate === null ? '' : [sourceOf(rate), rate.basis].filter(Boolean).join('; '),
+          ]
+        }),
+      })}
+    >
+      {width => {
+        const layout = layOutLadder(rungs, width)
+        return (
+          <svg
+            className="ladder"
+            width={width}
+            height={layout.height}
+            role="img"
+            aria-label={t('pictures.ladder.aria', {
+              rungs: rungs.map(({ name, number }) => `${name} ${format.number(number)}`).join(', '),
+            })}
+          >
+            {layout.rungs.map(({ y, width: bar, taper }, index) => {
+              const rung = rungs[index]!
+              const isLast = index === rungs.length - 1
+              const rate = rateBelow(index)
+              const middle = y + layout.bar / 2 + 5
+              return (
+                <g key={`${rung.step} ${rung.name}`}>
+                  {taper !== null && <path d={taper.path} className="ladder-taper" />}
+                  <rect
+                    x={layout.left}
+                    y={y}
+                    width={bar}
+                    height={layout.bar}
+                    className={isLast ? 'ladder-needed' : 'ladder-rung'}
+                  />
+                  {layout.isNarrow ? (
+                    <text x={layout.left} y={y - 6}>
+                      <tspan className="strong">{rung.name}</tspan> <tspan className="soft">{weekText(rung.week)}</tspan>
+                    </text>
+                  ) : (
+                    <>
+                      <text x={layout.left - 12} y={middle - 6} textAnchor="end" className="strong">
+                        {rung.name}
+                      </text>
+                      <text x={layout.left - 12} y={middle + 9} textAnchor="end" className="soft ladder-week">
+                        {weekText(rung.week)}
+                      </text>
+                    </>
+                  )}
+                  <text x={layout.left + 10} y={middle + 1} className="ladder-number">
+                    {format.number(rung.number)}
+                  </text>
+                  {taper !== null && rate !== null && (
+                    <g>
+                      <RateSign x={layout.isNarrow ? layout.left + 8 : taper.end + 18} y={taper.middle} from={rate.from} />
+                      <text x={layout.isNarrow ? layout.left + 20 : taper.end + 30} y={taper.middle + 4}>
+                        {rateText(rate)}
+                        {!layout.isNarrow && <tspan className="soft"> · {sourceOf(rate)}</tspan>}
+                      </text>
+                    </g>
+                  )}
+                </g>
+              )
+            })}
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}
+
+/** Full where your own records stand behind the rate, hollow where it is assumed, square where you set it. */
+function RateSign({ x, y, from }: { readonly x: number; readonly y: number; readonly from: RateUsed['from'] }) {
+  if (from === 'set by the nursery') return <rect x={x - 4} y={y - 4} width={8} height={8} className="rate-own" />
+  return <circle cx={x} cy={y} r={4} className={from === 'records' ? 'rate-own' : 'rate-assumed'} />
+}

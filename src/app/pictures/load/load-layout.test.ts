@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest'
+import { fullest, layOutLoad } from './load-layout.ts'
+
+const load = { expected: [10, 30, 50], badYear: [12, 36, 60], capacity: [40, 40, 40] }
+
+test('what goes over the line is a part of its own, as tall as it is over', () => {
+  const { bars, y } = layOutLoad(load, 40, 340)
+  expect(bars.map(({ over }) => over > 0)).toEqual([false, false, true])
+  expect(bars[2]!.over).toBeCloseTo(y(40) - y(50))
+  expect(bars[2]!.height).toBeCloseTo(y(0) - y(40))
+})
+
+test('the fullest week is the greatest share, and a closed place that carries anything is over', () => {
+  expect(fullest(load)).toEqual({ index: 2, share: 1.25, weeksOver: 1 })
+  expect(fullest({ expected: [0, 1], badYear: [], capacity: [5, 0] }).weeksOver).toBe(1)
+  expect(fullest({ expected: [0, 0], badYear: [], capacity: [5, 0] })).toEqual({ index: 0, share: 0, weeksOver: 0 })
+})

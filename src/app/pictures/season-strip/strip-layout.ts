@@ -1,0 +1,97 @@
+import { dayAfter, mondayOf, weekAfter, weeksBetween } from '../../text/format.ts'
+import { linear, type Scale } from '../scale.ts'
+
+export interface StripStart {
+  readonly id: string
+  readonly week: string
+  readonly number: number
+}
+
+export interface StripRow {
+  readonly id: string
+  readonly starts: readonly StripStart[]
+  /** Calendar months (1 to 12) in which it may begin; all of them where nothing limits it. */
+  readonly months: readonly number[]
+}
+
+export interface Run {
+  readonly from: number
+  readonly to: number
+}
+
+export interface PlacedStart {
+  readonly id: string
+  readonly x: number
+  readonly r: number
+}
+
+export interface StripLayout {
+  readonly x: Scale
+  readonly lane: number
+  readonly top: number
+  readonly height: number
+  readonly isNarrow: boolean
+  readonly left: number
+  readonly rows: readonly { readonly y: number; readonly windows: readonly Run[]; readonly starts: readonly PlacedStart[] }[]
+  readonly months: readonly { readonly x: number; readonly month: number; readonly year: number }[]
+}
+
+const NAME_WIDTH = 232
+const LARGEST = 13
+const SMALLEST = 3
+
+/** Runs of weeks, from `first` on, that lie in one of the months; a week belongs to the month of its Thursday. */
+export const windowRuns = (first: string, weeks: number, months: readonly number[]): readonly Run[] => {
+  const runs: { from: number; to: number }[] = []
+  const wanted = new Set(months)
+  for (let index = 0; index < weeks; index++) {
+    const month = Number(dayAfter(mondayOf(weekAfter(first, index)), 3).slice(5, 7))
+    if (!wanted.has(month)) continue
+    const last = runs.at(-1)
+    if (last !== undefined && last.to === index) last.to = index + 1
+    else runs.push({ from: index, to: index + 1 })
+  }
+  return runs
+}
+
+/** The first week of each month inside the span, for the axis. */
+export const monthMarks = (first: string, weeks: number) =>
+  Array.from({ length: weeks }, (_, index) => {
+    const monday = mondayOf(weekAfter(first, index))
+    const sunday = dayAfter(monday, 6)
+    const opens = monday.endsWith('-01') || monday.slice(0, 7) !== sunday.slice(0, 7)
+    return opens ? { index, month: Number(sunday.slice(5, 7)) - 1, year: Number(sunday.slice(0, 4)) } : null
+  }).filter(mark => mark !== null)
+
+/** Starts as discs, as large in area as their number, on lanes that show when each may begin. */
+export const layOutStrip = (
+  rows: readonly StripRow[],
+  first: string,
+  weeks: number,
+  width: number,
+): StripLayout => {
+  const isNarrow = width < 720
+  const left = isNarrow ? 0 : NAME_WIDTH
+  const lane = isNarrow ? 50 : 30
+  const top = 22
+  const x = linear(0, weeks, left, width)
+  const most = Math.max(1, ...rows.flatMap(row => row.starts.map(({ number }) => number)))
+  return {
+    x,
+    lane,
+    top,
+    left,
+    isNarrow,
+    height: top + rows.length * lane + 4,
+    rows: rows.map((row, index) => ({
+      y: top + index * lane + (isNarrow ? 34 : lane / 2),
+      windows: windowRuns(first, weeks, row.months),
+      starts: row.starts.flatMap(({ id, week, number }) => {
+        const at = weeksBetween(first, week)
+        if (at < 0 || at >= weeks) return []
+        return [{ id, x: x(at + 0.5), r: Math.max(SMALLEST, LARGEST * Math.sqrt(number / most)) }]
+      }),
+    })),
+    months: monthMarks(first, weeks).map(({ index, month, year }) => ({ x: x(index), month, year })),
+  }
+}

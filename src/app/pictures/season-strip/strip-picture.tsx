@@ -1,0 +1,163 @@
+import { type KeyboardEvent, useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { MethodMark } from '../../../trade/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './strip.css'
+import { Picture } from '../frame/picture.tsx'
+import { MarkStrokes } from '../marks/mark.tsx'
+import { layOutStrip, type StripRow } from './strip-layout.ts'
+
+export interface NamedRow extends StripRow {
+  readonly name: string
+  readonly also: string
+  readonly mark: MethodMark
+}
+
+const fitted = (text: string, letters: number): string =>
+  text.length > letters ? `${text.slice(0, letters - 1)}…` : text
+
+/** The season: starts as discs on the weeks in which they may begin. Arrow keys go from disc to disc. */
+export function StripPicture({
+  title,
+  says,
+  rows,
+  first,
+  weeks,
+  chosen,
+  onChoose,
+}: {
+  readonly title: string
+  readonly says: string
+  readonly rows: readonly NamedRow[]
+  readonly first: string
+  readonly weeks: number
+  readonly chosen: string | null
+  readonly onChoose: (start: string) => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const [hovered, setHovered] = useState<string | null>(null)
+  const weekText = (week: string) => (format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week))
+
+  const step = (event: KeyboardEvent<SVGSVGElement>): void => {
+    const keys: Record<string, readonly [number, number]> = {
+      ArrowRight: [0, 1],
+      ArrowLeft: [0, -1],
+      ArrowDown: [1, 0],
+      ArrowUp: [-1, 0],
+    }
+    const way = keys[event.key]
+    const from = (event.target as Element).getAttribute('data-start')
+    if (way === undefined || from === null) return
+    event.preventDefault()
+    const discs = [...event.currentTarget.querySelectorAll<SVGElement>('[data-start]')]
+    const here = discs.find(disc => disc.getAttribute('data-start') === from)
+    if (here === undefined) return
+    const row = Number(here.getAttribute('data-row'))
+    const [down, right] = way
+    const next =
+      down === 0
+        ? discs[discs.indexOf(here) + right]
+        : down > 0
+          ? discs.find(disc => Number(disc.getAttribute('data-row')) > row)
+          : discs.findLast(disc => Number(disc.getAttribute('data-row')) < row)
+    next?.focus()
+  }
+
+  return (
+    <Picture
+      title={title}
+      says={says}
+      numbers={() => ({
+        columns: [t('pictures.season.kind'), t('pictures.season.method'), t('pictures.season.week'), t('common.number')],
+        rows: rows.flatMap(row => row.starts.map(start => [row.name, row.also, weekText(start.week), start.number])),
+      })}
+    >
+      {width => {
+        const layout = layOutStrip(rows, first, weeks, width)
+        const numberOf = new Map(rows.flatMap(row => row.starts.map(start => [start.id, start] as const)))
+        const firstDisc = layout.rows.find(row => row.starts.length > 0)?.starts[0]?.id
+        return (
+          // biome-ignore lint/a11y/noNoninteractiveElementInteractions: arrow keys move between the buttons inside
+          <svg
+            className="strip"
+            width={width}
+            height={layout.height}
+            role="group"
+            aria-label={t('pictures.season.aria')}
+            onKeyDown={step}
+          >
+            {layout.months.map(({ x, month, year }) => (
+              <g key={`${year} ${month}`}>
+                <path d={`M${x} 4V${layout.height}`} className="grid" />
+                <text x={x + 4} y={14} className="soft">
+                  {month === 0 ? year : layout.months.length > 14 ? format.narrowMonth(month) : format.month(month)}
+                </text>
+              </g>
+            ))}
+            {layout.rows.map(({ y, windows, starts }, index) => {
+              const row = rows[index]!
+              return (
+                <g key={row.id}>
+                  <path d={`M0 ${y + (layout.isNarrow ? 15 : layout.lane / 2)}H${width}`} className="grid" />
+                  <svg x={0} y={layout.isNarrow ? y - 33 : y - 11} width={22} height={22} viewBox="0 0 34 34" aria-hidden="true">
+                    <MarkStrokes mark={row.mark} />
+                  </svg>
+                  <text x={30} y={layout.isNarrow ? y - 18 : y + 4}>
+                    {fitted(row.name, layout.isNarrow ? 44 : 29)}
+                    <title>{`${row.name}, ${row.also}`}</title>
+                  </text>
+                  {windows.map(run => (
+                    <rect
+                      key={run.from}
+                      x={layout.x(run.from)}
+                      y={y - 11}
+                      width={layout.x(run.to) - layout.x(run.from)}
+                      height={22}
+                      className="strip-window"
+                    />
+                  ))}
+                  {starts.map(({ id, x, r }) => {
+                    const start = numberOf.get(id)!
+                    const isShown = id === chosen || id === hovered
+                    return (
+                      // biome-ignore lint/a11y/useSemanticElements: a button inside a drawing
+                      <g
+                        key={id}
+                        role="button"
+                        data-start={id}
+                        data-row={index}
+                        tabIndex={id === (chosen ?? firstDisc) ? 0 : -1}
+                        aria-label={`${row.name}: ${t('pictures.season.start', { number: format.number(start.number), week: weekText(start.week) })}`}
+                        aria-pressed={id === chosen}
+                        className="strip-start"
+                        onClick={() => onChoose(id)}
+                        onKeyDown={event => {
+                          if (event.key !== 'Enter' && event.key !== ' ') return
+                          event.preventDefault()
+                          onChoose(id)
+                        }}
+                        onPointerEnter={() => setHovered(id)}
+                        onPointerLeave={() => setHovered(null)}
+                        onFocus={() => setHovered(id)}
+                        onBlur={() => setHovered(null)}
+                      >
+                        <circle cx={x} cy={y} r={Math.max(11, r)} className="strip-touch" />
+                        <circle cx={x} cy={y} r={r} className={id === chosen ? 'strip-disc chosen' : 'strip-disc'} />
+                        {isShown && (
+                          <text x={x} y={y - r - 4} textAnchor="middle" className="strong strip-number">
+                            {format.number(start.number)}
+                          </text>
+                        )}
+                      </g>
+                    )
+                  })}
+                </g>
+              )
+            })}
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}

@@ -1,0 +1,73 @@
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { say } from '../../data/say.ts'
+import { deviceDay } from '../../data/today.ts'
+import { useNames } from '../../data/use-names.ts'
+import { useDone } from '../../parts/done.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import { nextOrderId, type OrderDraft, readDraft, type Wrong } from './order-draft.ts'
+import { OrderForm } from './order-form.tsx'
+
+const empty = (id: string): OrderDraft => ({
+  id,
+  kind: null,
+  number: '',
+  due: '',
+  earliest: '',
+  latest: '',
+  buyer: '',
+  surePercent: '90',
+  price: '',
+})
+
+export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const done = useDone()
+  const [made, setMade] = useState<readonly string[]>([])
+  const [draft, setDraft] = useState(() => empty(nextOrderId(ids)))
+  const [wrong, setWrong] = useState<Wrong>({})
+
+  const keep = async () => {
+    const read = readDraft(draft, { instead: [], placed: deviceDay(), note: '' })
+    if ('wrong' in read) return setWrong(read.wrong)
+    const said = await say([{ kind: 'order-placed/1', order: read.order }])
+    if (!said.kept) return
+    const { order } = read
+    done.tell(
+      t('orders.form.kept', {
+        order: order.id,
+        number: format.number(order.number),
+        kind: names.kind(order.kind),
+        day: format.day(order.due),
+      }),
+      said,
+    )
+    setMade([...made, order.id])
+    setWrong({})
+    setDraft(empty(nextOrderId([...ids, ...made, order.id])))
+  }
+
+  return (
+    <form
+      className="sheet stack"
+      aria-labelledby="one-order"
+      onSubmit={event => {
+        event.preventDefault()
+        void keep()
+      }}
+    >
+      <h2 id="one-order">
+        {t('orders.form.one')} <span className="soft">{draft.id}</span>
+      </h2>
+      <OrderForm key={draft.id} draft={draft} wrong={wrong} onChange={change => setDraft({ ...draft, ...change })} />
+      <div>
+        <Button type="submit" className="deed large">
+          {t('orders.form.keep')}
+        </Button>
+      </div>
+    </form>
+  )
+}

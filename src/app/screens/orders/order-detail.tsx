@@ -1,0 +1,98 @@
+import { useQuery } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { OrderRow } from '../../../api/index.ts'
+import { look } from '../../data/queries.ts'
+import { say } from '../../data/say.ts'
+import { useDone } from '../../parts/done.tsx'
+import { useNames } from '../../data/use-names.ts'
+import { useFormat } from '../../text/use-format.ts'
+import { ChangeOrder } from './change-order.tsx'
+import { OrderLadders } from './order-ladders.tsx'
+
+/** One order: how sure it is and why, and the count-back that fills it. */
+export function OrderDetail({ row }: { readonly row: OrderRow }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { data } = useQuery(look.plan())
+  const [changing, setChanging] = useState(false)
+  const done = useDone()
+  const { order, kindName, chanceAtAcceptance } = row
+  const forecast = data?.plan?.orders.find(one => one.order === order.id)
+
+  const cancel = async () => {
+    const said = await say([{ kind: 'order-cancelled/1', order: order.id, why: '' }])
+    done.tell(t('orders.cancelled_done', { order: order.id }), said)
+  }
+
+  return (
+    <div className="stack">
+      <Link to="/orders" search={({ order: _, ...was }) => was} className="quiet orders-back">
+        {t('orders.back')}
+      </Link>
+      <header className="sheet stack order-head">
+        <div className="page-head">
+          <div>
+            <h2>
+              {format.number(order.number)} {kindName}
+            </h2>
+            <p>
+              {order.id} · {order.buyer || t('orders.own')} · <b>{t('orders.due', { day: format.fullDay(order.due) })}</b>
+              {row.cancelled && <span className="tag warn"> {t('orders.cancelled')}</span>}
+            </p>
+            <p className="soft small">
+              {t('orders.dates', { earliest: format.day(order.earliest), latest: format.day(order.latest) })}
+              {order.instead.length > 0 &&
+                ` ${t('orders.instead', { kinds: format.list(order.instead.map(({ kind }) => names.kind(kind))) })}`}
+              {order.note !== '' && ` ${order.note}`}
+            </p>
+          </div>
+        </div>
+        {forecast !== undefined && (
+          <div className="order-says">
+            <p className="strong">
+              {t('orders.chanceSays', {
+                of: format.number(100 * forecast.chance),
+                low: format.number(100 * forecast.chanceLow),
+                high: format.number(100 * forecast.chanceHigh),
+                asked: format.share(order.sure),
+              })}
+            </p>
+            <p>
+              {t('orders.expected', {
+                middle: format.number(forecast.expectedByDue),
+                range: format.range(Math.round(forecast.lowByDue), Math.round(forecast.highByDue)),
+                wanted: format.number(forecast.wanted),
+              })}{' '}
+              {forecast.already > 0 &&
+                t('orders.already', { count: forecast.already, shown: format.number(forecast.already) })}{' '}
+              {forecast.late >= 1 && t('orders.late', { number: format.number(forecast.late) })}{' '}
+              {forecast.short >= 1 && t('orders.short', { number: format.number(forecast.short) })}
+            </p>
+            {chanceAtAcceptance !== null && Math.abs(chanceAtAcceptance - forecast.chance) >= 0.01 && (
+              <p>{t('orders.chanceBefore', { before: format.share(chanceAtAcceptance) })}</p>
+            )}
+            {forecast.why.map(sentence => (
+              <p key={sentence}>{sentence}</p>
+            ))}
+          </div>
+        )}
+        {!row.cancelled && (
+          <div className="row">
+            <Button className="plain" onPress={() => setChanging(true)}>
+              {t('orders.change')}
+            </Button>
+            <Button className="quiet" onPress={() => void cancel()}>
+              {t('orders.cancel')}
+            </Button>
+          </div>
+        )}
+      </header>
+      <OrderLadders forecast={forecast} />
+      <ChangeOrder order={order} isOpen={changing} onClose={() => setChanging(false)} />
+    </div>
+  )
+}

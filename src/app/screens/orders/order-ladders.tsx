@@ -1,0 +1,53 @@
+import { useQuery } from '@tanstack/react-query'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { OrderForecast } from '../../../planning/index.ts'
+import { look } from '../../data/queries.ts'
+import { useJob } from '../../data/use-job.ts'
+import { useNames } from '../../data/use-names.ts'
+import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
+import { useFormat } from '../../text/use-format.ts'
+
+/** The count-backs that together fill an order: batches that stand now, and starts to come. */
+export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | undefined }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { start, running } = useJob()
+  const { data } = useQuery(look.plan())
+  const { data: batches } = useQuery(look.batches('alive'))
+  if (forecast === undefined || forecast.ladders.length === 0)
+    return (
+      <div className="row soft">
+        <p>{t('orders.noLadder')}</p>
+        {forecast === undefined && (
+          <Button className="plain" onPress={start} isDisabled={running}>
+            {t('orders.planNow')}
+          </Button>
+        )}
+      </div>
+    )
+  const titleOf = ({ batch, start: id }: OrderForecast['ladders'][number]): string => {
+    if (batch !== null)
+      return t('orders.ladderBatch', { batch: batches?.find(row => row.id === batch)?.name ?? batch })
+    const week = data?.plan?.starts.find(planned => planned.id === id)?.week
+    if (week === undefined) return t('orders.ladderPlain')
+    return t('orders.ladderStart', {
+      week: format.weekByNumber ? t('common.week', { week: format.week(week) }) : t('common.weekOf', { week: format.week(week) }),
+    })
+  }
+  return (
+    <section className="stack">
+      <h3>{t('orders.howMade')}</h3>
+      {forecast.ladders.map(ladder => (
+        <div key={`${ladder.start} ${ladder.batch}`} className="sheet">
+          <LadderPicture
+            title={titleOf(ladder)}
+            says={`${names.kind(ladder.kind)}: ${names.protocol(ladder.protocol)}`}
+            rungs={ladder.rungs}
+          />
+        </div>
+      ))}
+    </section>
+  )
+}
