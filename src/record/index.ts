@@ -14,11 +14,24 @@ export {
 } from './entry.ts'
 export { canonicalJson, entryLine, type ParsedEntry, parseEntry, parseEntryLine } from './entry-line.ts'
 export { compareEntries } from './entry-order.ts'
+export { entryText } from './entry-text.ts'
 export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
 export { createFold, type Fold, foldEntries } from './fold/fold.ts'
 export { givenInSeason } from './fold/mother.ts'
 export { type History, historyText, readHistory } from './history.ts'
+export { childrenOf } from './lineage/children.ts'
+export type { Link, Ref } from './lineage/graph.ts'
+export { type HeldThings, heldBatches, heldLots, heldMothers, heldThings } from './lineage/holds.ts'
+export { type Identity, identityOf, identityText } from './lineage/identity.ts'
+export {
+  type SharedBench,
+  type SharedBlade,
+  type SharedGround,
+  sharedGround,
+} from './lineage/shared-ground.ts'
+export { type Lineage, lineageOf, type Reached, type Trace } from './lineage/trace.ts'
 export { foldVersion, nurseryFromText, nurseryToText } from './nursery-text.ts'
+export { type Observation, observations } from './observations.ts'
 export type { Query, SettledQuery } from './query.ts'
 export { type QueryKind, queryKinds, queryText } from './query-text.ts'
 export {

@@ -231,7 +231,7 @@ export interface Hold {
   readonly on: Held
   readonly since: Day
   readonly why: string
-  readonly released: { readonly on: Day; readonly why: string } | null
+  readonly released: { readonly by: EntryId; readonly on: Day; readonly why: string } | null
 }
 
 export interface OrderState {

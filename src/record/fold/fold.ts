@@ -2,6 +2,7 @@ import type { BatchId, EntryId, MaterialLotId, MotherId, OrderId } from '../../t
 import { type AnyEntry, type Entry, isKnown, type LaterEntry } from '../entry.ts'
 import { sameIdWinner } from '../entry-line.ts'
 import { sortEntries } from '../entry-order.ts'
+import { brokenHolds } from '../lineage/broken-holds.ts'
 import { type Query, raise, type SettledQuery } from '../query.ts'
 import type { Batch, Hold, MaterialLot, MotherState, Nursery, OrderState, Struck } from '../state.ts'
 import { newFamilies } from './families.ts'
@@ -197,15 +198,21 @@ export function createFold(): Fold {
     if (shown) return shown
     refold()
     const waiting = [...later.values()].sort((a, b) => (a.id < b.id ? -1 : 1))
+    const { batches, mothers, lots } = results
+    const things = { batches: new Map(batches), mothers: new Map(mothers), lots: new Map(lots), holds }
     const all = [...queries.values()].flat()
+    all.push(
+      ...brokenHolds(
+        things,
+        id => (struck.has(id) ? undefined : entryById.get(id)),
+        id => counting('lot', id),
+      ),
+    )
     for (const { id, body } of waiting) all.push(raise(id, 'not-understood', {}, { says: body.kind }))
     shown = {
       ...showRegisters(registers),
-      batches: new Map(results.batches),
-      mothers: new Map(results.mothers),
-      lots: new Map(results.lots),
+      ...things,
       orders: new Map(results.orders),
-      holds,
       struck: new Map(struck),
       waiting,
       ...settle(all),

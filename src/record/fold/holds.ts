@@ -15,7 +15,7 @@ export function foldHolds(entries: readonly Entry[]): { holds: Map<EntryId, Hold
     if (body.kind !== 'hold-released/1') continue
     const hold = holds.get(body.hold)
     if (!hold) queries.push(raise(id, 'unknown-hold', {}, { hold: body.hold }))
-    else if (!hold.released) holds.set(hold.id, { ...hold, released: { on, why: body.why } })
+    else if (!hold.released) holds.set(hold.id, { ...hold, released: { by: id, on, why: body.why } })
   }
   return { holds, queries }
 }
