@@ -36,6 +36,25 @@ export { drawNormal } from './random/draw-normal.ts'
 export { drawPoisson } from './random/draw-poisson.ts'
 export { type SeededRandom, seededRandom } from './random/seeded-random.ts'
 export {
+  type FitRatesInput,
+  fitRates,
+  type RateContext,
+  type RateFact,
+  type RateFactor,
+  type RateModel,
+  type RateObservation,
+} from './rates/fit-rates.ts'
+export {
+  type FactorSpread,
+  type LevelDifference,
+  type LevelEstimate,
+  levelDifference,
+  levelEstimates,
+  spreads,
+} from './rates/levels.ts'
+export { type LogisticFit, type LogisticInput, logisticRegression } from './rates/logistic.ts'
+export { type PredictedShare, predictShare } from './rates/predict-share.ts'
+export {
   type BetaShare,
   type RateCount,
   type RateFromCountsInput,
