@@ -16,6 +16,7 @@ export {
 } from './ids.ts'
 export { BuyIn, Cultivar, Kind, Licence, Way, wayName } from './kind.ts'
 export { CaliperGrowth, Preparation, Protocol, Setting, Step, Taking, Work } from './protocol.ts'
+export { copyProtocol } from './protocols/copy-protocol.ts'
 export {
   Material,
   MethodId,
