@@ -8,6 +8,7 @@ import type { SeasonDraft, SeasonRule } from '../rules/season-draft.ts'
 import { space } from '../rules/space.ts'
 import { standingStill } from '../rules/standing-still.ts'
 import { stockOfFinished } from '../rules/stock-of-finished.ts'
+import { takeWeeks } from '../rules/take-weeks.ts'
 import { wholeNumbers } from '../rules/whole-numbers.ts'
 import type { Season } from '../season.ts'
 import { drafting } from './drafting.ts'
@@ -44,6 +45,8 @@ export function buildSeasonModel(
   const { starts, startColumn } = decideStarts(season, model, useful)
   const rootstockUses = decideRootstocks(season, model, starts)
   const deliveries = decideDeliveries(season, model)
+  const usesOf = byKind(season, rootstockUses, use => use.kind)
+  const deliveriesOf = byKind(season, deliveries, delivery => delivery.kind)
   const draft: SeasonDraft = {
     season,
     margins,
@@ -53,20 +56,17 @@ export function buildSeasonModel(
     isWhole: whole !== null,
     starts,
     startsOf: byKind(season, starts, start => season.ways[start.way]!.kind),
-    usesOf: byKind(season, rootstockUses, use => use.kind),
-    deliveriesOf: byKind(season, deliveries, delivery => delivery.kind),
+    usesOf,
+    deliveriesOf,
     startColumn,
     rootstockUses,
     deliveries,
     orderRow: new Int32Array(season.orders.length),
     shortColumn: new Int32Array(season.orders.length),
-    labourRows: new Map(),
+    takesOf: season.kinds.map((_, kind) => takeWeeks(season, kind, deliveriesOf[kind]!, usesOf[kind]!)),
     holds: [],
+    capacities: [],
     bought: [],
-    cuts: [],
-    kept: [],
-    planted: [],
-    work: [],
     lessThanAccepted: [],
     wholeStarts: [],
   }

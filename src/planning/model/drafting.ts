@@ -1,4 +1,4 @@
-import type { ColumnTable, LinearModel, RowTable } from './season-model.ts'
+import type { ColumnTable, LinearModel, RowAbout, RowTable } from './season-model.ts'
 
 export interface NewColumn {
   readonly name: string
@@ -40,10 +40,7 @@ export function drafting(): Drafting {
     isWhole: [] as number[],
   }
   const rows = {
-    rule: [] as string[],
-    about: [] as string[],
-    subject: [] as number[],
-    week: [] as number[],
+    about: [] as RowAbout[],
     lower: [] as number[],
     upper: [] as number[],
   }
@@ -63,12 +60,9 @@ export function drafting(): Drafting {
       return columns.names.push(name) - 1
     },
     row({ rule, subject, about, week, lower = Number.NEGATIVE_INFINITY, upper = Number.POSITIVE_INFINITY }) {
-      rows.about.push(about)
-      rows.subject.push(subject)
-      rows.week.push(week)
       rows.lower.push(lower)
       rows.upper.push(upper)
-      return rows.rule.push(rule) - 1
+      return rows.about.push({ rule, subject, about, week }) - 1
     },
     put(row, column, value) {
       if (value === 0) return
@@ -96,16 +90,10 @@ export function drafting(): Drafting {
         name: column => columns.names[column]!,
       }
       const rowTable: RowTable = {
-        count: rows.rule.length,
+        count: rows.about.length,
         lower: Float64Array.from(rows.lower),
         upper: Float64Array.from(rows.upper),
-        rule: rows.rule,
-        subject: Int32Array.from(rows.subject),
-        week: Int32Array.from(rows.week),
-        name: row =>
-          rows.week[row]! < 0
-            ? `${rows.rule[row]}/${rows.about[row]}`
-            : `${rows.rule[row]}/${rows.about[row]}/${rows.week[row]}`,
+        about: rows.about,
       }
       return {
         columns: columnTable,
@@ -115,6 +103,10 @@ export function drafting(): Drafting {
     },
   }
 }
+
+/** `space/mist bed/40`. */
+export const rowName = ({ rule, about, week }: RowAbout): string =>
+  week < 0 ? `${rule}/${about}` : `${rule}/${about}/${week}`
 
 function grown<A extends Int32Array | Float64Array>(from: A, into: A): A {
   into.set(from)

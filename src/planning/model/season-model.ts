@@ -1,3 +1,4 @@
+import type { Capacity, CapacityRow } from '../rules/capacity.ts'
 import type { Season } from '../season.ts'
 
 /**
@@ -13,10 +14,9 @@ export interface SeasonModel extends LinearModel {
   readonly rootstockUses: readonly RootstockUseColumn[]
   readonly deliveries: readonly DeliveryColumn[]
   readonly bought: readonly BoughtColumn[]
-  readonly cuts: readonly CutColumn[]
-  readonly kept: readonly KeptColumn[]
-  readonly planted: readonly PlantedColumn[]
-  readonly work: readonly WorkColumn[]
+  readonly holds: readonly HoldColumn[]
+  /** Rows that are added where a solution breaks them. */
+  readonly capacities: readonly Capacity[]
   readonly lessThanAccepted: readonly LessColumn[]
   readonly wholeStarts: readonly WholeStartColumns[]
   /** By order: its row (planned number on the right-hand side) and its column of what is never delivered. */
@@ -49,12 +49,16 @@ export interface RowTable {
   readonly count: number
   readonly lower: Float64Array
   readonly upper: Float64Array
-  /** The rule that a row belongs to, one name everywhere. */
-  readonly rule: readonly string[]
-  /** Index of what it is about (a place, a pool, an order …; the rule says which), and its week or −1. */
-  readonly subject: Int32Array
-  readonly week: Int32Array
-  readonly name: (row: number) => string
+  readonly about: readonly RowAbout[]
+}
+
+/** The rule that a row belongs to, one name everywhere; what it is about, by index (the rule says of what) and name. */
+export interface RowAbout {
+  readonly rule: string
+  readonly subject: number
+  readonly about: string
+  /** −1 where it is about no single week. */
+  readonly week: number
 }
 
 /** Plants begun by a way in a week. */
@@ -89,28 +93,11 @@ export interface BoughtColumn {
   readonly week: number
   readonly column: number
 }
-/** Sticks, cuttings, branches or seed cut from a pool in a week. */
-export interface CutColumn {
-  readonly pool: number
+/** Finished plants kept from the end of `week` to the beginning of `until`. */
+export interface HoldColumn {
+  readonly kind: number
   readonly week: number
-  readonly column: number
-}
-export interface KeptColumn {
-  readonly pool: number
-  readonly week: number
-  readonly column: number
-}
-/** Young mother trees planted for a pool in a week. */
-export interface PlantedColumn {
-  readonly pool: number
-  readonly week: number
-  readonly column: number
-}
-/** Minutes of one skill given in a week by the people who have exactly these skills. */
-export interface WorkColumn {
-  readonly crew: number
-  readonly skill: string
-  readonly week: number
+  readonly until: number
   readonly column: number
 }
 /** How many fewer than accepted. */
@@ -138,8 +125,8 @@ export interface Solution {
   readonly outcome: SolveOutcome
   readonly objective: number
   readonly columnValue: Float64Array
-  /** Cost of one more unit on the right-hand side, by row (≤ 0 for a capacity that saves money when it grows). */
-  readonly rowDual: Float64Array
+  /** Rows that bind, with what one more unit on their right-hand side adds to the cost (below 0: it saves). */
+  readonly duals: readonly (RowAbout & { readonly dual: number })[]
   /** Only those above zero. */
   readonly starts: readonly { readonly way: number; readonly week: number; readonly number: number }[]
   readonly rootstockUses: readonly {
@@ -168,7 +155,9 @@ export interface SeasonSolver {
   withMargins(margins: Margins): void
   /** Bounds of columns, for rounding to whole trays and for what-if. */
   setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
-  setRowBounds(rows: Int32Array, lower: Float64Array, upper: Float64Array): void
   solve(isStopped?: () => boolean): Solution
+  /** The capacities that were full in some solve, as rows after those of the model. */
+  addedRows(): readonly CapacityRow[]
+  memoryBytes(): number
   dispose(): void
 }

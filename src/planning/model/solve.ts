@@ -1,8 +1,11 @@
 import loadHighs, { type Highs } from 'highs'
+import type { CapacityRow } from '../rules/capacity.ts'
 import { costOfLate } from '../rules/orders-by-their-date.ts'
+import { rowName } from './drafting.ts'
 import type {
   LinearModel,
   Margins,
+  RowAbout,
   SeasonModel,
   SeasonSolver,
   Solution,
@@ -17,20 +20,11 @@ export const loadSolver = (): Promise<Highs> => {
   return loading
 }
 
-export interface SolverOptions {
-  /** Start from this basis (of a model with the same columns and rows). */
-  readonly basis?: Basis
-}
-
-export interface Basis {
-  readonly colStatus: Int32Array
-  readonly rowStatus: Int32Array
-}
-
 /** Numbers under this are rounding errors of the solver. */
 export const NEGLIGIBLE = 1e-6
-
-const OPTIONS = { output_flag: false, log_to_console: false, random_seed: 1 }
+/** A capacity is broken by more than this (m², minutes). */
+const BROKEN_BY = 1e-6
+const MOST_ROUNDS = 60
 
 /** Hands the arrays of a model to the solver as they are. */
 export function openModel(highs: Highs, model: LinearModel, isRelaxed: boolean) {
@@ -54,64 +48,103 @@ export function openModel(highs: Highs, model: LinearModel, isRelaxed: boolean) 
     },
     ...(isRelaxed ? {} : { integrality: columns.isWhole }),
   })
-  opened.options.set(OPTIONS)
+  opened.options.set({ output_flag: false, log_to_console: false, random_seed: 1 })
   return opened
 }
+type OpenedModel = ReturnType<typeof openModel>
 
-/** A solver of the relaxation that keeps its basis between solves. */
-export async function openSolver(
-  model: SeasonModel,
-  options: SolverOptions = {},
-): Promise<SeasonSolver & WithBasis> {
+/** A solver of the relaxation that keeps its basis, and the capacities that were once full, between solves. */
+export async function openSolver(model: SeasonModel): Promise<SeasonSolver> {
   const highs = await loadSolver()
   const opened = openModel(highs, model, true)
-  if (options.basis) opened.setBasis({ ...options.basis })
-  let isWarm = options.basis !== undefined
+  const full = fullCapacities(model)
   const { interrupted, optimal } = highs.constants.modelStatus
   const interrupt = highs.constants.callbackType.simplexInterrupt
+  let isWarm = false
+
+  const run = (isStopped: (() => boolean) | undefined): SolveOutcome => {
+    // From a basis, presolve would throw away more than it saves.
+    opened.options.set({ solver: 'simplex', presolve: isWarm ? 'off' : 'on' })
+    opened.run(
+      isStopped && {
+        [interrupt](event) {
+          if (isStopped()) event.interrupt()
+          return undefined
+        },
+      },
+    )
+    const status = opened.getModelStatus()
+    isWarm = status === optimal
+    return status === optimal ? 'optimal' : status === interrupted ? 'stopped' : 'contradiction'
+  }
 
   return {
     withMargins(margins) {
       const rows = model.orderRow
       opened.changeRowsBounds({ kind: 'set', indices: rows }, margins.plannedNumber, margins.plannedNumber)
-      const costs = costsOfDelivery(model, margins)
-      opened.changeColsCost({ kind: 'set', indices: costs.columns }, costs.costs)
+      const { columns, costs } = costsOfDelivery(model, margins)
+      opened.changeColsCost({ kind: 'set', indices: columns }, costs)
     },
     setColumnBounds(columns, lower, upper) {
       opened.changeColsBounds({ kind: 'set', indices: columns }, lower, upper)
     },
-    setRowBounds(rows, lower, upper) {
-      opened.changeRowsBounds({ kind: 'set', indices: rows }, lower, upper)
-    },
     solve(isStopped) {
-      // From a basis, presolve would throw away more than it saves.
-      opened.options.set({ solver: 'simplex', presolve: isWarm ? 'off' : 'on' })
-      opened.run(
-        isStopped
-          ? {
-              [interrupt](event) {
-                if (isStopped()) event.interrupt()
-                return undefined
-              },
-            }
-          : undefined,
-      )
-      const status = opened.getModelStatus()
-      const outcome: SolveOutcome =
-        status === optimal ? 'optimal' : status === interrupted ? 'stopped' : 'contradiction'
-      isWarm = outcome === 'optimal'
+      let outcome = run(isStopped)
+      for (let round = 0; outcome === 'optimal' && round < MOST_ROUNDS; round++) {
+        const broken = full.broken(opened.getSolution().colValue)
+        if (broken.length === 0) break
+        addRows(opened, broken)
+        outcome = run(isStopped)
+      }
       const { colValue, rowDual } = opened.getSolution()
-      return readSolution(model, outcome, opened.getObjectiveValue(), colValue, rowDual)
+      return readSolution(model, outcome, opened.getObjectiveValue(), colValue, rowDual, full.rows)
     },
-    basis: () => opened.getBasis(),
+    addedRows: () => full.rows,
     memoryBytes: () => highs.memoryBytes,
     dispose: () => opened.dispose(),
   }
 }
 
-interface WithBasis {
-  basis(): Basis
-  memoryBytes(): number
+/** Remembers which capacity rows are written down already. */
+export function fullCapacities(model: SeasonModel) {
+  const rows: CapacityRow[] = []
+  const names = new Set<string>()
+  return {
+    rows: rows as readonly CapacityRow[],
+    broken(columnValue: Float64Array): readonly CapacityRow[] {
+      const added = model.capacities
+        .flatMap(capacity => capacity.broken(columnValue, BROKEN_BY))
+        .filter(row => !names.has(rowName(row)))
+      for (const row of added) names.add(rowName(row))
+      rows.push(...added)
+      return added
+    },
+  }
+}
+
+export function addRows(opened: OpenedModel, rows: readonly CapacityRow[]): void {
+  const starts = new Int32Array(rows.length + 1)
+  rows.forEach((row, r) => {
+    starts[r + 1] = starts[r]! + row.columns.length
+  })
+  const indices = new Int32Array(starts[rows.length]!)
+  const values = new Float64Array(starts[rows.length]!)
+  rows.forEach((row, r) => {
+    indices.set(row.columns, starts[r]!)
+    values.set(row.values, starts[r]!)
+  })
+  opened.addRows({
+    lower: new Float64Array(rows.length).fill(Number.NEGATIVE_INFINITY),
+    upper: Float64Array.from(rows, row => row.upper),
+    matrix: {
+      format: 'csr',
+      numRows: rows.length,
+      numCols: opened.getDimensions().numCols,
+      starts,
+      indices,
+      values,
+    },
+  })
 }
 
 /** What each delivery costs under other margins: the weeks after the planned due week count as late. */
@@ -134,17 +167,23 @@ export function readSolution(
   objective: number,
   columnValue: Float64Array,
   rowDual: Float64Array,
+  added: readonly RowAbout[],
 ): Solution {
   const withNumber = <Item extends { readonly column: number }>(items: readonly Item[]) =>
     items
       .map(item => ({ ...item, number: columnValue[item.column]! }))
       .filter(({ number }) => number > NEGLIGIBLE)
-  let rowByName: Map<string, number> | undefined
+  const duals: (RowAbout & { dual: number })[] = []
+  rowDual.forEach((dual, row) => {
+    if (Math.abs(dual) <= NEGLIGIBLE) return
+    const { rule, subject, about, week } = model.rows.about[row] ?? added[row - model.rows.count]!
+    duals.push({ rule, subject, about, week, dual })
+  })
   return {
     outcome,
     objective,
     columnValue,
-    rowDual,
+    duals,
     starts: withNumber(model.starts),
     rootstockUses: withNumber(model.rootstockUses).map(use => ({
       ...use,
@@ -153,10 +192,6 @@ export function readSolution(
     deliveries: withNumber(model.deliveries),
     bought: withNumber(model.bought),
     short: Float64Array.from(model.shortColumn, column => Math.max(0, columnValue[column]!)),
-    dual: name => {
-      rowByName ??= new Map(Array.from({ length: model.rows.count }, (_, row) => [model.rows.name(row), row]))
-      const row = rowByName.get(name)
-      return row === undefined ? 0 : rowDual[row]!
-    },
+    dual: name => duals.find(row => rowName(row) === name)?.dual ?? 0,
   }
 }

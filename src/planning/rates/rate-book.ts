@@ -67,7 +67,10 @@ export function rateBook(seen: {
   return {
     survival(protocol, stepIndex, { kind }) {
       const step = protocol.steps[stepIndex]!
-      const key = `${keyOf(protocol.id, step.id)}\n${kind}`
+      const rows = rowsOf.get(keyOf(protocol.id, step.id)) ?? []
+      // Kinds without a batch or a rate of their own share one answer: a nursery has many of them.
+      const isOwn = rows.some(row => row.kind === kind) || seen.set.some(rate => rate.kind === kind)
+      const key = `${keyOf(protocol.id, step.id)}\n${isOwn ? kind : ''}`
       return remembered(survivals, key, () => {
         const set = latestSet(seen.set, protocol.id, step.id, kind)
         if (set) {
@@ -81,7 +84,6 @@ export function rateBook(seen: {
         }
         const { low, typical, high, basis, sources } = step.survival
         const believed = betaFromLowTypicalHigh(low, typical, high)
-        const rows = rowsOf.get(keyOf(protocol.id, step.id)) ?? []
         const own = rows.filter(row => row.kind === kind)
         const others = rows.filter(row => row.kind !== kind)
         const share = pooledShare(pooledShare(believed, others), own)

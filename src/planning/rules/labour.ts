@@ -1,10 +1,8 @@
 import type { Skill } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Season } from '../season.ts'
-import { courseOf, type SeasonRule } from './season-draft.ts'
-
-/** What cannot be done for want of hands costs this many times an hour of overtime: it is only for what lives already. */
-const UNDONE_TIMES_OVERTIME = 10
+import { type Capacity, rowEntries } from './capacity.ts'
+import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
 
 /** People who have exactly the same skills, taken together. */
 export interface Crew {
@@ -35,81 +33,6 @@ export function crewsOf(season: Season): Crew[] {
     })
 }
 
-/**
- * Minutes of each skill in a week are given by people who have it, and an hour of theirs is spent once.
- *   Σ minutes(r, skill, w − t) · start(r, t) + minutes for living batches ≤ Σ given(crew, skill, w)
- *   Σ given(crew, ·, w) − overtime(crew, w) ≤ minutes of the crew's people
- * Care of living batches that nobody has time for is left undone at a high price, so that a plan exists.
- * Said as: "{skill}, weeks {from} to {to}: one more hour is worth {worth}."
- */
-export const labour: SeasonRule = draft => {
-  const { season, model } = draft
-  const { weeks, prices } = season
-  const crews = crewsOf(season)
-  const living = new Map<Skill, Float64Array>()
-  for (const { labour: work } of season.batches)
-    for (const { skill, minutes } of work) {
-      const sum = living.get(skill) ?? new Float64Array(weeks)
-      for (let w = 0; w < Math.min(weeks, minutes.length); w++) sum[w]! += minutes[w]!
-      living.set(skill, sum)
-    }
-
-  const rowOf = draft.labourRows
-  skillsOf(season).forEach((skill, s) => {
-    const rows: number[] = []
-    for (let week = 0; week < weeks; week++) {
-      const upper = -(living.get(skill)?.[week] ?? 0)
-      const row = model.row({ rule: 'labour', subject: s, about: skill, week, upper })
-      if (upper < 0) {
-        const name = `undone/${skill}/${week}`
-        const cost = prices.overtimeMinute * UNDONE_TIMES_OVERTIME
-        model.put(row, model.column({ name, part: 'undone', cost, upper: -upper }), -1)
-      }
-      rows.push(row)
-    }
-    rowOf.set(skill, rows)
-  })
-
-  crews.forEach((crew, c) => {
-    const about = crew.people.map(i => season.people[i]!.id).join(' + ')
-    const useful = crew.skills.filter(skill => rowOf.has(skill))
-    if (useful.length === 0) return
-    for (let week = 0; week < weeks; week++) {
-      const upper = crew.minutes[week]!
-      const overtime = crew.overtimeMinutes[week]!
-      if (upper + overtime === 0) continue
-      const row = model.row({ rule: 'hours', subject: c, about, week, upper })
-      for (const skill of useful) {
-        const column = model.column({
-          name: `work/${about}/${skill}/${week}`,
-          part: 'labour',
-          cost: prices.minute,
-        })
-        model.put(row, column, 1)
-        model.put(rowOf.get(skill)![week]!, column, -1)
-        draft.work.push({ crew: c, skill, week, column })
-      }
-      if (overtime > 0) {
-        const name = `overtime/${about}/${week}`
-        const cost = Math.max(0, prices.overtimeMinute - prices.minute)
-        model.put(row, model.column({ name, part: 'overtime', cost, upper: overtime }), -1)
-      }
-    }
-  })
-
-  for (const { way, week, column } of draft.starts) {
-    const course = courseOf(season, way, week)
-    for (const { skill, perPlant, perBatch } of course.labour) {
-      const rows = rowOf.get(skill)!
-      for (let k = 0; k < perPlant.length; k++) {
-        const w = week + course.firstOffset + k
-        const ofBatch = draft.isWhole ? 0 : perBatch[k]! / draft.largestStart[way]!
-        if (w >= 0 && w < weeks) model.put(rows[w]!, column, perPlant[k]! + ofBatch)
-      }
-    }
-  }
-}
-
 /** The skills that any work asks for, in the order of the rows. */
 export function skillsOf(season: Season): readonly Skill[] {
   const skills = new Set<Skill>()
@@ -117,4 +40,178 @@ export function skillsOf(season: Season): readonly Skill[] {
   for (const way of season.ways)
     for (const course of way.courses) for (const { skill } of course.labour) skills.add(skill)
   return [...skills].sort()
+}
+
+/**
+ * One person's hour is spent once. For every set of skills T and every week, the work that needs a skill of T is no
+ * more than the minutes of the people who have any of them:
+ *   Σ minutes(r, T, w − t) · start(r, t) − Σ overtime(crew, w) ≤ Σ minutes(crew, w) − minutes for living batches
+ * These rows hold exactly when every minute of work can be given to someone with the skill (the condition of Hall for
+ * assignments). Work is paid by the minute, overtime at its own price. Care of living batches comes first.
+ * Said as: "{skills}, weeks {from} to {to}: one more hour is worth {worth}."
+ * @source Hall 1935, J. London Math. Soc. 10:26-30; for amounts, Gale 1957, Pacific J. Math. 7:1073-1082
+ */
+export const labour: SeasonRule = draft => {
+  const { season, model } = draft
+  const crews = crewsOf(season)
+  const overtime = crews.map(({ people, overtimeMinutes }) => {
+    const about = people.map(i => season.people[i]!.id).join(' + ')
+    return Array.from(overtimeMinutes, (upper, week) =>
+      upper === 0
+        ? -1
+        : model.column({
+            name: `overtime/${about}/${week}`,
+            part: 'overtime',
+            cost: Math.max(0, season.prices.overtimeMinute - season.prices.minute),
+            upper,
+          }),
+    )
+  })
+  for (const { way, week, column } of draft.starts) {
+    let minutes = 0
+    for (const { perPlant, perBatch } of courseOf(season, way, week).labour)
+      for (let k = 0; k < perPlant.length; k++)
+        minutes += perPlant[k]! + (draft.isWhole ? 0 : perBatch[k]! / draft.largestStart[way]!)
+    model.addCost(column, minutes * season.prices.minute)
+  }
+  draft.capacities.push(labourCapacity(draft, crews, overtime))
+}
+
+/** Minutes of work that a column brings, by skill and week. */
+export interface WorkOf {
+  readonly column: number
+  readonly skill: number
+  readonly from: number
+  readonly minutes: Float64Array
+}
+
+function labourCapacity(
+  draft: SeasonDraft,
+  crews: readonly Crew[],
+  overtime: readonly (readonly number[])[],
+): Capacity {
+  const { season } = draft
+  const { weeks } = season
+  const skills = skillsOf(season)
+  const index = new Map(skills.map((skill, s) => [skill, s]))
+  const bitsOf = crews.map(crew =>
+    crew.skills.reduce((bits, s) => bits | (index.has(s) ? 1 << index.get(s)! : 0), 0),
+  )
+  const living = skills.map(() => new Float64Array(weeks))
+  for (const batch of season.batches)
+    for (const { skill, minutes } of batch.labour)
+      for (let w = 0; w < Math.min(weeks, minutes.length); w++) living[index.get(skill)!]![w]! += minutes[w]!
+  const sets = setsThatMatter(skills.length, bitsOf)
+  let workOf: readonly WorkOf[] | undefined
+  const works = () => {
+    workOf ??= workOfColumns(draft, index)
+    return workOf
+  }
+
+  /** Minutes that people with any skill of the set have beside their care of living batches. */
+  const freeMinutes = (set: number, week: number) => {
+    let minutes = 0
+    crews.forEach((crew, c) => {
+      if (bitsOf[c]! & set) minutes += crew.minutes[week]!
+    })
+    skills.forEach((_, s) => {
+      if (set & (1 << s)) minutes -= living[s]![week]!
+    })
+    return minutes
+  }
+  const row = (set: number, week: number) => {
+    const entries = rowEntries()
+    for (const { column, skill, from, minutes } of works())
+      if (set & (1 << skill)) entries.add(column, minutes[week - from] ?? 0)
+    crews.forEach((_, c) => {
+      if (bitsOf[c]! & set && overtime[c]![week]! >= 0) entries.add(overtime[c]![week]!, -1)
+    })
+    const about = skills.filter((_, s) => set & (1 << s)).join(' + ')
+    const upper = Math.max(0, freeMinutes(set, week))
+    return { rule: 'labour', subject: set, about, week, upper, ...entries.done() }
+  }
+
+  return {
+    rule: 'labour',
+    all: () => sets.flatMap(set => Array.from({ length: weeks }, (_, week) => row(set, week))),
+    broken(columnValue, tolerance) {
+      const load = skills.map(() => new Float64Array(weeks))
+      for (const { column, skill, from, minutes } of works()) {
+        const number = columnValue[column]!
+        if (number <= 0) continue
+        for (let k = Math.max(0, -from); k < Math.min(minutes.length, weeks - from); k++)
+          load[skill]![from + k]! += number * minutes[k]!
+      }
+      const rows = []
+      for (let week = 0; week < weeks; week++) {
+        let worst = -1
+        let most = tolerance
+        for (const set of sets) {
+          let over = -Math.max(0, freeMinutes(set, week))
+          for (let s = 0; s < skills.length; s++) if (set & (1 << s)) over += load[s]![week]!
+          crews.forEach((_, c) => {
+            const column = overtime[c]![week]!
+            if (bitsOf[c]! & set && column >= 0) over -= columnValue[column]!
+          })
+          if (over > most) {
+            worst = set
+            most = over
+          }
+        }
+        if (worst >= 0) rows.push(row(worst, week))
+      }
+      return rows
+    },
+  }
+}
+
+/**
+ * Of all sets of skills, those whose row is not the sum of two others': each skill by itself, and sets that a shared
+ * person ties together.
+ */
+function setsThatMatter(skills: number, bitsOf: readonly number[]): number[] {
+  const sets: number[] = []
+  for (let set = 1; set < 1 << skills; set++) if (isTied(set, bitsOf)) sets.push(set)
+  return sets
+}
+
+function isTied(set: number, bitsOf: readonly number[]): boolean {
+  let reached = set & -set
+  for (let more = true; more; ) {
+    more = false
+    for (const bits of bitsOf) {
+      const added = (bits & set) | reached
+      if (bits & reached && added !== reached) {
+        reached = added
+        more = true
+      }
+    }
+  }
+  return reached === set
+}
+
+function workOfColumns(
+  { season, starts, isWhole, wholeStarts, largestStart }: SeasonDraft,
+  index: ReadonlyMap<Skill, number>,
+): WorkOf[] {
+  const works: WorkOf[] = []
+  for (const { way, week, column } of starts) {
+    const course = courseOf(season, way, week)
+    const from = week + course.firstOffset
+    for (const { skill, perPlant, perBatch } of course.labour) {
+      const minutes = isWhole ? perPlant : perPlant.map((each, k) => each + perBatch[k]! / largestStart[way]!)
+      works.push({ column, skill: index.get(skill)!, from, minutes })
+    }
+  }
+  for (const { way, week, begun } of wholeStarts) {
+    const course = courseOf(season, way, week)
+    for (const { skill, perBatch } of course.labour)
+      works.push({
+        column: begun,
+        skill: index.get(skill)!,
+        from: week + course.firstOffset,
+        minutes: perBatch,
+      })
+  }
+  return works
 }

@@ -1,85 +1,90 @@
+import { grouped } from '../grouped.ts'
 import type { MotherPool } from '../season.ts'
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
 
+interface Taker {
+  readonly column: number
+  readonly perPlant: number
+  readonly week: number
+}
+
 /**
- * Sticks, cuttings, branches and seed cut from the mothers of a cultivar stay within what they may give.
- *   taken(m, w) + kept(m, w) ≤ kept(m, w−1) + cut(m, w)         kept at most as long as it keeps
- *   cut(m, w) ≤ per week;   Σ cut over a calendar year ≤ per year
- * Mothers are pooled here and the cuts shared out among them afterwards.
- * Said as: "{pool} can give no more in {weeks}: one more … is worth {worth}."
+ * Sticks, cuttings, branches and seed taken from the mothers of a cultivar stay within what they may give.
+ *   Σ taken in week w ≤ Σ drawn(w, c)          c: weeks of cutting from which wood is still fresh in w, or a stored lot
+ *   Σ drawn(·, c) ≤ per week(c);   Σ drawn over a season ≤ per season;   Σ drawn from a lot ≤ its number
+ * Where the mothers have no bound by the week, only the seasons are told apart. Mothers are pooled here, and what is
+ * taken is shared out among them afterwards.
+ * Said as: "{pool}, {season}: one more … is worth {worth}."
  */
 export const motherSupply: SeasonRule = draft => {
-  const takers: { row: number; column: number; perPlant: number; week: number }[][] = draft.season.pools.map(
-    () => [],
-  )
+  const takers: Taker[][] = draft.season.pools.map(() => [])
   for (const { way, week, column } of draft.starts)
     for (const { pool, offset, perPlant } of courseOf(draft.season, way, week).material)
       if (week + offset < draft.season.weeks)
-        takers[pool]!.push({ row: -1, column, perPlant, week: Math.max(0, week + offset) })
+        takers[pool]!.push({ column, perPlant, week: Math.max(0, week + offset) })
   draft.season.pools.forEach((pool, p) => {
     if (takers[p]!.length > 0) supplyOfPool(draft, pool, p, takers[p]!)
   })
 }
 
-function supplyOfPool(
-  draft: SeasonDraft,
-  pool: MotherPool,
-  p: number,
-  takers: readonly { column: number; perPlant: number; week: number }[],
-): void {
-  const { model } = draft
-  const wanted = new Set(takers.map(taker => taker.week))
-  const last = Math.max(...wanted)
-  const storedLast = Math.max(-1, ...pool.stored.map(lot => lot.untilWeek))
-  const isStoredWanted = pool.stored.length > 0
-  const isOfUse = (week: number) => {
-    if (isStoredWanted && week <= storedLast) return true
-    for (let w = week; w <= Math.min(last, week + pool.keepsWeeks); w++) if (wanted.has(w)) return true
-    return false
-  }
+/** Where wood for a week may come from: a stretch of cutting weeks or a stored lot, and the rows that it counts in. */
+interface Source {
+  readonly name: string
+  readonly fresh: (week: number) => boolean
+  readonly rows: readonly number[]
+}
 
-  const cuts = new Map<number, number>()
-  const rows = new Map<number, number>()
-  let keptBefore = -1
-  for (let week = 0; week <= last; week++) {
-    if (!isOfUse(week)) {
-      keptBefore = -1
+function supplyOfPool(draft: SeasonDraft, pool: MotherPool, p: number, takers: readonly Taker[]): void {
+  const { model } = draft
+  const sources = [...cutSources(draft, pool, p), ...storedSources(draft, pool, p)]
+  for (const [week, ofWeek] of grouped(takers, taker => taker.week)) {
+    const fresh = sources.filter(source => source.fresh(week))
+    if (fresh.length === 1) {
+      for (const { column, perPlant } of ofWeek)
+        for (const row of fresh[0]!.rows) model.put(row, column, perPlant)
       continue
     }
-    const upper = week === 0 ? pool.stored.reduce((sum, lot) => sum + lot.number, 0) : 0
-    const row = model.row({ rule: 'motherSupply', subject: p, about: pool.name, week, upper })
-    rows.set(week, row)
-    if (keptBefore >= 0) model.put(row, keptBefore, -1)
-    keptBefore = -1
-
-    const most = pool.perWeek[week]!
-    if (most > 0 || pool.young) {
-      // The bound stands in a row of its own, so that it has a dual and can grow with young mothers.
-      const column = model.column({ name: `cut/${pool.name}/${week}`, part: 'material', cost: 0 })
-      const weekRow = model.row({ rule: 'motherWeek', subject: p, about: pool.name, week, upper: most })
-      model.put(weekRow, column, 1)
-      model.put(row, column, -1)
-      cuts.set(week, column)
-      draft.cuts.push({ pool: p, week, column })
-    }
-    const storedStill = pool.stored.reduce((sum, lot) => sum + (lot.untilWeek > week ? lot.number : 0), 0)
-    if ((pool.keepsWeeks > 0 || storedStill > 0) && week < last) {
-      const column = model.column({ name: `keep/${pool.name}/${week}`, part: 'material', cost: 0 })
-      model.put(row, column, 1)
-      draft.kept.push({ pool: p, week, column })
-      const notStale = model.row({ rule: 'notStale', subject: p, about: pool.name, week, upper: storedStill })
-      model.put(notStale, column, 1)
-      for (let v = Math.max(0, week - pool.keepsWeeks + 1); v <= week; v++)
-        if (cuts.has(v)) model.put(notStale, cuts.get(v)!, -1)
-      keptBefore = column
+    const row = model.row({ rule: 'motherSupply', subject: p, about: pool.name, week, upper: 0 })
+    for (const { column, perPlant } of ofWeek) model.put(row, column, perPlant)
+    for (const { name, rows } of fresh) {
+      const drawn = model.column({ name: `draw/${pool.name}/${week}/${name}`, part: 'material', cost: 0 })
+      model.put(row, drawn, -1)
+      for (const limit of rows) model.put(limit, drawn, 1)
     }
   }
-  for (const { column, perPlant, week } of takers) model.put(rows.get(week)!, column, perPlant)
+}
 
-  pool.perYear.forEach(({ fromWeek, toWeek, most }) => {
-    const inYear = [...cuts].filter(([week]) => week >= fromWeek && week <= toWeek)
-    if (inYear.length === 0) return
-    const row = model.row({ rule: 'motherYear', subject: p, about: pool.name, week: fromWeek, upper: most })
-    for (const [, column] of inYear) model.put(row, column, 1)
+/** Each season of giving; where a bound by the week can bind before that of the season, each week of it by itself. */
+function cutSources({ model, season }: SeasonDraft, pool: MotherPool, p: number): Source[] {
+  return pool.perYear.flatMap(({ fromWeek, toWeek, most }) => {
+    const weeks: number[] = []
+    for (let week = fromWeek; week <= Math.min(toWeek, season.weeks - 1); week++)
+      if (pool.perWeek[week]! > 0) weeks.push(week)
+    if (weeks.length === 0 || most <= 0) return []
+    const seasonRow = model.row({
+      rule: 'motherYear',
+      subject: p,
+      about: pool.name,
+      week: fromWeek,
+      upper: most,
+    })
+    const within = (week: number, cut: number) => cut <= week && week <= cut + pool.keepsWeeks
+    if (weeks.every(week => pool.perWeek[week]! >= most)) {
+      const fresh = (week: number) => weeks.some(cut => within(week, cut))
+      return [{ name: `season ${fromWeek}`, fresh, rows: [seasonRow] }]
+    }
+    return weeks.map(cut => {
+      const upper = pool.perWeek[cut]!
+      const weekRow = model.row({ rule: 'motherWeek', subject: p, about: pool.name, week: cut, upper })
+      return { name: `week ${cut}`, fresh: (week: number) => within(week, cut), rows: [weekRow, seasonRow] }
+    })
+  })
+}
+
+function storedSources({ model }: SeasonDraft, pool: MotherPool, p: number): Source[] {
+  return pool.stored.map(({ number, untilWeek }, lot) => {
+    const about = `${pool.name}, lot ${lot}`
+    const row = model.row({ rule: 'storedWood', subject: p, about, week: -1, upper: number })
+    return { name: `lot ${lot}`, fresh: (week: number) => week <= untilWeek, rows: [row] }
   })
 }

@@ -9,9 +9,10 @@ const LONGEST_FOLLOWED = 104
 
 /**
  * A graft takes a rootstock whose stem lies in the caliper window of the cut, in the week in which it is worked.
- * Stems thicken at one pace, so each enters the window (grows past its lower bound) and leaves it later.
- *   workable(k, c, w) ≤ workable(k, c, w−1) + entered(k, c, w) − used(k, c, w)
- *   workable(k, c, w) ≤ still(k, c, w + 1) = entered until w − left until w + 1
+ * Stems thicken at one pace, so each enters the window (grows past its lower bound) and leaves it later. In the weeks
+ * u₁ < u₂ < … in which rootstocks of the kind are worked with a cut:
+ *   workable(k, c, uᵢ) ≤ workable(k, c, uᵢ₋₁) + entered(uᵢ₋₁ + 1 … uᵢ) − used(k, c, uᵢ)
+ *   workable(k, c, uᵢ) ≤ entered until uᵢ − left until uᵢ₊₁
  * Thickest are taken first. Rootstocks that leave the window stay on their bench. Where several cuts with their own
  * windows use one kind, each has these rows for its own uses; all uses together stand in `stockOfFinished`.
  */
@@ -30,7 +31,7 @@ function workableStems(
   kind: number,
   window: string,
   uses: readonly RootstockUseColumn[],
-) {
+): void {
   const { season, model } = draft
   const first = uses[0]!
   const { minMm, maxMm } = courseOf(season, first.way, first.week).rootstock!
@@ -42,55 +43,68 @@ function workableStems(
   if (unmeasured) return
 
   const about = `${season.kinds[kind]!.id}, ${window}`
-  const last = draft.spans[kind]!.to
-  const enteredLive = new Float64Array(last + 1)
-  const leftLive = new Float64Array(last + 1)
-  for (const { course, ready } of batches)
-    spreadOver(last, 0, ready, workableByAge(course.caliper, minMm, maxMm), enteredLive, leftLive)
+  const takes = Int32Array.from(
+    new Set(uses.map(use => use.useWeek).filter(week => week < season.weeks)),
+  ).sort()
+  const count = takes.length
+  if (count === 0) return
 
-  const stockRow: number[] = []
-  const stillRow: number[] = []
-  const still: number[] = []
-  for (let week = 0; week <= last; week++) {
-    const change = (week > 0 ? enteredLive[week - 1]! : 0) - leftLive[week]!
-    stockRow.push(
-      model.row({ rule: 'rootstocksInTime', subject: kind, about, week, upper: enteredLive[week]! }),
-    )
-    stillRow.push(model.row({ rule: 'stemsStill', subject: kind, about, week, lower: change, upper: change }))
-    const name = `still/${about}/${week}`
-    still.push(model.column({ name, part: 'holding', cost: 0, lower: Number.NEGATIVE_INFINITY }))
-    model.put(stillRow[week]!, still[week]!, 1)
-    if (week > 0) model.put(stillRow[week]!, still[week - 1]!, -1)
-  }
-  for (let week = 0; week < last; week++) {
-    const column = model.column({ name: `workable/${about}/${week}`, part: 'holding', cost: 0 })
-    model.put(stockRow[week]!, column, 1)
-    model.put(stockRow[week + 1]!, column, -1)
-    const row = model.row({ rule: 'notTooThick', subject: kind, about, week, upper: 0 })
-    model.put(row, column, 1)
-    model.put(row, still[week + 1]!, -1)
-  }
-
-  const shares = new Map<Course, ReturnType<typeof workableByAge>>()
-  const entered = new Float64Array(last + 1)
-  const left = new Float64Array(last + 1)
-  for (const { way, week, column } of makers) {
-    const course = courseOf(season, way, week)
-    if (!shares.has(course)) shares.set(course, workableByAge(course.caliper, minMm, maxMm))
-    entered.fill(0)
-    left.fill(0)
-    spreadOver(last, week, course.ready, shares.get(course)!, entered, left)
-    for (let w = week; w <= last; w++) {
-      model.put(stockRow[w]!, column, -entered[w]!)
-      model.put(stillRow[w]!, column, left[w]! - (w > week ? entered[w - 1]! : 0))
+  /** Entered and left until each week, summed up. */
+  const stems = { entered: new Float64Array(season.weeks), left: new Float64Array(season.weeks) }
+  const sumUp = (parts: readonly { from: number; ready: Float64Array; course: Course }[]) => {
+    stems.entered.fill(0)
+    stems.left.fill(0)
+    for (const { from, ready, course } of parts) {
+      if (!shares.has(course)) shares.set(course, workableByAge(course.caliper, minMm, maxMm))
+      spreadOver(season.weeks - 1, from, ready, shares.get(course)!, stems.entered, stems.left)
+    }
+    for (let week = 1; week < season.weeks; week++) {
+      stems.entered[week]! += stems.entered[week - 1]!
+      stems.left[week]! += stems.left[week - 1]!
     }
   }
+  const shares = new Map<Course, ReturnType<typeof workableByAge>>()
+  /** Of those that entered since the last use, the ones that are still workable in this. */
+  const entersFor = (i: number) => {
+    const before = i > 0 ? stems.entered[takes[i - 1]!]! : 0
+    return Math.max(0, stems.entered[takes[i]!]! - Math.max(before, stems.left[takes[i]!]!))
+  }
+  /** Workable at a use, and still at the next. */
+  const staysFor = (i: number) => Math.max(0, stems.entered[takes[i]!]! - stems.left[takes[i + 1]!]!)
+
+  sumUp(batches.map(({ course, ready }) => ({ from: 0, ready, course })))
+  const stockRow = Array.from(takes, (week, i) =>
+    model.row({ rule: 'rootstocksInTime', subject: kind, about, week, upper: entersFor(i) }),
+  )
+  const stillRow = Array.from({ length: count - 1 }, (_, i) =>
+    model.row({ rule: 'notTooThick', subject: kind, about, week: takes[i]!, upper: staysFor(i) }),
+  )
+  stillRow.forEach((row, i) => {
+    const column = model.column({ name: `workable/${about}/${takes[i]}`, part: 'holding', cost: 0 })
+    model.put(row, column, 1)
+    model.put(stockRow[i]!, column, 1)
+    model.put(stockRow[i + 1]!, column, -1)
+  })
+
+  const put = (column: number) => {
+    for (let i = 0; i < count; i++) {
+      model.put(stockRow[i]!, column, -entersFor(i))
+      if (i + 1 < count) model.put(stillRow[i]!, column, -staysFor(i))
+    }
+  }
+  for (const { way, week, column } of makers) {
+    const course = courseOf(season, way, week)
+    sumUp([{ from: week, ready: course.ready, course }])
+    put(column)
+  }
+  // What is bought in is bought of the right size, and not followed further.
   for (const { week, column } of draft.bought.filter(bought => bought.kind === kind)) {
-    model.put(stockRow[week]!, column, -1)
-    if (week < last) model.put(stillRow[week + 1]!, column, -1)
+    stems.entered.fill(0).fill(1, week)
+    stems.left.fill(0)
+    put(column)
   }
   for (const { useWeek, column, perPlant } of uses)
-    if (useWeek <= last) model.put(stockRow[useWeek]!, column, perPlant)
+    if (useWeek < season.weeks) model.put(stockRow[takes.indexOf(useWeek)]!, column, perPlant)
 }
 
 /**

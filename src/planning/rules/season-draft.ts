@@ -1,19 +1,16 @@
-import type { Skill } from '../../trade/index.ts'
 import type { Drafting } from '../model/drafting.ts'
 import type {
   BoughtColumn,
-  CutColumn,
   DeliveryColumn,
-  KeptColumn,
+  HoldColumn,
   LessColumn,
   Margins,
-  PlantedColumn,
   RootstockUseColumn,
   StartColumn,
   WholeStartColumns,
-  WorkColumn,
 } from '../model/season-model.ts'
 import type { Course, Season } from '../season.ts'
+import type { Capacity } from './capacity.ts'
 
 /** Weeks in which a kind is of use: from the first to the last in which an order or a graft may take it. */
 export interface Span {
@@ -41,15 +38,12 @@ export interface SeasonDraft {
   readonly isWhole: boolean
   /** Most that a start by each way could be of use: a batch's own work is spread over so many in the relaxation. */
   readonly largestStart: Float64Array
-  /** Rows by skill and week, for the work of whole batches. */
-  readonly labourRows: Map<Skill, readonly number[]>
-  /** Plants of a kind finished and kept at the end of a week. */
-  readonly holds: { readonly kind: number; readonly week: number; readonly column: number }[]
+  /** By kind, the weeks in which any of it can be taken. */
+  readonly takesOf: readonly Int32Array[]
+  /** Plants of a kind finished and kept from the end of one week in which any can be taken to the next. */
+  readonly holds: HoldColumn[]
+  readonly capacities: Capacity[]
   readonly bought: BoughtColumn[]
-  readonly cuts: CutColumn[]
-  readonly kept: KeptColumn[]
-  readonly planted: PlantedColumn[]
-  readonly work: WorkColumn[]
   readonly lessThanAccepted: LessColumn[]
   readonly wholeStarts: WholeStartColumns[]
 }

@@ -1,4 +1,6 @@
-import { courseOf, type SeasonRule } from './season-draft.ts'
+import { type Capacity, rowEntries } from './capacity.ts'
+import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
+import { nextTake } from './take-weeks.ts'
 
 /**
  * Area in use at a place in a week is no more than its benches have.
@@ -8,41 +10,123 @@ import { courseOf, type SeasonRule } from './season-draft.ts'
  */
 export const space: SeasonRule = draft => {
   const { season, model } = draft
-  const { weeks } = season
-  const rows: number[][] = season.places.map((place, p) => {
-    const standing = new Float64Array(weeks)
-    for (const batch of season.batches)
-      for (const area of batch.area)
-        if (area.place === p)
-          for (let w = 0; w < Math.min(weeks, area.squareMetres.length); w++)
-            standing[w]! += area.squareMetres[w]!
-    return Array.from({ length: weeks }, (_, week) => {
-      const upper = Math.max(0, place.squareMetres[week]! - standing[week]!)
-      const row = model.row({ rule: 'space', subject: p, about: place.place, week, upper })
-      if (place.extraPricePerSquareMetreWeek !== null) {
-        const name = `extra/${place.place}/${week}`
-        const cost = place.extraPricePerSquareMetreWeek
-        model.put(row, model.column({ name, part: 'extra area', cost }), -1)
-      }
-      return row
-    })
-  })
-
   for (const { way, week, column } of draft.starts) {
     const course = courseOf(season, way, week)
     let cost = 0
     for (const { place, squareMetres } of course.area) {
       const price = season.places[place]!.pricePerSquareMetreWeek
-      for (let k = 0; k < squareMetres.length; k++) {
-        const w = week + course.firstOffset + k
-        cost += price * squareMetres[k]!
-        if (w >= 0 && w < weeks) model.put(rows[place]![w]!, column, squareMetres[k]!)
-      }
+      for (const area of squareMetres) cost += price * area
     }
     model.addCost(column, cost)
   }
-  for (const { kind, week, column } of draft.holds) {
-    const { standsAt } = season.kinds[kind]!
-    if (standsAt) model.put(rows[standsAt.place]![week]!, column, standsAt.squareMetres)
+  const extra = season.places.map(({ place, extraPricePerSquareMetreWeek: cost }) =>
+    cost === null
+      ? null
+      : Array.from({ length: season.weeks }, (_, week) =>
+          model.column({ name: `extra/${place}/${week}`, part: 'extra area', cost }),
+        ),
+  )
+  draft.capacities.push(spaceCapacity(draft, extra))
+}
+
+function spaceCapacity(draft: SeasonDraft, extra: readonly (readonly number[] | null)[]): Capacity {
+  const { season, starts, holds } = draft
+  const { weeks, places } = season
+  const free = freeArea(draft)
+  const footprints = starts.map(start => footprintOf(draft, start))
+
+  const row = (place: number, week: number) => {
+    const entries = rowEntries()
+    starts.forEach(({ week: begun, column }, s) => {
+      for (const { place: at, from, squareMetres } of footprints[s]!)
+        if (at === place) entries.add(column, squareMetres[week - begun - from] ?? 0)
+    })
+    for (const { kind, week: from, until, column } of holds) {
+      const { standsAt } = season.kinds[kind]!
+      if (standsAt?.place === place && week >= from && week < until)
+        entries.add(column, standsAt.squareMetres)
+    }
+    const more = extra[place]?.[week]
+    if (more !== undefined) entries.add(more, -1)
+    const upper = free[place]![week]!
+    return { rule: 'space', subject: place, about: places[place]!.place, week, upper, ...entries.done() }
   }
+
+  return {
+    rule: 'space',
+    all: () => places.flatMap((_, place) => Array.from({ length: weeks }, (_, week) => row(place, week))),
+    broken(columnValue, tolerance) {
+      const load = places.map(() => new Float64Array(weeks))
+      starts.forEach(({ week: begun, column }, s) => {
+        const number = columnValue[column]!
+        if (number <= 0) return
+        for (const { place, from, squareMetres } of footprints[s]!)
+          for (let k = 0; k < squareMetres.length; k++) {
+            const week = begun + from + k
+            if (week >= 0 && week < weeks) load[place]![week]! += number * squareMetres[k]!
+          }
+      })
+      for (const { kind, week: from, until, column } of holds) {
+        const { standsAt } = season.kinds[kind]!
+        const number = columnValue[column]!
+        if (!standsAt || number <= 0) continue
+        for (let week = from; week < until; week++)
+          load[standsAt.place]![week]! += number * standsAt.squareMetres
+      }
+      return places.flatMap((_, place) =>
+        Array.from({ length: weeks }, (_, week) => week)
+          .filter(week => {
+            const lent = extra[place] ? columnValue[extra[place][week]!]! : 0
+            return load[place]![week]! - lent > free[place]![week]! + tolerance
+          })
+          .map(week => row(place, week)),
+      )
+    },
+  }
+}
+
+/** What the benches have beside what stands on them now and until it is finished. */
+function freeArea({ season }: SeasonDraft): Float64Array[] {
+  const free = season.places.map(place => place.squareMetres.slice())
+  for (const batch of season.batches)
+    for (const { place, squareMetres } of batch.area)
+      for (let week = 0; week < Math.min(season.weeks, squareMetres.length); week++)
+        free[place]![week]! -= squareMetres[week]!
+  return free.map(area => area.map(squareMetres => Math.max(0, squareMetres)))
+}
+
+interface Footprint {
+  readonly place: number
+  /** Weeks from the start to index 0. */
+  readonly from: number
+  readonly squareMetres: Float64Array
+}
+
+/** The area of one plant begun, until it is finished and, where it waits for the next week in which any is taken, on. */
+function footprintOf(
+  { season, takesOf }: SeasonDraft,
+  { way, week }: { readonly way: number; readonly week: number },
+): Footprint[] {
+  const course = courseOf(season, way, week)
+  const footprints: Footprint[] = course.area.map(({ place, squareMetres }) => ({
+    place,
+    from: course.firstOffset,
+    squareMetres,
+  }))
+  const kind = season.ways[way]!.kind
+  const { standsAt, usableWeeks } = season.kinds[kind]!
+  if (!standsAt) return footprints
+  const takes = takesOf[kind]!
+  const next = nextTake(season.weeks, takes)
+  const waiting = new Float64Array(season.weeks - week)
+  let isAny = false
+  for (let k = 0; k < course.ready.length && week + k < season.weeks; k++) {
+    const take = next[week + k]!
+    if (take < 0 || course.ready[k] === 0 || takes[take]! > week + k + usableWeeks) continue
+    for (let w = week + k; w < takes[take]!; w++) {
+      waiting[w - week]! += course.ready[k]! * standsAt.squareMetres
+      isAny = true
+    }
+  }
+  return isAny ? [...footprints, { place: standsAt.place, from: 0, squareMetres: waiting }] : footprints
 }

@@ -1,83 +1,105 @@
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
+import { nextTake } from './take-weeks.ts'
 
 /**
- * Finished trees and finished rootstocks.
- *   made(p, w) = made(p, w−1) + ready(p, w) + bought(p, w)
- *   held(p, w) ≤ held(p, w−1) + made(p, w) − made(p, w−1) − used(p, w) − delivered(p, w)
- *   held(p, w) ≤ made(p, w) − made(p, w − usableWeeks)
- * The difference in the second is what is outgrown and thrown away. The oldest are taken first, so the third says
- * that none is kept past use: a plant ready in week v may still be taken in week v + usableWeeks.
- * Said as: "{kind}: one more ready in {week} is worth {worth}."
+ * Finished trees and finished rootstocks, balanced in the weeks u₁ < u₂ < … in which any can be taken.
+ *   held(p, uᵢ) ≤ held(p, uᵢ₋₁) + ready(p, uᵢ₋₁ + 1 … uᵢ) + bought − used(p, uᵢ) − delivered(p, uᵢ)
+ *   held(p, uᵢ) ≤ what became ready or was bought in the weeks uᵢ₊₁ − usableWeeks … uᵢ
+ * What the first leaves over is outgrown and thrown away. The oldest are taken first, so the second says that none is
+ * kept past use: a plant ready in week v may still be taken in week v + usableWeeks.
+ * Said as: "{kind}, {week}: one more ready is worth {worth}."
  */
 export const stockOfFinished: SeasonRule = draft => {
   draft.season.kinds.forEach((_, kind) => {
-    if (draft.spans[kind]) stockOfOneKind(draft, kind)
+    if (draft.takesOf[kind]!.length > 0) stockOfOneKind(draft, kind)
   })
 }
 
 function stockOfOneKind(draft: SeasonDraft, kind: number): void {
   const { season, model } = draft
   const { id, usableWeeks, buyIn, holdingCostPerWeek, standsAt } = season.kinds[kind]!
-  const last = draft.spans[kind]!.to
+  const takes = draft.takesOf[kind]!
+  const next = nextTake(season.weeks, takes)
   const { ready, aged } = readyFromBatches(draft, kind)
-  const areaPrice = standsAt
-    ? season.places[standsAt.place]!.pricePerSquareMetreWeek * standsAt.squareMetres
-    : 0
+  const weekCost =
+    holdingCostPerWeek +
+    (standsAt ? season.places[standsAt.place]!.pricePerSquareMetreWeek * standsAt.squareMetres : 0)
 
-  const madeRow: number[] = []
-  const made: number[] = []
-  const stockRow: number[] = []
-  for (let week = 0; week <= last; week++) {
-    const live = ready[week]!
-    madeRow.push(model.row({ rule: 'made', subject: kind, about: id, week, lower: live, upper: live }))
-    made.push(model.column({ name: `made/${id}/${week}`, part: 'holding', cost: 0 }))
-    stockRow.push(model.row({ rule: 'stockOfFinished', subject: kind, about: id, week, upper: 0 }))
-    model.put(madeRow[week]!, made[week]!, 1)
-    model.put(stockRow[week]!, made[week]!, -1)
-    if (week > 0) {
-      model.put(madeRow[week]!, made[week - 1]!, -1)
-      model.put(stockRow[week]!, made[week - 1]!, 1)
-    }
+  /** Of living batches: ready until a week, and still usable in a later one. */
+  const liveUsable = (from: number, until: number) => {
+    let sum = 0
+    for (let week = Math.max(0, from); week <= until; week++) sum += ready[week]!
+    for (const { weeksAgo, number } of aged) if (from > -weeksAgo && from <= 0) sum -= number
+    return sum
   }
-
-  for (const { way, week, column } of draft.startsOf[kind]!) {
-    const { ready: share } = courseOf(season, way, week)
-    for (let k = 0; k < share.length && week + k <= last; k++)
-      model.put(madeRow[week + k]!, column, -share[k]!)
-  }
-  if (buyIn)
-    for (let week = buyIn.weeksNotice; week <= last; week++) {
-      const name = `buyIn/${id}/${week}`
-      const column = model.column({ name, part: 'buying in', cost: buyIn.price, upper: buyIn.mostPerWeek })
-      draft.bought.push({ kind, week, column })
-      model.put(madeRow[week]!, column, -1)
-    }
-  for (const use of draft.usesOf[kind]!)
-    if (use.useWeek <= last) model.put(stockRow[use.useWeek]!, use.column, use.perPlant)
-  for (const { week, column } of draft.deliveriesOf[kind]!) model.put(stockRow[week]!, column, 1)
-
-  for (let week = 0; week < last; week++) {
+  const stockRow = Array.from(takes, (week, i) => {
+    const from = i > 0 ? Math.max(takes[i - 1]! + 1, week - usableWeeks) : week - usableWeeks
+    const upper = Math.max(0, liveUsable(from, week))
+    return model.row({ rule: 'stockOfFinished', subject: kind, about: id, week, upper })
+  })
+  const earliest = earliestReady(draft, kind, ready)
+  const useRow: number[] = []
+  for (let i = 0; i + 1 < takes.length; i++) {
+    const week = takes[i]!
+    const until = takes[i + 1]!
     const column = model.column({
       name: `hold/${id}/${week}`,
       part: 'holding',
-      cost: holdingCostPerWeek + areaPrice,
+      cost: weekCost * (until - week),
     })
-    draft.holds.push({ kind, week, column })
-    model.put(stockRow[week]!, column, 1)
-    model.put(stockRow[week + 1]!, column, -1)
-
-    // Of what was ready before this week, that which is past use although its time since this week is not up.
-    const gone = aged.reduce(
-      (sum, { weeksAgo, number }) =>
-        sum + (week >= usableWeeks - weeksAgo && week < usableWeeks ? number : 0),
-      0,
-    )
-    if (week < usableWeeks && gone === 0) continue
-    const row = model.row({ rule: 'notPastUse', subject: kind, about: id, week, upper: -gone })
-    model.put(row, column, 1)
-    model.put(row, made[week]!, -1)
-    if (week >= usableWeeks) model.put(row, made[week - usableWeeks]!, 1)
+    draft.holds.push({ kind, week, until, column })
+    model.put(stockRow[i]!, column, 1)
+    model.put(stockRow[i + 1]!, column, -1)
+    const oldest = until - usableWeeks
+    useRow.push(-1)
+    if (oldest <= earliest) continue
+    const upper = Math.max(0, liveUsable(oldest, week))
+    useRow[i] = model.row({ rule: 'notPastUse', subject: kind, about: id, week, upper })
+    model.put(useRow[i]!, column, 1)
   }
+
+  /** Plants that become ready in a week enter the stock of the next take week, and may be held as long as they keep. */
+  const becomesReady = (column: number, week: number, number: number) => {
+    const first = next[week]!
+    if (first < 0 || takes[first]! > week + usableWeeks) return
+    model.put(stockRow[first]!, column, -number)
+    model.addCost(column, weekCost * (takes[first]! - week) * number)
+    for (let i = first; i < useRow.length && takes[i + 1]! <= week + usableWeeks; i++)
+      if (useRow[i]! >= 0) model.put(useRow[i]!, column, -number)
+  }
+  for (const { way, week, column } of draft.startsOf[kind]!) {
+    const { ready: share } = courseOf(season, way, week)
+    for (let k = 0; k < share.length && week + k < season.weeks; k++)
+      if (share[k]! > 0) becomesReady(column, week + k, share[k]!)
+  }
+  if (buyIn)
+    for (let week = buyIn.weeksNotice; week <= takes.at(-1)!; week++) {
+      const column = model.column({
+        name: `buyIn/${id}/${week}`,
+        part: 'buying in',
+        cost: buyIn.price,
+        upper: buyIn.mostPerWeek,
+      })
+      draft.bought.push({ kind, week, column })
+      becomesReady(column, week, 1)
+    }
+  const rowOf = (week: number) => stockRow[next[week]!]!
+  for (const use of draft.usesOf[kind]!)
+    if (use.useWeek < season.weeks) model.put(rowOf(use.useWeek), use.column, use.perPlant)
+  for (const { week, column } of draft.deliveriesOf[kind]!) model.put(rowOf(week), column, 1)
+}
+
+/** The first week in which anything of a kind is ready, before this week where finished plants stand. */
+function earliestReady(draft: SeasonDraft, kind: number, ready: Float64Array): number {
+  if (ready[0]! > 0) return Number.NEGATIVE_INFINITY
+  let earliest = ready.findIndex(number => number > 0)
+  if (earliest < 0) earliest = draft.season.weeks
+  for (const { way, week } of draft.startsOf[kind]!)
+    earliest = Math.min(
+      earliest,
+      week + courseOf(draft.season, way, week).ready.findIndex(share => share > 0),
+    )
+  return earliest
 }
 
 /** Ready from living batches that are not on hold, by week; and of those, what was ready before this week. */

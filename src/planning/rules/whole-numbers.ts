@@ -31,13 +31,9 @@ export const wholeNumbers: SeasonRule = draft => {
     model.put(most, column, 1)
     model.put(most, begun, -largest)
 
-    for (const { skill, perBatch } of course.labour) {
-      const rows = draft.labourRows.get(skill)!
-      for (let k = 0; k < perBatch.length; k++) {
-        const w = week + course.firstOffset + k
-        if (w >= 0 && w < season.weeks) model.put(rows[w]!, begun, perBatch[k]!)
-      }
-    }
+    let minutes = 0
+    for (const { perBatch } of course.labour) for (const each of perBatch) minutes += each
+    model.addCost(begun, minutes * season.prices.minute)
     draft.wholeStarts.push({ way, week, column, trays, begun })
   }
 }
