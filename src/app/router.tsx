@@ -38,7 +38,7 @@ const season = createRoute({
       from: week(said.from),
       span: oneOf(text(said.span), '13', '26', '52', '104'),
       find: text(said.find),
-      kind: text(said.kind),
+      start: text(said.start),
     }),
   component: lazyRouteComponent(() => import('./screens/season/season-screen.tsx'), 'SeasonScreen'),
 })

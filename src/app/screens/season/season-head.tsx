@@ -1,0 +1,77 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { PlanState } from '../../../api/index.ts'
+import type { Plan } from '../../../planning/index.ts'
+import { client } from '../../data/client.ts'
+import { useJob } from '../../data/use-job.ts'
+import { whoNow } from '../../data/who.ts'
+import { useDone } from '../../parts/done.tsx'
+import { isUnsure } from '../../pictures/chance/unsure.ts'
+import { useFormat } from '../../text/use-format.ts'
+
+/** What came of planning, in words, and what to do with it. */
+export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: Plan }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const queries = useQueryClient()
+  const done = useDone()
+  const { start, running } = useJob()
+  const isAccepted = state.accepted === plan.id
+  const accept = useMutation({
+    mutationFn: () => client.acceptPlan(plan.id, whoNow()),
+    onSuccess: next => {
+      queries.setQueryData(['plan'], next)
+      done.tell(t('season.acceptedDone'))
+    },
+  })
+  const gap = format.share(Math.max(0.01, plan.gapShare))
+  const asked = new Map(queries.getQueryData<{ order: { id: string; sure: number } }[]>(['orders'])?.map(row => [row.order.id, row.order.sure]))
+  const sure = plan.orders.filter(({ order, chance }) => !isUnsure(chance, asked.get(order) ?? 0)).length
+
+  const outcome = (): string => {
+    const { outcome: said } = plan
+    switch (said.kind) {
+      case 'filled':
+        return t('season.outcome.filled')
+      case 'short':
+        return t('season.outcome.short', { count: said.orders.length, shown: format.number(said.orders.length) })
+      case 'stopped early':
+        return t('season.outcome.stopped', { gap: format.share(said.gapShare) })
+      case 'nothing to plan':
+        return t('season.outcome.nothing', { why: said.why })
+    }
+  }
+
+  return (
+    <div className="page-head">
+      <div>
+        <h1>{t('season.title')}</h1>
+        <p className="season-outcome">
+          {outcome()}{' '}
+          {plan.orders.length > 0 &&
+            t('season.sure', { count: plan.orders.length, ok: format.number(sure), shown: format.number(plan.orders.length) })}
+        </p>
+        <p className="soft small">
+          {t('season.madeOn', { day: format.fullDay(plan.madeOn.slice(0, 10)) })}{' '}
+          {t('season.simulated', { shown: format.number(plan.seasonsSimulated) })}{' '}
+          {plan.outcome.kind !== 'stopped early' && t('season.gap', { gap })} {t('season.cost', { cost: format.money(plan.cost) })}.{' '}
+          {state.entriesSince > 0 &&
+            t('season.since', { count: state.entriesSince, shown: format.number(state.entriesSince) })}{' '}
+          {isAccepted ? t('season.accepted') : t('season.notAccepted')}
+        </p>
+      </div>
+      <div className="row">
+        <Button className="plain" onPress={start} isDisabled={running}>
+          {t('season.planAgain')}
+        </Button>
+        {!isAccepted && plan.outcome.kind !== 'nothing to plan' && (
+          <Button className="deed" onPress={() => accept.mutate()} isDisabled={running || accept.isPending}>
+            {t('season.accept')}
+          </Button>
+        )}
+      </div>
+      {accept.error !== null && <p className="warn">{accept.error.message}</p>}
+    </div>
+  )
+}

@@ -1,0 +1,80 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi } from '@tanstack/react-router'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { look } from '../../data/queries.ts'
+import { useJob } from '../../data/use-job.ts'
+import { Asked } from '../../parts/asked.tsx'
+import './season.css'
+import { SeasonChanges } from './season-changes.tsx'
+import { SeasonHead } from './season-head.tsx'
+import { SeasonLimits } from './season-limits.tsx'
+import { SeasonLoads } from './season-loads.tsx'
+import { SeasonStrip } from './season-strip.tsx'
+import { StartDetail } from './start-detail.tsx'
+
+const route = getRouteApi('/season')
+
+/** The season plan: what to start and when, what it asks of the nursery, what limits it and what changed. */
+export function SeasonScreen() {
+  const { t } = useTranslation()
+  const planned = useQuery(look.plan())
+  const { start, running } = useJob()
+  const search = route.useSearch()
+  const navigate = route.useNavigate()
+
+  return (
+    <Asked query={planned} what={t('season.title')}>
+      {state => {
+        const { plan } = state
+        if (plan === null)
+          return (
+            <div className="stack">
+              <h1>{t('season.none')}</h1>
+              <p className="season-none">{t('season.noneSays')}</p>
+              <p>
+                <Button className="deed large" onPress={start} isDisabled={running}>
+                  {t('season.plan')}
+                </Button>
+              </p>
+            </div>
+          )
+        const chosen = plan.starts.find(({ id }) => id === search.start)
+        return (
+          <div className="stack">
+            <SeasonHead state={state} plan={plan} />
+            <SeasonStrip
+              plan={plan}
+              chosen={search.start ?? null}
+              onChoose={id => void navigate({ search: was => ({ ...was, start: id }), replace: true, resetScroll: false })}
+            />
+            {chosen !== undefined && (
+              <StartDetail
+                plan={plan}
+                start={chosen}
+                onClose={() => void navigate({ search: ({ start: _, ...was }) => was, replace: true, resetScroll: false })}
+              />
+            )}
+            <div className="season-words">
+              <SeasonLimits plan={plan} />
+              <SeasonChanges plan={plan} />
+            </div>
+            <SeasonLoads plan={plan} />
+            {plan.assumed.length > 0 && (
+              <details className="sheet">
+                <summary>
+                  {t('season.assumed', { count: plan.assumed.length, shown: String(plan.assumed.length) })}
+                </summary>
+                <ul className="season-assumed">
+                  {plan.assumed.map(sentence => (
+                    <li key={sentence}>{sentence}</li>
+                  ))}
+                </ul>
+              </details>
+            )}
+          </div>
+        )
+      }}
+    </Asked>
+  )
+}

@@ -1,0 +1,97 @@
+import { getRouteApi } from '@tanstack/react-router'
+import { useMemo } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { Plan } from '../../../planning/index.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Choices } from '../../parts/choices.tsx'
+import { FindField } from '../../parts/find-field.tsx'
+import { StripPicture } from '../../pictures/season-strip/strip-picture.tsx'
+import { weekAfter, weeksBetween } from '../../text/format.ts'
+import { useFormat } from '../../text/use-format.ts'
+import { stripRows } from './strip-rows.ts'
+
+const route = getRouteApi('/season')
+const SPANS = ['13', '26', '52', '104'] as const
+
+/** The starts of the plan over the weeks, as far and as near as one likes. */
+export function SeasonStrip({
+  plan,
+  chosen,
+  onChoose,
+}: {
+  readonly plan: Plan
+  readonly chosen: string | null
+  readonly onChoose: (start: string) => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { from, span = innerWidth < 720 ? '26' : '52', find = '' } = route.useSearch()
+  const navigate = route.useNavigate()
+  const first = from ?? plan.firstWeek
+  const weeks = span === '104' ? plan.weeks : Number(span)
+  const last = weekAfter(first, weeks)
+  const rows = useMemo(
+    () =>
+      stripRows(plan, names.kind, names.protocols, find)
+        .map(row => ({ ...row, starts: row.starts.filter(({ week }) => week >= first && week < last) }))
+        .filter(({ starts }) => starts.length > 0),
+    [plan, names, find, first, last],
+  )
+  const shift = (by: number) => {
+    const next = weekAfter(first, by)
+    void navigate({
+      search: was => ({ ...was, from: weeksBetween(plan.firstWeek, next) <= 0 ? undefined : next }),
+      replace: true,
+      resetScroll: false,
+    })
+  }
+  const number = rows.reduce((sum, { starts }) => sum + starts.length, 0)
+  return (
+    <section className="stack season-strip">
+      <div className="row">
+        <FindField
+          value={find}
+          hint={t('season.findHint')}
+          onFind={said => void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true, resetScroll: false })}
+        />
+        <Choices
+          label={t('season.span.label')}
+          value={span}
+          options={SPANS.map(id => ({ id, name: t(`season.span.${id}`) }))}
+          onPick={id => void navigate({ search: was => ({ ...was, span: id }), replace: true, resetScroll: false })}
+        />
+        <div className="row season-shift">
+          <Button className="plain" onPress={() => shift(-Math.ceil(weeks / 2))} isDisabled={first === plan.firstWeek}>
+            {t('common.previous')}
+          </Button>
+          <Button
+            className="plain"
+            onPress={() => shift(Math.ceil(weeks / 2))}
+            isDisabled={weeksBetween(plan.firstWeek, last) >= plan.weeks}
+          >
+            {t('common.next')}
+          </Button>
+        </div>
+      </div>
+      {rows.length === 0 ? (
+        <p className="soft">{t('season.noStarts')}</p>
+      ) : (
+        <StripPicture
+          title={t('season.strip')}
+          says={t('season.stripSays', {
+            count: number,
+            shown: format.number(number),
+            from: format.weekByNumber ? t('common.week', { week: format.week(first) }) : format.week(first),
+          })}
+          rows={rows}
+          first={first}
+          weeks={weeks}
+          chosen={chosen}
+          onChoose={onChoose}
+        />
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,111 @@
+import { useQuery } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { Plan, PlannedStart } from '../../../planning/index.ts'
+import { type Material, markOfMethod } from '../../../trade/index.ts'
+import { look } from '../../data/queries.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Mark } from '../../pictures/marks/mark.tsx'
+import { useFormat } from '../../text/use-format.ts'
+
+/** One start of the plan: how many, from what, where, by whom, and for whom. */
+export function StartDetail({
+  plan,
+  start,
+  onClose,
+}: {
+  readonly plan: Plan
+  readonly start: PlannedStart
+  readonly onClose: () => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { data: mothers } = useQuery(look.mothers())
+  const { data: batches } = useQuery(look.batches('alive'))
+  const weekText = (week: string) => (format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week))
+  const toOrders = start.orders.reduce((sum, { number }) => sum + number, 0)
+
+  return (
+    <section className="sheet start-detail" aria-live="polite">
+      <Mark mark={markOfMethod(start.method)} size={56} />
+      <div className="stack">
+        <div className="page-head">
+          <div>
+            <h2>{t('season.start.title', { number: format.number(start.number), kind: names.kind(start.kind) })}</h2>
+            <p>
+              {names.protocol(start.protocol)} · <b>{t('season.start.when', { week: weekText(start.week), days: format.weekDays(start.week) })}</b>
+              {start.bench !== null && ` · ${t('season.start.bench', { bench: names.bench(start.bench) })}`}
+            </p>
+          </div>
+          <Button className="quiet" onPress={onClose}>
+            {t('common.close')}
+          </Button>
+        </div>
+        <dl className="facts">
+          {(start.mothers.length > 0 || start.rootstocks.length > 0) && (
+            <div>
+              <dt>{t('season.start.from')}</dt>
+              {start.mothers.map(({ mother, material, number }) => (
+                <dd key={`${mother} ${material}`}>
+                  {t('season.start.mother', {
+                    number: format.amount(number),
+                    material: t(`trade.material.${material as Material}`),
+                    mother: mothers?.find(row => row.mother.id === mother)?.mother.name ?? mother,
+                  })}
+                </dd>
+              ))}
+              {start.rootstocks.map(({ kind, batch, start: from, number }) => {
+                const week = plan.starts.find(({ id }) => id === from)?.week
+                return (
+                  <dd key={`${kind} ${batch} ${from}`}>
+                    {batch !== null
+                      ? t('season.start.rootstockBatch', {
+                          number: format.number(number),
+                          batch: batches?.find(row => row.id === batch)?.name ?? batch,
+                        })
+                      : week !== undefined
+                        ? t('season.start.rootstockStart', { number: format.number(number), week: weekText(week) })
+                        : t('season.start.rootstockKind', { number: format.number(number), kind: names.kind(kind) })}
+                  </dd>
+                )
+              })}
+            </div>
+          )}
+          {start.people.length > 0 && (
+            <div>
+              <dt>{t('season.start.people')}</dt>
+              {start.people.map(({ person, skill, minutes }) => (
+                <dd key={`${person} ${skill}`}>
+                  {t('season.start.person', {
+                    person: names.person(person),
+                    time: format.hours(minutes),
+                    skill: t(`trade.skill.${skill}`).toLowerCase(),
+                  })}
+                </dd>
+              ))}
+            </div>
+          )}
+          {(start.orders.length > 0 || start.forStarts.length > 0) && (
+            <div>
+              <dt>{t('season.start.orders')}</dt>
+              {start.orders.map(({ order, number }) => (
+                <dd key={order}>
+                  <Link to="/orders" search={{ order }}>
+                    {t('season.start.order', { number: format.number(number), order })}
+                  </Link>
+                </dd>
+              ))}
+              {start.forStarts.length > 0 && (
+                <dd>{t('season.start.forStarts', { count: start.forStarts.length, shown: format.number(start.forStarts.length) })}</dd>
+              )}
+              {toOrders > 0 && toOrders < start.number && <dd className="soft">{t('season.start.cover')}</dd>}
+            </div>
+          )}
+        </dl>
+        <p className="soft small">{t('season.start.cost', { cost: format.money(start.cost) })}</p>
+      </div>
+    </section>
+  )
+}

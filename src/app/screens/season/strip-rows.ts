@@ -1,0 +1,40 @@
+import type { ProtocolSummary } from '../../../api/index.ts'
+import type { Plan } from '../../../planning/index.ts'
+import { markOfMethod } from '../../../trade/index.ts'
+import { folded } from '../../data/folded.ts'
+import type { NamedRow } from '../../pictures/season-strip/strip-picture.tsx'
+
+/** One lane for each kind and protocol that the plan starts, by the first start; those that answer to the words. */
+export const stripRows = (
+  plan: Plan,
+  kindName: (id: string) => string,
+  protocols: ReadonlyMap<string, ProtocolSummary>,
+  find: string,
+): readonly NamedRow[] => {
+  const lanes = new Map<string, Plan['starts'][number][]>()
+  for (const start of plan.starts) {
+    const lane = `${start.kind} ${start.protocol}`
+    lanes.set(lane, [...(lanes.get(lane) ?? []), start])
+  }
+  const words = folded(find).split(/\s+/).filter(Boolean)
+  return [...lanes]
+    .map(([id, starts]): NamedRow => {
+      const first = starts[0]!
+      const protocol = protocols.get(first.protocol)
+      return {
+        id,
+        name: kindName(first.kind),
+        also: protocol?.name ?? first.protocol,
+        mark: markOfMethod(first.method),
+        months: protocol?.window.months ?? [],
+        starts: starts
+          .map(start => ({ id: start.id, week: start.week, number: start.number }))
+          .sort((a, b) => a.week.localeCompare(b.week)),
+      }
+    })
+    .filter(({ name, also }) => {
+      const text = folded(`${name} ${also}`)
+      return words.every(word => text.includes(word))
+    })
+    .sort((a, b) => a.starts[0]!.week.localeCompare(b.starts[0]!.week) || a.name.localeCompare(b.name))
+}

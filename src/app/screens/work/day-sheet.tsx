@@ -1,0 +1,45 @@
+import { useTranslation } from 'react-i18next'
+import { useNames } from '../../data/use-names.ts'
+import { useFormat } from '../../text/use-format.ts'
+import { TaskRow } from './task-row.tsx'
+import type { WorkDay } from './walking-order.ts'
+
+/** One day's work, place by place. */
+export function DaySheet({
+  day: { day, minutes, places },
+  sent,
+  unsent,
+  today,
+}: {
+  readonly day: WorkDay
+  readonly sent: ReadonlySet<string>
+  readonly unsent: ReadonlySet<string>
+  readonly today: string
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const title = day === null ? t('work.anyDay') : format.weekday(day)
+  return (
+    <section className={day === today ? 'sheet day today' : 'sheet day'} aria-label={title}>
+      <header className="day-head">
+        <h2>
+          {title}
+          {day !== null && <span className="soft"> {format.day(day)}</span>}
+          {day === today && <span className="tag"> {t('work.today')}</span>}
+        </h2>
+        <span className="soft">{t('work.daySum', { time: format.hours(minutes) })}</span>
+      </header>
+      {places.map(({ bench, tasks }) => (
+        <div key={bench ?? ''} className="day-place">
+          <h3 className="day-bench">{bench === null ? t('trade.noBench') : names.bench(bench)}</h3>
+          <ul>
+            {tasks.map(task => (
+              <TaskRow key={task.id} task={task} state={sent.has(task.id) ? 'done' : unsent.has(task.id) ? 'waiting' : 'open'} />
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  )
+}

@@ -1,0 +1,73 @@
+import { useQuery } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { useTranslation } from 'react-i18next'
+import { look } from '../../data/queries.ts'
+import { useNames } from '../../data/use-names.ts'
+import { isUnsure } from '../../pictures/chance/unsure.ts'
+import { useFormat } from '../../text/use-format.ts'
+import { isOpen } from '../orders/chosen-orders.ts'
+import { closingWindows } from './closing-windows.ts'
+
+/** What wants eyes rather than hands: what does not add up, what is unsure, what closes. */
+export function NeedsLook() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { nursery } = useNames()
+  const { data: orders } = useQuery(look.orders())
+  const { data: planned } = useQuery(look.plan())
+  const unsure = orders?.filter(row => isOpen(row) && isUnsure(row.chance, row.order.sure)).length ?? 0
+  const counts = nursery?.counts
+  const inUse = new Set(nursery?.kinds.flatMap(kind => kind.ways.map(way => way.protocol)))
+  const closing = nursery === undefined ? [] : closingWindows(nursery.protocols.filter(({ id }) => inUse.has(id)), nursery.today)
+  const shown = (count: number) => ({ count, shown: format.number(count) })
+  const waits = planned?.plan != null && planned.accepted !== planned.plan.id
+
+  return (
+    <aside className="needs-look stack" aria-label={t('work.look.title')}>
+      <h2>{t('work.look.title')}</h2>
+      <ul>
+        {(counts?.queries ?? 0) > 0 && (
+          <li>
+            <Link to="/checks">{t('work.look.queries', shown(counts!.queries))}</Link>
+          </li>
+        )}
+        {unsure > 0 && (
+          <li>
+            <Link to="/orders" search={{ show: 'risk' }}>
+              {t('work.look.risk', shown(unsure))}
+            </Link>
+          </li>
+        )}
+        {(counts?.holds ?? 0) > 0 && <li>{t('work.look.holds', shown(counts!.holds))}</li>}
+        {waits && (
+          <li>
+            <Link to="/season">{t('work.look.accept')}</Link>
+          </li>
+        )}
+        {(planned?.entriesSince ?? 0) > 0 && (
+          <li>
+            <Link to="/season">{t('work.look.stale', shown(planned!.entriesSince))}</Link>
+          </li>
+        )}
+        {counts?.queries === 0 && unsure === 0 && !waits && <li className="soft">{t('work.look.nothing')}</li>}
+      </ul>
+      {closing.length > 0 && (
+        <>
+          <h3>{t('work.look.closing')}</h3>
+          <ul>
+            {closing.map(protocol => (
+              <li key={protocol.id}>
+                <Link to="/year">
+                  {t('work.look.closingOne', {
+                    protocol: protocol.name,
+                    month: format.month(Number(nursery!.today.slice(5, 7)) - 1),
+                  })}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </aside>
+  )
+}

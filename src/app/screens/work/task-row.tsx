@@ -1,0 +1,84 @@
+import { Link } from '@tanstack/react-router'
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { Task } from '../../../planning/index.ts'
+import { markOfMethod } from '../../../trade/index.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Mark } from '../../pictures/marks/mark.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import { TickTask } from './tick-task.tsx'
+
+/** One thing to do: what, how many, from where, by whom, how long, and the caution beside it. */
+export function TaskRow({ task, state }: { readonly task: Task; readonly state: 'open' | 'waiting' | 'done' }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const [ticking, setTicking] = useState(false)
+  const about = [
+    task.from && t('work.from', { from: task.from }),
+    task.order !== null && t('work.order', { order: task.order }),
+    task.person !== null && names.person(task.person),
+    task.minutes > 0 && format.hours(task.minutes),
+  ].filter(Boolean)
+
+  return (
+    <li className="task" data-state={state}>
+      <div className="task-line">
+        {task.method === null ? <span className="task-dot" aria-hidden="true" /> : <Mark mark={markOfMethod(task.method)} size={38} />}
+        <div className="task-what">
+          <p className="strong">
+            {task.task}
+            {task.kind !== null && <span className="task-kind"> {names.kind(task.kind)}</span>}
+          </p>
+          <p className="soft small">
+            {about.join(' · ')}
+            {task.batch !== null && (
+              <>
+                {about.length > 0 && ' · '}
+                <Link to="/batches/$batch" params={{ batch: task.batch }}>
+                  {t('batch.open')}
+                </Link>
+              </>
+            )}
+          </p>
+        </div>
+        {task.number > 0 && <p className="task-number">{format.number(task.number)}</p>}
+        {state !== 'open' ? (
+          <p className="task-done">
+            <svg viewBox="0 0 24 24" width={24} height={24} aria-hidden="true">
+              <path d="M4 13l5.500 5.500L20 6" />
+            </svg>
+            <span className={state === 'waiting' ? 'small' : 'unseen'}>{t(state === 'waiting' ? 'work.waiting' : 'work.isDone')}</span>
+          </p>
+        ) : task.kindOfTask === 'count' && task.batch !== null ? (
+          <Link
+            to="/batches/$batch/count"
+            params={{ batch: task.batch }}
+            search={{ task: task.id, ...(task.step === null ? {} : { step: task.step }) }}
+            className="plain task-tick"
+          >
+            {t('work.count')}
+          </Link>
+        ) : (
+          !ticking && (
+            <Button
+              className="plain task-tick"
+              onPress={() => setTicking(true)}
+              aria-label={t('work.tickLabel', { task: task.task, number: format.number(task.number) })}
+            >
+              {t('work.tick')}
+            </Button>
+          )
+        )}
+      </div>
+      {task.caution !== null && state === 'open' && (
+        <p className="caution">
+          <span className="unseen">{t('work.caution')}: </span>
+          {task.caution}
+        </p>
+      )}
+      {ticking && state === 'open' && <TickTask task={task} onClose={() => setTicking(false)} />}
+    </li>
+  )
+}

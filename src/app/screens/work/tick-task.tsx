@@ -1,0 +1,79 @@
+import { useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
+import { Button, FieldError, Input, Label, TextField } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { uuidv7 } from 'uuidv7'
+import type { Task } from '../../../planning/index.ts'
+import type { BatchId } from '../../../trade/index.ts'
+import { look } from '../../data/queries.ts'
+import { say } from '../../data/say.ts'
+import { deviceDay } from '../../data/today.ts'
+import { useNames } from '../../data/use-names.ts'
+import { whoNow } from '../../data/who.ts'
+import { useDone } from '../../parts/done.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import { deedOf, nextBatchName } from './deed.ts'
+
+/** Asks for the number that really happened, and nothing else. */
+export function TickTask({ task, onClose }: { readonly task: Task; readonly onClose: () => void }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const done = useDone()
+  const { data: planned } = useQuery(look.plan())
+  const { data: batches } = useQuery(look.batches('all'))
+  const plannedNumber = Math.round(task.number)
+  const [said, setSaid] = useState(String(plannedNumber))
+  const [isWrong, setWrong] = useState(false)
+
+  const keep = async () => {
+    const number = Number(said)
+    if (said.trim() === '' || !Number.isInteger(number) || number < 0) return setWrong(true)
+    const batch = batches?.find(({ id }) => id === task.batch)
+    const noteOf = (_: Task, really: number) =>
+      t('work.noteOther', { task: task.task, number: format.number(really), planned: format.number(plannedNumber) })
+    const bodies = deedOf(task, number, {
+      start: planned?.plan?.starts.find(({ id }) => id === task.start),
+      batch,
+      protocol: batch === undefined ? undefined : names.protocols.get(batch.protocol),
+      by: whoNow(),
+      newBatch: () => ({
+        id: uuidv7() as BatchId,
+        name: nextBatchName(batches?.map(({ name }) => name) ?? [], names.nursery?.today ?? deviceDay()),
+      }),
+      noteOf,
+    })
+    const made = await say(bodies)
+    if (!made.kept) return
+    done.tell(
+      number === plannedNumber
+        ? t('work.kept', { task: task.task, number: format.number(number) })
+        : t('work.keptOther', { task: task.task, number: format.number(number), planned: format.number(plannedNumber) }),
+      made,
+    )
+    onClose()
+  }
+
+  return (
+    <form
+      className="tick"
+      onSubmit={event => {
+        event.preventDefault()
+        void keep()
+      }}
+      onKeyDown={event => event.key === 'Escape' && onClose()}
+    >
+      <TextField className="field" value={said} onChange={setSaid} inputMode="numeric" isInvalid={isWrong} autoFocus>
+        <Label>{t('work.howMany')}</Label>
+        <Input onFocus={event => event.currentTarget.select()} />
+        <FieldError>{t('work.needsNumber')}</FieldError>
+      </TextField>
+      <Button type="submit" className="deed large">
+        {t('work.keep')}
+      </Button>
+      <Button className="plain large" onPress={onClose}>
+        {t('work.leave')}
+      </Button>
+    </form>
+  )
+}

@@ -1,0 +1,50 @@
+import type { Task } from '../../../planning/index.ts'
+import type { Bench } from '../../../record/index.ts'
+import { PLACES } from '../../data/places.ts'
+
+export interface WorkPlace {
+  readonly bench: string | null
+  readonly tasks: readonly Task[]
+}
+
+export interface WorkDay {
+  /** Null: any day of the week. */
+  readonly day: string | null
+  readonly minutes: number
+  readonly places: readonly WorkPlace[]
+}
+
+/** From the mother block through the houses to the field, then along the benches as they stand, then by name. */
+const alongTheBenches = (benches: ReadonlyMap<string, Bench>) => (a: string | null, b: string | null) => {
+  const [first, second] = [a, b].map(id => (id === null ? undefined : benches.get(id)))
+  if (first === undefined || second === undefined) return (first === undefined ? 1 : 0) - (second === undefined ? 1 : 0)
+  return (
+    PLACES.indexOf(first.place) - PLACES.indexOf(second.place) ||
+    (first.position?.yMetres ?? 0) - (second.position?.yMetres ?? 0) ||
+    (first.position?.xMetres ?? 0) - (second.position?.xMetres ?? 0) ||
+    first.name.localeCompare(second.name, undefined, { numeric: true })
+  )
+}
+
+/** The week's tasks by day and, within a day, in the order in which one walks past them. */
+export const walkingOrder = (
+  tasks: readonly Task[],
+  benches: ReadonlyMap<string, Bench>,
+): readonly WorkDay[] => {
+  const days = new Map<string | null, Task[]>()
+  for (const task of tasks) days.set(task.day, [...(days.get(task.day) ?? []), task])
+  const along = alongTheBenches(benches)
+  return [...days]
+    .sort(([a], [b]) => (a === null ? 1 : b === null ? -1 : a.localeCompare(b)))
+    .map(([day, ofDay]) => {
+      const places = new Map<string | null, Task[]>()
+      for (const task of ofDay) places.set(task.bench, [...(places.get(task.bench) ?? []), task])
+      return {
+        day,
+        minutes: ofDay.reduce((sum, { minutes }) => sum + minutes, 0),
+        places: [...places]
+          .sort(([a], [b]) => along(a, b))
+          .map(([bench, here]) => ({ bench, tasks: here })),
+      }
+    })
+}

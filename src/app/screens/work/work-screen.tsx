@@ -1,0 +1,119 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi } from '@tanstack/react-router'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { useOutbox } from '../../data/outbox/use-outbox.ts'
+import { look } from '../../data/queries.ts'
+import { useJob } from '../../data/use-job.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { Pick } from '../../parts/pick.tsx'
+import { weekAfter } from '../../text/format.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './work.css'
+import { DaySheet } from './day-sheet.tsx'
+import { FirstRun } from './first-run.tsx'
+import { NeedsLook } from './needs-look.tsx'
+import { walkingOrder } from './walking-order.ts'
+
+const route = getRouteApi('/work')
+
+/** What to do this week: by day, in walking order, for everyone or one person. */
+export function WorkScreen() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { week: asked, person = '' } = route.useSearch()
+  const navigate = route.useNavigate()
+  const work = useQuery(look.work(asked))
+  const { data: planned } = useQuery(look.plan())
+  const { waiting } = useOutbox()
+  const { start, running } = useJob()
+  const { nursery } = names
+
+  if (nursery !== undefined && nursery.counts.batches === 0 && nursery.counts.openOrders === 0) return <FirstRun />
+
+  return (
+    <Asked query={work} what={t('shell.screens.work')}>
+      {list => {
+        const tasks = person === '' ? list.tasks : list.tasks.filter(task => task.person === person)
+        const sent = new Set(list.done)
+        const unsent = new Set(
+          waiting.flatMap(({ entry: { body } }) => (body.kind === 'task-done/1' ? [body.task] : [])),
+        )
+        const days = walkingOrder(tasks, names.benches)
+        const done = tasks.filter(({ id }) => sent.has(id) || unsent.has(id)).length
+        const go = (week: string | undefined) => void navigate({ search: was => ({ ...was, week }) })
+        return (
+          <div className="stack">
+            <div className="page-head">
+              <div>
+                <h1>
+                  {format.weekByNumber
+                    ? t('work.title', { week: format.week(list.week) })
+                    : t('work.titleOf', { week: format.week(list.week) })}
+                </h1>
+                <p className="soft">
+                  {t('work.days', { days: format.weekDays(list.week) })}{' '}
+                  {tasks.length > 0 &&
+                    t('work.sum', {
+                      count: tasks.length,
+                      shown: format.number(tasks.length),
+                      time: format.hours(tasks.reduce((sum, { minutes }) => sum + minutes, 0)),
+                      done: format.number(done),
+                    })}{' '}
+                  {planned?.plan != null && !list.accepted && t('work.notAccepted')}
+                </p>
+              </div>
+              <div className="row">
+                <Button className="plain" onPress={() => go(weekAfter(list.week, -1))}>
+                  {t('common.previous')}
+                </Button>
+                {list.week !== nursery?.week && (
+                  <Button className="plain" onPress={() => go(undefined)}>
+                    {t('work.thisWeek')}
+                  </Button>
+                )}
+                <Button className="plain" onPress={() => go(weekAfter(list.week, 1))}>
+                  {t('common.next')}
+                </Button>
+                <Pick
+                  label={t('work.person')}
+                  isLabelHidden
+                  value={person}
+                  options={[
+                    { id: '', name: t('work.everyone') },
+                    ...(nursery?.people ?? []).map(({ id, name }) => ({ id: id as string, name })),
+                  ]}
+                  onPick={id => void navigate({ search: was => ({ ...was, person: id || undefined }), replace: true })}
+                />
+              </div>
+            </div>
+            <div className="work-columns">
+              <div className="stack">
+                {tasks.length === 0 &&
+                  (planned?.plan === null ? (
+                    <div className="sheet stack">
+                      <p>{t('work.noPlan')}</p>
+                      <p>
+                        <Button className="deed" onPress={start} isDisabled={running}>
+                          {t('season.plan')}
+                        </Button>
+                      </p>
+                    </div>
+                  ) : (
+                    <p className="sheet soft">{t('work.nothing')}</p>
+                  ))}
+                {days.map(day => (
+                  <DaySheet key={day.day ?? 'any'} day={day} sent={sent} unsent={unsent} today={nursery?.today ?? ''} />
+                ))}
+                {tasks.length > 0 && <p className="soft small">{t('trade.safety')}</p>}
+              </div>
+              <NeedsLook />
+            </div>
+          </div>
+        )
+      }}
+    </Asked>
+  )
+}
