@@ -1,0 +1,114 @@
+import type { Skill } from '../../trade/index.ts'
+import { DAY_OF_START } from '../rates/days-to-ready.ts'
+import type { Course, Season } from '../season.ts'
+import type { Run, StockLine } from './runs.ts'
+
+/** Area by place and work by skill are added up in one season of so many. */
+export const LOADS_EVERY = 8
+
+/** m² in use by place and week, and minutes by skill and week, of one season. */
+export interface Loads {
+  readonly squareMetres: Float64Array
+  readonly minutes: Float64Array
+  clear(): void
+  /** A run that began with `number`; `alive[j]` is the share alive when step j begins, and at last what is finished. */
+  addRun(run: Run, number: number, alive: Float64Array, days: number): void
+  addFinished(line: number, week: number, number: number): void
+}
+
+export const skillsOf = (season: Season): Skill[] => {
+  const skills = new Set<Skill>()
+  for (const way of season.ways)
+    for (const course of way.courses) for (const { skill } of course.labour) skills.add(skill)
+  for (const batch of season.batches) for (const { skill } of batch.labour) skills.add(skill)
+  return [...skills].sort()
+}
+
+export function noLoads(season: Season, lines: readonly StockLine[]): Loads {
+  const { weeks, places } = season
+  const skills = skillsOf(season)
+  const squareMetres = new Float64Array(places.length * weeks)
+  const minutes = new Float64Array(skills.length * weeks)
+  const works = new Map<Course, readonly Work[]>()
+  const workOf = (run: Run): readonly Work[] => {
+    let known = works.get(run.course)
+    if (!known) {
+      known = worksOf(run, skills)
+      works.set(run.course, known)
+    }
+    return known
+  }
+  /** Work on living batches is what the reading expects of them. */
+  const living = new Float64Array(minutes.length)
+  for (const batch of season.batches)
+    for (const { skill, minutes: byWeek } of batch.labour) {
+      const from = skills.indexOf(skill) * weeks
+      for (let w = 0; w < Math.min(weeks, byWeek.length); w++) living[from + w]! += byWeek[w]!
+    }
+
+  return {
+    squareMetres,
+    minutes,
+    clear() {
+      squareMetres.fill(0)
+      minutes.set(living)
+    },
+    addRun(run, number, alive, days) {
+      const begun = 7 * run.week + (run.isLiving ? 0 : DAY_OF_START)
+      run.steps.forEach((step, j) => {
+        if (step.place < 0) return
+        const area = number * alive[j]! * step.squareMetres
+        const from = begun + step.from * days
+        const to = begun + step.to * days
+        for (let w = Math.floor(from / 7); w < weeks && 7 * w < to; w++)
+          squareMetres[step.place * weeks + w]! +=
+            (area * (Math.min(to, 7 * w + 7) - Math.max(from, 7 * w))) / 7
+      })
+      if (run.isLiving) return
+      for (const { skill, offset, perPlant, perBatch, step, expectedAlive } of workOf(run)) {
+        const w = run.week + offset
+        if (w < 0 || w >= weeks) continue
+        const asExpected = expectedAlive > 0 ? alive[step]! / expectedAlive : 0
+        minutes[skill * weeks + w]! += number * perPlant * asExpected + perBatch
+      }
+    },
+    addFinished(line, week, number) {
+      const { standsAt } = season.kinds[lines[line]!.kind]!
+      if (standsAt) squareMetres[standsAt.place * weeks + week]! += number * standsAt.squareMetres
+    },
+  }
+}
+
+/** Work of one week of a course, and the step in which it falls by the average timetable. */
+interface Work {
+  readonly skill: number
+  readonly offset: number
+  readonly perPlant: number
+  readonly perBatch: number
+  readonly step: number
+  readonly expectedAlive: number
+}
+
+function worksOf(run: Run, skills: readonly Skill[]): Work[] {
+  const { course, steps } = run
+  const days = Math.exp(run.logMedianDays)
+  const works: Work[] = []
+  for (const { skill, perPlant, perBatch } of course.labour)
+    for (let k = 0; k < perPlant.length; k++) {
+      if (perPlant[k] === 0 && perBatch[k] === 0) continue
+      const offset = course.firstOffset + k
+      const day = 7 * offset
+      const at = steps.findIndex(step => day < step.to * days)
+      const step = day <= 0 ? 0 : at < 0 ? steps.length : at
+      const expectedAlive = steps.slice(0, step).reduce((share, { mean }) => share * mean, 1)
+      works.push({
+        skill: skills.indexOf(skill),
+        offset,
+        perPlant: perPlant[k]!,
+        perBatch: perBatch[k]!,
+        step,
+        expectedAlive,
+      })
+    }
+  return works
+}
