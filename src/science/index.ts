@@ -14,6 +14,11 @@ export { betaCdf, betaQuantile, binomialAtLeast } from './distributions/beta.ts'
 export { betaFromLowTypicalHigh } from './distributions/beta-from-low-typical-high.ts'
 export { normalCdf, normalQuantile } from './distributions/normal.ts'
 export {
+  type CheapestStart,
+  type CheapestStartInput,
+  cheapestStart,
+} from './number-to-start/cheapest-start.ts'
+export {
   type ChanceInput,
   chanceOfAtLeast,
   type Needed,

@@ -14,21 +14,34 @@ export interface GammaFactor {
   readonly power: 1 | -1
 }
 
-/** Width of a step along the path. Halving it changes the results by less than 1e-12. */
-const STEP = 0.2
-const LONGEST_PATH = 60
+/** A panel is no longer than its distance from the saddle, nor than it takes to fall by exp(−12). */
+const FALL_IN_A_PANEL = 12
+const MOST_PANELS = 400
+/** The path rises at 45° at least: it leaves the real line with its poles behind, and Stirling's series holds on it. */
+const LEAST_RISE = Math.SQRT1_2
+
+/** Gauss–Legendre points and weights on 0 to 1. */
+const POINTS = [
+  0.009219682876640378, 0.0479413718147626, 0.11504866290284765, 0.20634102285669126, 0.31608425050090994,
+  0.43738329574426554, 0.5626167042557344, 0.6839157494990901, 0.7936589771433087, 0.8849513370971523,
+  0.9520586281852375, 0.9907803171233596,
+]
+const WEIGHTS = [
+  0.023587668193255706, 0.05346966299765953, 0.08003916427167321, 0.10158371336153287, 0.1167462682691773,
+  0.12457352290670134, 0.12457352290670134, 0.1167462682691773, 0.10158371336153287, 0.08003916427167321,
+  0.05346966299765953, 0.023587668193255706,
+]
 
 /**
  * (1 / 2πi) ∫ F(s) ds, or ∫ F(s)/s ds with `overS`, along a path from −i∞ to i∞ that crosses the real line
  * between `low` and `high`, where F has no pole.
  *
- * The path goes through the saddle point, where the integrand is largest and does not swing, as wide as the saddle is:
- * s = c + σ (i sinh u + bend · (cosh u − 1)). Along u the integrand falls off doubly exponentially or, far out,
- * exponentially, so that the trapezoid rule converges exponentially: 15 to 20 points usually give 12 digits.
- * `bend` turns the far ends to where exp(slope · s) falls.
+ * The path begins at the saddle point, where the integrand is largest and does not swing, and goes on in straight
+ * panels, each in the direction in which the integrand falls fastest, for then it swings least. Each panel is integrated
+ * by 12 Gauss–Legendre points; 5 to 8 panels usually give 11 digits. The lower half mirrors the upper.
  *
- * @source Daniels 1987, International Statistical Review 55:37-48 (saddle point); Trefethen & Weideman 2014,
- *   SIAM Review 56:385-458 (trapezoid rule); their joining is ours
+ * @param from a guess of the saddle point
+ * @source Daniels 1987, International Statistical Review 55:37-48 (saddle point and steepest descent)
  */
 export function gammaContourIntegral(
   product: GammaProduct,
@@ -38,44 +51,61 @@ export function gammaContourIntegral(
   from: number,
 ): number {
   const { saddle, logHeight, curvature } = saddlePoint(product, low, high, overS, from)
-  const width = 1 / Math.sqrt(curvature)
-  const bend = product.slope === 0 ? 0 : -0.3 * Math.sign(product.slope)
+  let re = saddle
+  let im = 0
+  let wayRe = 0
+  let wayIm = 1
+  let length = 1.2 / Math.sqrt(curvature)
   let sum = 0
-  let small = 0
-  for (let u = 0; u < LONGEST_PATH; u += STEP) {
-    const sinh = Math.sinh(u)
-    const cosh = Math.cosh(u)
-    const re = saddle + width * bend * (cosh - 1)
-    const im = width * sinh
-    let logSize = product.slope * re - logHeight
-    let angle = product.slope * im
-    for (const { at, direction, power } of product.factors) {
-      logGamma(at + direction * re, direction * im)
-      logSize += power * logGammaRe
-      angle += power * logGammaIm
+  for (let panel = 0; panel < MOST_PANELS; panel++) {
+    let highest = 0
+    for (let i = 0; i < POINTS.length; i++) {
+      const atRe = re + POINTS[i]! * length * wayRe
+      const atIm = im + POINTS[i]! * length * wayIm
+      let logSize = product.slope * atRe - logHeight
+      let angle = product.slope * atIm
+      for (const { at, direction, power } of product.factors) {
+        logGamma(at + direction * atRe, direction * atIm)
+        logSize += power * logGammaRe
+        angle += power * logGammaIm
+      }
+      // The direction, divided by s or not, over i: its real part times F is what counts.
+      const size = overS ? atRe * atRe + atIm * atIm : 1
+      const stepRe = overS ? (wayRe * atRe + wayIm * atIm) / size : wayRe
+      const stepIm = overS ? (wayIm * atRe - wayRe * atIm) / size : wayIm
+      const height = Math.exp(logSize)
+      sum += WEIGHTS[i]! * length * height * (stepIm * Math.cos(angle) + stepRe * Math.sin(angle))
+      highest = height * Math.hypot(stepRe, stepIm)
     }
-    // The path's own direction, and the division by s.
-    let wayRe = bend * sinh
-    let wayIm = cosh
+    re += length * wayRe
+    im += length * wayIm
+    const distance = Math.hypot(re - saddle, im)
+    if (highest * distance < 1e-14 * Math.abs(sum)) break
+
+    // d log F / ds, whose direction says where F falls.
+    let fallRe = product.slope
+    let fallIm = 0
+    for (const { at, direction, power } of product.factors) {
+      digamma(at + direction * re, direction * im)
+      fallRe += power * direction * digammaRe
+      fallIm += power * direction * digammaIm
+    }
     if (overS) {
       const size = re * re + im * im
-      const turnedRe = (wayRe * re + wayIm * im) / size
-      wayIm = (wayIm * re - wayRe * im) / size
-      wayRe = turnedRe
+      fallRe -= re / size
+      fallIm += im / size
     }
-    const height = Math.exp(logSize)
-    const term = height * (wayIm * Math.cos(angle) + wayRe * Math.sin(angle))
-    sum += u === 0 ? term / 2 : term
-    // The integrand may swing through 0: only a long run of nothing ends it.
-    small = height * Math.hypot(wayRe, wayIm) < 1e-17 * Math.abs(sum) ? small + 1 : 0
-    if (small === 3) break
+    const steepness = Math.hypot(fallRe, fallIm)
+    wayIm = Math.max(LEAST_RISE, fallIm / steepness)
+    wayRe = -Math.sign(fallRe) * Math.sqrt(Math.max(0, 1 - wayIm * wayIm))
+    length = Math.min(distance, FALL_IN_A_PANEL / steepness)
   }
   let logScale = logHeight
   for (const { at, power } of product.factors) {
     logGamma(at, 0)
     logScale -= power * logGammaRe
   }
-  return ((Math.exp(logScale) * width * STEP) / Math.PI) * sum
+  return (Math.exp(logScale) * sum) / Math.PI
 }
 
 /** The point of the real line between `low` and `high` where F, or F/|s|, is least. */
@@ -129,8 +159,7 @@ function logGamma(zRe: number, zIm: number): void {
   let re = zRe
   let productRe = 1
   let productIm = 0
-  const y = Math.abs(zIm)
-  while (re < 9 && re + y < 14) {
+  while (re < 9 && re * re + zIm * zIm < 200) {
     const nextRe = productRe * re - productIm * zIm
     productIm = productRe * zIm + productIm * re
     productRe = nextRe
@@ -162,6 +191,28 @@ function logGamma(zRe: number, zIm: number): void {
 const HALF_LOG_2_PI = 0.5 * Math.log(2 * Math.PI)
 /** B(2k) / (2k (2k − 1)), k = 1 … 6; the seventh is 1/156. */
 const STIRLING = [1 / 12, -1 / 360, 1 / 1260, -1 / 1680, 1 / 1188, -691 / 360360]
+
+let digammaRe = 0
+let digammaIm = 0
+
+/** Derivative of log Γ at z; relative error about 1e-6, enough for a direction. */
+function digamma(zRe: number, zIm: number): void {
+  let re = zRe
+  let sumRe = 0
+  let sumIm = 0
+  while (re < 3 && re * re + zIm * zIm < 25) {
+    const size = re * re + zIm * zIm
+    sumRe -= re / size
+    sumIm += zIm / size
+    re += 1
+  }
+  const size = re * re + zIm * zIm
+  const inverseRe = re / size
+  const inverseIm = -zIm / size
+  digammaRe =
+    sumRe + 0.5 * Math.log(size) - inverseRe / 2 - (inverseRe * inverseRe - inverseIm * inverseIm) / 12
+  digammaIm = sumIm + Math.atan2(zIm, re) - inverseIm / 2 - (inverseRe * inverseIm) / 6
+}
 
 let digammaValue = 0
 let trigammaValue = 0

@@ -1,66 +1,88 @@
+/** Independent whole numbers, some with one list of chances of 0, 1, 2 … and some with another. */
+export interface SumOfTwoKinds {
+  readonly weight: number
+  readonly one: Float64Array
+  readonly times: number
+  readonly other: Float64Array
+  readonly otherTimes: number
+}
+
 /**
- * Sums of independent whole numbers, each given as the list of its chances of 0, 1, 2 …
- * By fast Fourier transform; absolute error about 1e-15.
+ * Chances of the sum of independent whole numbers, or a weighted mean of several such sums.
+ * By fast Fourier transform, where independent numbers multiply; absolute error about 1e-15 for each list.
+ * @param length numbers 0 … length − 1 can occur
  */
-
-/** Chances of the sum of `times` independent numbers with the same list. */
-export function powerOfList(list: Float64Array, times: number): Float64Array {
-  if (times === 1) return list
-  const length = (list.length - 1) * times + 1
-  const size = powerOfTwo(length)
+export function chancesOfSums(mixture: readonly SumOfTwoKinds[], length: number): Float64Array {
+  let size = 1
+  while (size < length) size *= 2
+  const turns = unitRoots(size)
   const re = new Float64Array(size)
   const im = new Float64Array(size)
-  re.set(list)
-  transform(re, im, 1)
-  for (let i = 0; i < size; i++) {
-    const radius = Math.hypot(re[i]!, im[i]!) ** times
-    const angle = Math.atan2(im[i]!, re[i]!) * times
-    re[i] = radius * Math.cos(angle)
-    im[i] = radius * Math.sin(angle)
+  const totalRe = new Float64Array(size)
+  const totalIm = new Float64Array(size)
+  for (const { weight, one, times, other, otherTimes } of mixture) {
+    // Both lists in one transform: one as the real part, the other as the imaginary part.
+    re.fill(0).set(one)
+    im.fill(0).set(other)
+    transform(re, im, turns)
+    for (let i = 0; i < size; i++) {
+      const j = (size - i) & (size - 1)
+      power((re[i]! + re[j]!) / 2, (im[i]! - im[j]!) / 2, times)
+      const oneRe = powerRe
+      const oneIm = powerIm
+      power((im[i]! + im[j]!) / 2, (re[j]! - re[i]!) / 2, otherTimes)
+      totalRe[i]! += weight * (oneRe * powerRe - oneIm * powerIm)
+      totalIm[i]! -= weight * (oneRe * powerIm + oneIm * powerRe)
+    }
   }
-  transform(re, im, -1)
-  return cleaned(re, length, size)
-}
-
-/** Chances of the sum of two independent numbers. */
-export function productOfLists(one: Float64Array, other: Float64Array): Float64Array {
-  const length = one.length + other.length - 1
-  const size = powerOfTwo(length)
-  // Both lists in one transform: one as the real part, the other as the imaginary part.
-  const re = new Float64Array(size)
-  const im = new Float64Array(size)
-  re.set(one)
-  im.set(other)
-  transform(re, im, 1)
-  const productRe = new Float64Array(size)
-  const productIm = new Float64Array(size)
-  for (let i = 0; i < size; i++) {
-    const j = (size - i) & (size - 1)
-    const oneRe = (re[i]! + re[j]!) / 2
-    const oneIm = (im[i]! - im[j]!) / 2
-    const otherRe = (im[i]! + im[j]!) / 2
-    const otherIm = (re[j]! - re[i]!) / 2
-    productRe[i] = oneRe * otherRe - oneIm * otherIm
-    productIm[i] = oneRe * otherIm + oneIm * otherRe
-  }
-  transform(productRe, productIm, -1)
-  return cleaned(productRe, length, size)
-}
-
-function cleaned(values: Float64Array, length: number, size: number): Float64Array {
+  // The way back is the same transform of the conjugate.
+  transform(totalRe, totalIm, turns)
   const list = new Float64Array(length)
-  for (let i = 0; i < length; i++) list[i] = Math.max(0, values[i]! / size)
+  for (let i = 0; i < length; i++) list[i] = Math.max(0, totalRe[i]! / size)
   return list
 }
 
-function powerOfTwo(atLeast: number): number {
-  let size = 1
-  while (size < atLeast) size *= 2
-  return size
+let powerRe = 1
+let powerIm = 0
+
+/** A complex number to a whole power, into `powerRe` and `powerIm`. */
+function power(re: number, im: number, times: number): void {
+  let baseRe = re
+  let baseIm = im
+  powerRe = 1
+  powerIm = 0
+  for (let left = times; left > 0; left = Math.floor(left / 2)) {
+    if (left % 2 === 1) {
+      const kept = powerRe
+      powerRe = kept * baseRe - powerIm * baseIm
+      powerIm = kept * baseIm + powerIm * baseRe
+    }
+    const kept = baseRe
+    baseRe = kept * kept - baseIm * baseIm
+    baseIm *= 2 * kept
+  }
 }
 
-/** Cooley and Tukey's transform in place; the length is a power of two. */
-function transform(re: Float64Array, im: Float64Array, sign: 1 | -1): void {
+interface UnitRoots {
+  readonly cos: Float64Array
+  readonly sin: Float64Array
+}
+
+function unitRoots(size: number): UnitRoots {
+  const cos = new Float64Array(size / 2)
+  const sin = new Float64Array(size / 2)
+  for (let i = 0; i < size / 2; i++) {
+    cos[i] = Math.cos((2 * Math.PI * i) / size)
+    sin[i] = -Math.sin((2 * Math.PI * i) / size)
+  }
+  return { cos, sin }
+}
+
+/**
+ * The discrete Fourier transform in place; the length is a power of two.
+ * @source Cooley & Tukey 1965, Mathematics of Computation 19:297-301
+ */
+function transform(re: Float64Array, im: Float64Array, { cos, sin }: UnitRoots): void {
   const size = re.length
   for (let i = 1, j = 0; i < size; i++) {
     let bit = size >> 1
@@ -76,19 +98,19 @@ function transform(re: Float64Array, im: Float64Array, sign: 1 | -1): void {
     }
   }
   for (let half = 1; half < size; half *= 2) {
-    for (let k = 0; k < half; k++) {
-      const angle = (-sign * Math.PI * k) / half
-      const cos = Math.cos(angle)
-      const sin = Math.sin(angle)
-      for (let i = k; i < size; i += 2 * half) {
+    const stride = size / (2 * half)
+    for (let begin = 0; begin < size; begin += 2 * half)
+      for (let k = 0; k < half; k++) {
+        const i = begin + k
         const j = i + half
-        const turnedRe = re[j]! * cos - im[j]! * sin
-        const turnedIm = re[j]! * sin + im[j]! * cos
+        const turnRe = cos[k * stride]!
+        const turnIm = sin[k * stride]!
+        const turnedRe = re[j]! * turnRe - im[j]! * turnIm
+        const turnedIm = re[j]! * turnIm + im[j]! * turnRe
         re[j] = re[i]! - turnedRe
         im[j] = im[i]! - turnedIm
         re[i]! += turnedRe
         im[i]! += turnedIm
       }
-    }
   }
 }

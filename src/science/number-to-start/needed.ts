@@ -31,7 +31,7 @@ const MOST = 1e9
  *
  * @param input wanted 0 to 1e8, sure between 0 and 1, shares 0 to 1, alpha and beta above 0, yearShare 0 to 1
  * @returns plants; chances with absolute error below 1e-8 up to 100,000 plants
- * @throws RangeError when no start up to 1e9 reaches the chance, such as with a known share of 0
+ * @throws RangeError when no start up to 1e9 reaches the chance, as with a known share of 0
  * @source beta-binomial: Skellam 1948, J. Royal Statistical Society B 10:257-261; method in `chanceOfCourse`
  * @example needed({ wanted: 100, sure: 0.9, steps: [{ kind: 'uncertain', alpha: 8, beta: 2 }] }).start // 159
  */
@@ -68,9 +68,12 @@ export function spreadOfStart(input: CourseInput & { readonly start: number }): 
   return outcomeOf('spreadOfStart', input, input.start).spread(input.start)
 }
 
-/** The search: the chance rises with the start, so that two ends close in on it, in normal scores by straight lines. */
+/**
+ * The search. The chance rises with the start, so that two ends close in on the place where it passes `sure`; normal
+ * scores are nearly straight in the logarithm of the start, so that a straight line through the last two aims well.
+ */
 export function smallestStart(
-  outcome: Outcome,
+  outcome: Pick<Outcome, 'meanShare' | 'chance'>,
   wanted: number,
   sure: number,
 ): { start: number; chance: number; chanceOneFewer: number } {
@@ -81,8 +84,8 @@ export function smallestStart(
   let high = Number.POSITIVE_INFINITY
   let atHigh = 1
   let next = Math.max(wanted, Math.ceil(wanted / Math.max(outcome.meanShare, 1e-9)))
-  let last = { start: 0, score: Number.NaN }
-  for (let i = 0; high - low > 1; i++) {
+  let before: { logStart: number; score: number } | null = null
+  for (let round = 0; high - low > 1; round++) {
     if (next > MOST)
       throw new RangeError(`needed: sure must be reachable with at most ${MOST} plants started, got ${sure}`)
     const chance = outcome.chance(wanted, next)
@@ -93,25 +96,17 @@ export function smallestStart(
       low = next
       atLow = chance
     }
-    next = guess(i)
-
-    function guess(round: number): number {
-      const score = quantile(Math.min(Math.max(chance, 1e-15), 1 - 1e-15))
-      const before = last
-      last = { start: next, score }
-      // Normal scores are nearly straight in the logarithm of the start.
-      const rise = (score - before.score) / Math.log(next / before.start)
-      const straight = rise > 0 && Number.isFinite(rise) ? next * Math.exp((goal - score) / rise) : Number.NaN
-      const fallBack = Number.isFinite(high) ? (low + high) / 2 : 2 * low + 1
-      const aimed = round === 0 ? next * (score < goal ? 1.1 : 0.95) : round % 4 === 3 ? fallBack : straight
-      const rounded = Math.round(Number.isNaN(aimed) ? fallBack : aimed)
-      // One plant beyond the aim, so that the two ends meet from both sides.
-      const past = rounded === next ? next + (score < goal ? 1 : -1) : rounded
-      return Math.min(
-        Math.max(past, low + 1),
-        Number.isFinite(high) ? high - 1 : Math.min(10 * low + 10, 2 * MOST),
-      )
-    }
+    const logStart = Math.log(next)
+    const score = quantile(Math.min(Math.max(chance, 1e-15), 1 - 1e-15))
+    const rise = before ? (score - before.score) / (logStart - before.logStart) : Number.NaN
+    before = { logStart, score }
+    const halfWay = high < Number.POSITIVE_INFINITY ? (low + high) / 2 : 2 * low + 1
+    let aim = rise > 0 ? Math.exp(logStart + (goal - score) / rise) : next * (score < goal ? 1.1 : 0.95)
+    if (round % 4 === 3 || !Number.isFinite(aim)) aim = halfWay
+    // An aim at where it stands goes one plant on, so that the two ends meet from both sides.
+    aim = Math.round(aim)
+    if (aim === next) aim += score < goal ? 1 : -1
+    next = Math.min(Math.max(aim, low + 1), high < Number.POSITIVE_INFINITY ? high - 1 : 10 * low + 10)
   }
-  return { start: high, chance: atHigh, chanceOneFewer: low === wanted - 1 ? 0 : atLow }
+  return { start: high, chance: atHigh, chanceOneFewer: atLow }
 }

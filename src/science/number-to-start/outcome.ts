@@ -2,7 +2,7 @@ import { requireWhole, requireWithin } from '../bounds.ts'
 import { chanceOfCourse } from './chance-of-course.ts'
 import { type WeightedCourse, years } from './in-a-year.ts'
 import { type Course, courseOf, moment, type Rate } from './rate.ts'
-import { chanceOfSplit, splitDistribution } from './split-batches.ts'
+import { chanceFromList, splitDistribution } from './split-batches.ts'
 
 export interface CourseInput {
   /** The steps in any order; none at all means that every plant comes through. */
@@ -27,7 +27,6 @@ export interface Spread {
 export interface Outcome {
   /** Expected share of the plants started that come through. */
   readonly meanShare: number
-  /** Rough variance of log share between batches and years. */
   chance(wanted: number, start: number): number
   spread(start: number): Spread
 }
@@ -40,12 +39,14 @@ export function outcomeOf(place: string, input: CourseInput, size: number): Outc
   requireWhole(place, 'batches', batches, 1)
   const meanShare = moment(course, 1)
   const allYears = years(course, yearShare, size)
-  if (batches > 1)
+  if (batches > 1) {
+    const distribution = splitDistribution(batches, allYears)
     return {
       meanShare,
-      chance: (wanted, start) => chanceOfSplit(wanted, start, batches, allYears),
-      spread: start => spreadOfList(splitDistribution(start, batches, allYears)),
+      chance: (wanted, start) => chanceFromList(distribution(start), wanted),
+      spread: start => spreadOfList(distribution(start)),
     }
+  }
   const chance = (wanted: number, start: number) =>
     weighed(allYears, year => chanceOfCourse(wanted, start, year))
   return { meanShare, chance, spread: start => spreadOfOne(start, allYears, chance) }

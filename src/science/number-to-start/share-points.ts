@@ -17,12 +17,22 @@ export function sharePoints({ known, uncertain }: Course, number: number): Share
   if (uncertain.length === 0 || known === 0) return { shares: [known], weights: [1] }
   const density = densityOverLogit(uncertain)
   const mean = moment({ known: 1, uncertain }, 1)
+  // A Beta that heaps up at 1 leaves the others' shape as it is: their width is what the points must show.
+  const shaping = uncertain.filter(({ beta }) => beta >= 3)
+  const shapingMean = moment({ known: 1, uncertain: shaping }, 1)
   let relative = 0
-  for (const { alpha, beta } of uncertain) relative += beta / (alpha * (alpha + beta + 1))
-  const priorPrecision = (1 - mean) ** 2 / relative
-  const sdOfShare = mean * Math.sqrt(relative)
+  let all = 0
+  let blunt = 1
+  for (const step of uncertain) {
+    const variance = step.beta / (step.alpha * (step.alpha + step.beta + 1))
+    all += variance
+    if (shaping.includes(step)) relative += Math.min(variance, 1)
+    else blunt += Math.min(step.alpha, step.beta)
+  }
+  const priorPrecision = blunt + (relative === 0 ? 0 : (1 - shapingMean) ** 2 / relative)
+  const sdOfShare = mean * Math.sqrt(all)
   const nearHalf = Math.min(0.5, mean < 0.5 ? mean + 5 * sdOfShare : 1 - mean + 5 * sdOfShare)
-  const step = 0.8 / Math.sqrt(number * nearHalf * (1 - nearHalf) + priorPrecision + 0.25)
+  const step = 0.8 / Math.sqrt(number * nearHalf * (1 - nearHalf) + priorPrecision)
   const middle = Math.log(mean / (1 - mean))
   const shares: number[] = []
   const weights: number[] = []
@@ -57,18 +67,26 @@ function densityOverLogit(
     { at: alpha + beta, direction: 1 as const, power: -1 as const },
   ])
   const lowest = -Math.min(...uncertain.map(({ alpha }) => alpha))
-  // With W = −log P the density of W is 1/2πi ∫ exp(s W) E[P^s] ds, and dW = (1 − P) d logit.
+  // Very near to P = 1 the density of W = −log P is a power of W.
+  let power = -1
+  let logFactor = 0
+  let size = 1
+  for (const { alpha, beta } of uncertain) {
+    power += beta
+    logFactor += gammaln(alpha + beta) - gammaln(alpha)
+    size += alpha + beta
+  }
+  logFactor -= gammaln(power + 1)
+  // Elsewhere it is 1/2πi ∫ exp(s W) E[P^s] ds; dW = (1 − P) d logit.
   return logit => {
     const minusLog = log1pExp(-logit)
-    const density = gammaContourIntegral(
-      { slope: minusLog, factors },
-      lowest,
-      Number.POSITIVE_INFINITY,
-      false,
-      0,
-    )
+    const density =
+      minusLog * size < 1e-10
+        ? Math.exp(logFactor + power * Math.log(minusLog))
+        : gammaContourIntegral({ slope: minusLog, factors }, lowest, Number.POSITIVE_INFINITY, false, 0)
     return Math.max(density, 0) / (1 + Math.exp(logit))
   }
 }
 
+/** log(1 + exp x) */
 const log1pExp = (x: number) => (x > 35 ? x : Math.log1p(Math.exp(x)))

@@ -1,4 +1,5 @@
 import numberToStart from '../fixtures/number-to-start.json' with { type: 'json' }
+import { cheapestStart } from '../number-to-start/cheapest-start.ts'
 import { chanceOfAtLeast, needed, spreadOfStart } from '../number-to-start/needed.ts'
 import type { Rate } from '../number-to-start/rate.ts'
 import { casesOf, type Fixture, sourceOf } from './fixture.ts'
@@ -120,6 +121,31 @@ export const numberToStartChecks = (): readonly OutsideCheck[] => [
       expected: { start: expected.n, chance: expected.probAtLeastOne },
       got: { start: got.start, chance: got.chance },
       tolerance: { start: 0, chance: 1e-10 },
+    })
+  }),
+  ...casesOf<
+    { target: number; a: number; b: number; costPerStart: number; costPerShort: number },
+    { n: number; cost: number; expectedShort: number; expectedSurplus: number; probTarget: number }
+  >(fixture, 'cost-min-').map(({ id, inputs, expected, basis, note }) => {
+    const got = cheapestStart({
+      wanted: inputs.target,
+      steps: [uncertain(inputs.a, inputs.b)],
+      costPerStart: inputs.costPerStart,
+      costPerShort: inputs.costPerShort,
+    })
+    return outsideCheck({
+      what: `the start that costs least, one plant costing ${inputs.costPerStart} and one short ${inputs.costPerShort} (${id})`,
+      source: sourceOf(fixture, { note }),
+      basis,
+      expected: {
+        start: expected.n,
+        expectedCost: expected.cost,
+        expectedShort: expected.expectedShort,
+        expectedSurplus: expected.expectedSurplus,
+        chance: expected.probTarget,
+      },
+      got: { ...got },
+      tolerance: { start: 1, chance: 1e-8, other: 1e-6 },
     })
   }),
 ]
