@@ -7,19 +7,19 @@ type Names = Pick<
   'batches' | 'mothers' | 'kinds' | 'cultivars' | 'protocols' | 'benches' | 'people' | 'former' | 'orders'
 >
 
+/** Looks an id up that is text here, whatever it names. */
+const at = <T>(map: ReadonlyMap<string, T>, id: string): T | undefined => map.get(id)
+
 /** What an entry says, in one line for people. Things are called by the names that they have now. */
 export function entryText(body: AnyEntry['body'], names: Names): string {
-  const batch = (id: string) => names.batches.get(id as never)?.name ?? id
-  const mother = (id: string) => names.mothers.get(id as never)?.mother.name ?? id
-  const kind = (id: string) =>
-    (names.kinds.get(id as never) ?? names.former.kinds.get(id as never))?.name ?? id
-  const bench = (id: string) =>
-    (names.benches.get(id as never) ?? names.former.benches.get(id as never))?.name ?? id
-  const person = (id: string) =>
-    (names.people.get(id as never) ?? names.former.people.get(id as never))?.name ?? id
-  const cultivar = (id: string) => names.cultivars.get(id as never)?.name ?? id
+  const batch = (id: string) => at(names.batches, id)?.name ?? id
+  const mother = (id: string) => at(names.mothers, id)?.mother.name ?? id
+  const kind = (id: string) => (at(names.kinds, id) ?? at(names.former.kinds, id))?.name ?? id
+  const bench = (id: string) => (at(names.benches, id) ?? at(names.former.benches, id))?.name ?? id
+  const person = (id: string) => (at(names.people, id) ?? at(names.former.people, id))?.name ?? id
+  const cultivar = (id: string) => at(names.cultivars, id)?.name ?? id
   const stepName = (ofBatch: string, step: string) => {
-    const protocol = names.protocols.get(names.batches.get(ofBatch as never)?.protocol as never)
+    const protocol = at(names.protocols, at(names.batches, ofBatch)?.protocol ?? '')
     return protocol?.steps.find(({ id }) => id === step)?.name ?? step
   }
   const because = (why: string) => (why === '' ? '' : ` (${why})`)

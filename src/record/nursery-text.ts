@@ -1,3 +1,4 @@
+import { canonicalJson } from './entry-line.ts'
 import type { Nursery } from './state.ts'
 
 /** Rises with every change of the rules or the shape of the folded state, so that an old one is not taken for new. */
@@ -19,4 +20,10 @@ export const nurseryToText = (nursery: Nursery): string =>
 export function nurseryFromText(text: string): Nursery {
   const { former, ...rest } = JSON.parse(text) as { readonly former: object }
   return { ...each(rest, read), former: each(former, read) } as Nursery
+}
+
+/** The folded state as text in which nothing depends on the order of its maps: alike only if the states are. */
+export const canonicalNursery = (nursery: Nursery): string => {
+  const sorted = (value: unknown) => (value instanceof Map ? Object.fromEntries(value) : value)
+  return canonicalJson({ ...each(nursery, sorted), former: each(nursery.former, sorted) })
 }
