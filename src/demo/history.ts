@@ -25,7 +25,7 @@ export interface Finishing {
 }
 
 const CAUSES = ['dried out', 'root rot', 'slugs', 'broken in moving', 'stunted, thrown out'] as const
-const HISTORY_DAYS = 760
+const HISTORY_DAYS = 1_100
 const FINISHED = StepId.parse('finished')
 
 interface PlannedBatch {
@@ -38,7 +38,7 @@ interface PlannedBatch {
 const pick = <T>(random: SeededRandom, from: readonly T[]): T =>
   from[Math.floor(random.uniform() * from.length)]!
 
-/** Begin days in the last two years: one to three batches in each yearly window. */
+/** Begin days of the last three years: one to three batches in each yearly window. */
 const plannedBatches = (list: NurseryList, random: SeededRandom, today: number): PlannedBatch[] => {
   const planned: PlannedBatch[] = []
   const firstYear = dateOf(today - HISTORY_DAYS).year
@@ -68,7 +68,7 @@ const plannedBatches = (list: NurseryList, random: SeededRandom, today: number):
   return planned.sort((a, b) => a.day - b.day)
 }
 
-/** Tells two years of the nursery's life, and what of it is still to be finished. */
+/** Tells three years of the nursery's life, and what of it is still to be finished. */
 export const tellHistory = (
   list: NurseryList,
   truth: Truth,

@@ -9,10 +9,10 @@ import { createTeller } from './teller.ts'
 import { drawTruth } from './truth.ts'
 
 /** Registers are told before anything that happened. */
-const BEGAN_DAYS_AGO = 800
+const BEGAN_DAYS_AGO = 1_130
 
 /**
- * An invented nursery with two years behind it and a season before it. Everything follows from one number and the
+ * An invented nursery with three years behind it and a season before it. Everything follows from one number and the
  * day: the same two give the same entries.
  */
 export const makeDemoEntries = ({

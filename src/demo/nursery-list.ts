@@ -112,16 +112,16 @@ const mothersOf = (list: readonly Grown[]): Mother[] => {
           const known = need.get(cultivar.id) ?? { cultivar, byMaterial: new Map() }
           need.set(cultivar.id, known)
           const of = known.byMaterial.get(taking.material) ?? { perYear: 0, months: new Set<number>() }
-          of.perYear += (item.yearly / typicalSurvival(protocol)) * taking.perPlant * 1.7
+          of.perYear += (item.yearly / typicalSurvival(protocol)) * taking.perPlant * 2.4
           for (const month of supplyMonths(protocol)) of.months.add(month)
           known.byMaterial.set(taking.material, of)
         }
       }
-  const perTree: Partial<Record<Material, number>> = { branches: 70, seed: 900 }
+  const perTree: Partial<Record<Material, number>> = { branches: 160, seed: 900 }
   const mothers: Mother[] = []
   for (const { cultivar, byMaterial } of need.values()) {
     const trees = Math.min(
-      3,
+      2,
       Math.max(
         1,
         ...[...byMaterial].map(([material, { perYear }]) => Math.ceil(perYear / (perTree[material] ?? 700))),

@@ -12,18 +12,18 @@ export const site = Site.parse({
 })
 
 const rows = [
-  ['seed-house', 'Seed house', 'seed house', 12, 6],
-  ['mist-1', 'Mist bed 1', 'mist bed', 8, 3.1],
-  ['mist-2', 'Mist bed 2', 'mist bed', 8, 3.1],
-  ['hot-bed', 'Hot bed', 'hot bed', 9, 2.4],
-  ['healing', 'Healing tent', 'healing tent', 11, 4],
-  ['cold', 'Cold store', 'cold store', 7, 5],
-  ['shade-1', 'Long shade', 'shade house', 40, 9],
-  ['shade-2', 'Wall shade', 'shade house', 30, 8],
-  ['tunnel', 'Harbour tunnel', 'tunnel', 50, 8],
-  ['ground-1', 'Upper ground', 'standing ground', 60, 25],
-  ['ground-2', 'Lower ground', 'standing ground', 60, 20],
-  ['rows', 'Field below the wall', 'field row', 140, 45],
+  ['seed-house', 'Seed house', 'seed house', 6, 2.5],
+  ['mist-1', 'Mist bed 1', 'mist bed', 5, 1.2],
+  ['mist-2', 'Mist bed 2', 'mist bed', 4, 1.2],
+  ['hot-bed', 'Hot bed', 'hot bed', 9, 1.2],
+  ['healing', 'Healing tent', 'healing tent', 9, 2.4],
+  ['cold', 'Cold store', 'cold store', 8, 6],
+  ['shade-1', 'Long shade', 'shade house', 36, 8],
+  ['shade-2', 'Wall shade', 'shade house', 24, 6],
+  ['tunnel', 'Harbour tunnel', 'tunnel', 18, 4.5],
+  ['ground-1', 'Upper ground', 'standing ground', 30, 8],
+  ['ground-2', 'Lower ground', 'standing ground', 24, 7],
+  ['rows', 'Field below the wall', 'field row', 60, 26],
 ] as const
 
 export const benches: readonly Bench[] = rows.map(([id, name, place, length, width], at) =>
