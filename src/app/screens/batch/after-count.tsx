@@ -1,0 +1,85 @@
+import { useQuery } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { BatchView } from '../../../api/index.ts'
+import { setAftermath, useAftermath } from '../../data/aftermath.ts'
+import { useOutbox } from '../../data/outbox/use-outbox.ts'
+import { look } from '../../data/queries.ts'
+import { useJob } from '../../data/use-job.ts'
+import { useFormat } from '../../text/use-format.ts'
+import { whatChanged } from './what-changed.ts'
+
+/** After a count: how sure its orders were and are, and what the plan now does about it. */
+export function AfterCount({ view }: { readonly view: BatchView }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const aftermath = useAftermath(view.row.id)
+  const { data: planned } = useQuery(look.plan())
+  const { job, running, start } = useJob()
+  const { waiting } = useOutbox()
+  if (aftermath === null) return null
+
+  const plan = planned?.plan ?? null
+  const isUnsent = waiting.some(({ entry: { body } }) => 'batch' in body && body.batch === view.row.id)
+  const isNew = plan !== null && plan.id !== aftermath.planBefore && plan.throughSeq > aftermath.throughSeqBefore
+  const body = () => {
+    if (isUnsent) return <p>{t('batch.after.here')}</p>
+    if (running) return <p aria-live="polite">{t('batch.after.planning', { says: job?.says ?? '' })}</p>
+    if (isNew) {
+      const { orders, others, sentences } = whatChanged(aftermath, plan)
+      return (
+        <>
+          <ul className="after-chances">
+            {orders.map(({ order, before, after, moved }) => (
+              <li key={order}>
+                <Link to="/orders" search={{ order }}>
+                  {moved
+                    ? t('batch.after.chance', { order, before: format.share(before), after: format.share(after) })
+                    : t('batch.after.chanceSame', { order, after: format.share(after) })}
+                </Link>
+              </li>
+            ))}
+          </ul>
+          <p>
+            {others > 0
+              ? t('batch.after.others', { count: others, shown: format.number(others) })
+              : orders.every(({ moved }) => !moved) && t('batch.after.none')}
+          </p>
+          <h3>{t('batch.after.why')}</h3>
+          <ul className="sentences">
+            {sentences.map(({ sentence, because }) => (
+              <li key={`${sentence} ${because}`}>
+                {sentence} <span className="soft">{because}</span>
+              </li>
+            ))}
+            {sentences.length === 0 && <li>{t('batch.after.nothingElse')}</li>}
+          </ul>
+          <p>
+            <Link to="/season">{t('batch.after.season')}</Link>
+          </p>
+        </>
+      )
+    }
+    if (job?.state === 'failed') return <p className="warn">{t('batch.after.failed', { why: job.why ?? '' })}</p>
+    return (
+      <div className="row">
+        <p>{t('batch.after.ask')}</p>
+        <Button className="deed" onPress={start}>
+          {t('batch.after.plan')}
+        </Button>
+      </div>
+    )
+  }
+  return (
+    <section className="sheet after" aria-live="polite">
+      <div className="page-head">
+        <h2>{t('batch.after.title')}</h2>
+        <Button className="quiet" onPress={() => setAftermath(null)}>
+          {t('common.close')}
+        </Button>
+      </div>
+      {body()}
+    </section>
+  )
+}

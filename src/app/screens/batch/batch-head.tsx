@@ -1,0 +1,77 @@
+import { Link } from '@tanstack/react-router'
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { BatchView } from '../../../api/index.ts'
+import { useOutbox } from '../../data/outbox/use-outbox.ts'
+import { deviceDay } from '../../data/today.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Mark } from '../../pictures/marks/mark.tsx'
+import { daysBetween } from '../../text/format.ts'
+import { useFormat } from '../../text/use-format.ts'
+import { DEEDS, type DeedKind } from './batch-deed.ts'
+import { DeedLeaf } from './deed-leaf.tsx'
+
+export function BatchHead({ view }: { readonly view: BatchView }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { waiting } = useOutbox()
+  const [deed, setDeed] = useState<DeedKind | null>(null)
+  const { row } = view
+  const unsent = waiting.filter(({ entry: { body } }) => 'batch' in body && body.batch === row.id).length
+  const isStanding = row.standing > 0
+  return (
+    <header className="batch-head">
+      <Mark mark={row.mark} size={72} />
+      <div className="stack">
+        <div>
+          <p className="small">
+            <Link to="/batches">{t('batch.all')}</Link>
+          </p>
+          <h1>
+            {t('batch.title', { name: row.name })}
+            {row.onHold && <span className="tag warn batch-hold">{t('common.onHold')}</span>}
+          </h1>
+          <p className="batch-kind">{row.kindName}</p>
+          <p>
+            {t('batch.begun', {
+              number: format.number(row.number),
+              day: format.fullDay(row.startedOn),
+              days: format.number(daysBetween(row.startedOn, names.nursery?.today ?? deviceDay())),
+              protocol: names.protocol(row.protocol),
+            })}{' '}
+            <b>{t('batch.standing', { number: format.number(row.standing) })}</b>
+            {row.finished > 0 && <>, {t('batch.finished', { number: format.number(row.finished) })}</>}
+            {row.lost > 0 && <>, {t('batch.lost', { number: format.number(row.lost) })}</>}
+            {row.benches.length > 0 && <>; {format.list(row.benches.map(id => names.bench(id)))}</>}.
+          </p>
+          <p className="soft small">{t('batch.identity', { identity: view.identity })}</p>
+          {row.onHold && <p className="warn strong">{t('batch.hold')}</p>}
+          {unsent > 0 && <p className="warn">{t('batch.waiting', { count: unsent, shown: format.number(unsent) })}</p>}
+        </div>
+        {view.queries.length > 0 && (
+          <div className="caution">
+            <p className="strong">{t('batch.queries')}</p>
+            {view.queries.map(({ id, says }) => (
+              <p key={id}>{says}</p>
+            ))}
+          </div>
+        )}
+        <div className="row">
+          {isStanding && (
+            <Link to="/batches/$batch/count" params={{ batch: row.id }} className="deed large">
+              {t('batch.count')}
+            </Link>
+          )}
+          {DEEDS.filter(kind => isStanding || kind === 'note' || kind === 'hold').map(kind => (
+            <Button key={kind} className="plain" onPress={() => setDeed(kind)}>
+              {t(`batch.does.${kind}`)}
+            </Button>
+          ))}
+        </div>
+      </div>
+      {deed !== null && <DeedLeaf view={view} kind={deed} onClose={() => setDeed(null)} />}
+    </header>
+  )
+}

@@ -1,0 +1,47 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi } from '@tanstack/react-router'
+import { useTranslation } from 'react-i18next'
+import { look } from '../../data/queries.ts'
+import { deviceDay } from '../../data/today.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { BandPicture } from '../../pictures/band/band-picture.tsx'
+import { daysBetween } from '../../text/format.ts'
+import './batch.css'
+import { AfterCount } from './after-count.tsx'
+import { BatchEntries } from './batch-entries.tsx'
+import { BatchFamily } from './batch-family.tsx'
+import { BatchHead } from './batch-head.tsx'
+import { LifeStrip } from './life-strip.tsx'
+
+const route = getRouteApi('/batches/$batch')
+
+/** One batch: its life so far, its counts against what was expected, its family, all that was said of it. */
+export function BatchScreen() {
+  const { t } = useTranslation()
+  const { batch } = route.useParams()
+  const { nursery } = useNames()
+  const view = useQuery(look.batch(batch))
+  return (
+    <Asked query={view} what={t('batch.title', { name: '' })}>
+      {data => (
+        <div className="stack">
+          <BatchHead view={data} />
+          <AfterCount view={data} />
+          <LifeStrip view={data} />
+          <div className="batch-columns">
+            <BandPicture
+              title={t('batch.expected')}
+              begun={data.row.number}
+              counts={data.counts}
+              expected={data.expected}
+              today={daysBetween(data.row.startedOn, nursery?.today ?? deviceDay())}
+            />
+            <BatchFamily view={data} />
+          </div>
+          <BatchEntries view={data} />
+        </div>
+      )}
+    </Asked>
+  )
+}
