@@ -1,0 +1,90 @@
+import { needed, normalQuantile } from '../../science/index.ts'
+import type { Margins } from '../model/season-model.ts'
+import { daysToReady } from '../rates/days-to-ready.ts'
+import type { Course, Season } from '../season.ts'
+import { orderChains } from './order-chains.ts'
+
+/** Batches over which the need of a chain of orders is taken to be spread, at most. */
+const MOST_BATCHES = 4
+/** Numbers are rounded up by so much, so that like orders share one search for what is needed. */
+const BUCKET = 1.25
+/** Part of the spread in time that is met by starting earlier; the rest by number. The simulation corrects both. */
+const TIME_PART = 0.5
+
+/**
+ * What to plan each order with before anything is simulated: the number that `needed` starts would finish on
+ * average, and a due week earlier by part of the spread of the days.
+ */
+export function firstMargins(season: Season): Margins {
+  const plannedNumber = Float64Array.from(season.orders, order => order.number)
+  const plannedDueWeek = Int32Array.from(season.orders, order => order.dueWeek)
+  const factors = new Map<string, number>()
+  for (const chain of orderChains(season)) {
+    const course = usualCourse(season, season.orders[chain[0]!]!.kinds[0]!.kind)
+    if (!course) continue
+    const days = daysToReady(course.steps)
+    const sdWeeks = (days.meanDays * days.batchSdLog) / 7
+    let wanted = 0
+    let before = 0
+    chain.forEach((o, place) => {
+      const { number, sure, dueWeek } = season.orders[o]!
+      if (number <= 0) return
+      wanted += number
+      const planned = Math.max(before, wanted * factorOf(course, wanted, sure, place + 1, factors))
+      plannedNumber[o] = planned - before
+      before = planned
+      plannedDueWeek[o] = Math.max(
+        Math.min(0, dueWeek),
+        dueWeek - Math.round(TIME_PART * Math.max(0, normalQuantile(sure)) * sdWeeks),
+      )
+    })
+  }
+  return { plannedNumber, plannedDueWeek }
+}
+
+/** Mean number finished from the start that is needed, over the number wanted. */
+function factorOf(
+  course: Course,
+  wanted: number,
+  sure: number,
+  ordersSoFar: number,
+  known: Map<string, number>,
+): number {
+  const bucket = Math.max(1, Math.round(BUCKET ** Math.ceil(Math.log(wanted) / Math.log(BUCKET))))
+  const batches = Math.min(ordersSoFar, MOST_BATCHES)
+  const shares = course.steps.map(({ alpha, beta }) => `${alpha}/${beta}`).join(' ')
+  const name = `${shares} ${bucket} ${sure} ${batches}`
+  const before = known.get(name)
+  if (before !== undefined) return before
+  const steps = course.steps
+    .filter(({ beta }) => beta > 0)
+    .map(({ alpha, beta }) => ({ kind: 'uncertain', alpha, beta }) as const)
+  const survival = steps.reduce((product, { alpha, beta }) => (product * alpha) / (alpha + beta), 1)
+  const factor =
+    steps.length === 0 ? 1 : (needed({ wanted: bucket, sure, steps, batches }).start * survival) / bucket
+  known.set(name, factor)
+  return factor
+}
+
+/** The course of the way that makes the kind for the least material, in a week when it is open. */
+function usualCourse(season: Season, kind: number): Course | undefined {
+  let best: Course | undefined
+  let least = Number.POSITIVE_INFINITY
+  for (const way of season.ways) {
+    if (way.kind !== kind) continue
+    const week = way.open.indexOf(1)
+    if (week < 0) continue
+    const course = way.courses[way.courseOfWeek[week]!]!
+    const cost =
+      way.costPerPlant /
+      Math.max(
+        1e-9,
+        course.ready.reduce((sum, share) => sum + share, 0),
+      )
+    if (cost < least) {
+      least = cost
+      best = course
+    }
+  }
+  return best
+}

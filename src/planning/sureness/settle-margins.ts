@@ -1,0 +1,74 @@
+import type { Margins, Solution } from '../model/season-model.ts'
+import type { Season, SeasonStart } from '../season.ts'
+import { type OrderOutcome, orderOutcomes } from '../simulate/outcome.ts'
+import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
+import { firstMargins } from './first-margins.ts'
+import { CLOSE_ENOUGH, firstState, moveMargins, type Standing } from './move-margins.ts'
+import { orderChains } from './order-chains.ts'
+
+/** A plan as far as sureness needs it. */
+export type SolvedPlan = Pick<Solution, 'starts' | 'bought' | 'deliveries'>
+
+export interface SettleInput<Plan extends SolvedPlan> {
+  readonly season: Season
+  /** Where to begin, say with the margins of the last plan; those of `needed` unless told. */
+  readonly margins?: Margins
+  readonly solve: (margins: Margins) => Plan | Promise<Plan>
+  readonly simulate: (
+    starts: readonly SeasonStart[],
+    bought: Solution['bought'],
+    seasons: number,
+  ) => SimulatedSeasons | Promise<SimulatedSeasons>
+  /** Seasons simulated in each round; as many rounds at most. */
+  readonly seasonsByRound: readonly number[]
+  readonly isStopped?: () => boolean
+  readonly tell?: (round: number, worst: number) => void
+}
+
+export interface Settled<Plan extends SolvedPlan> {
+  readonly margins: Margins
+  readonly plan: Plan
+  readonly simulated: SimulatedSeasons
+  readonly outcomes: readonly OrderOutcome[]
+  readonly standing: readonly Standing[]
+  readonly rounds: number
+  /** Every order is as sure as asked, or limited, or covered by plants made for others. */
+  readonly isSettled: boolean
+}
+
+/**
+ * Solves, simulates and moves margins until each order's chance is its wish, or its limit is known. At least one
+ * round is made, stopped or not.
+ */
+export async function settleMargins<Plan extends SolvedPlan>(
+  input: SettleInput<Plan>,
+): Promise<Settled<Plan>> {
+  const { season, seasonsByRound } = input
+  const chains = orderChains(season)
+  let state = firstState(input.margins ?? firstMargins(season))
+  for (let round = 1; ; round++) {
+    const { margins } = state
+    const plan = await input.solve(margins)
+    const simulated = await input.simulate(plan.starts, plan.bought, seasonsByRound[round - 1]!)
+    const outcomes = orderOutcomes(season, simulated)
+    const next = moveMargins(season, chains, state, plan, simulated, outcomes)
+    const worst = worstMiss(season, outcomes, next.standing)
+    input.tell?.(round, worst)
+    const isSettled = worst <= CLOSE_ENOUGH
+    if (isSettled || round >= seasonsByRound.length || input.isStopped?.())
+      return { margins, plan, simulated, outcomes, standing: next.standing, rounds: round, isSettled }
+    state = next
+  }
+}
+
+/** How far the chance of the order that is furthest off lies from its wish, limits and cover left aside. */
+function worstMiss(season: Season, outcomes: readonly OrderOutcome[], standing: readonly Standing[]): number {
+  let worst = 0
+  season.orders.forEach(({ sure, number, dueWeek }, o) => {
+    if (number <= 0 || dueWeek < 0) return
+    const miss = outcomes[o]!.chance - sure
+    if (standing[o] === 'limited' || (standing[o] === 'covered' && miss > 0)) return
+    worst = Math.max(worst, Math.abs(miss))
+  })
+  return worst
+}
