@@ -9,11 +9,11 @@ import type { SeededRandom } from './seeded-random.ts'
  */
 export function drawGamma(random: SeededRandom, shape: number): number {
   requireAbove('drawGamma', 'shape', shape, 0)
-  return Math.exp(drawLogGamma(random, shape))
+  return shape < 1 ? Math.exp(drawLogGamma(random, shape)) : drawOfOneOrMore(random, shape)
 }
 
 /**
- * A draw from Beta(alpha, beta): the first of two gammas as a share of both, taken in logarithms so that very small
+ * A draw from Beta(alpha, beta): the first of two gammas as a share of both; below 1 in logarithms, so that very small
  * shapes do not run under.
  * @param alpha above 0
  * @param beta above 0
@@ -22,23 +22,29 @@ export function drawGamma(random: SeededRandom, shape: number): number {
 export function drawBeta(random: SeededRandom, alpha: number, beta: number): number {
   requireAbove('drawBeta', 'alpha', alpha, 0)
   requireAbove('drawBeta', 'beta', beta, 0)
-  return 1 / (1 + Math.exp(drawLogGamma(random, beta) - drawLogGamma(random, alpha)))
+  if (alpha < 1 || beta < 1)
+    return 1 / (1 + Math.exp(drawLogGamma(random, beta) - drawLogGamma(random, alpha)))
+  const lives = drawOfOneOrMore(random, alpha)
+  return lives / (lives + drawOfOneOrMore(random, beta))
 }
 
-function drawLogGamma(random: SeededRandom, shape: number): number {
-  // Below 1: a draw of shape + 1 times the power 1/shape of a uniform number.
-  const raised = shape < 1
-  const d = (raised ? shape + 1 : shape) - 1 / 3
+function drawOfOneOrMore(random: SeededRandom, shape: number): number {
+  const d = shape - 1 / 3
   const c = 1 / Math.sqrt(9 * d)
   for (;;) {
     const normal = drawNormal(random)
     const root = 1 + c * normal
     if (root <= 0) continue
     const v = root * root * root
-    const logUniform = Math.log(random.uniform())
-    if (logUniform < 0.5 * normal * normal + d - d * v + d * Math.log(v)) {
-      const logDraw = Math.log(d * v)
-      return raised ? logDraw + Math.log(random.uniform()) / shape : logDraw
-    }
+    const square = normal * normal
+    const uniform = random.uniform()
+    if (uniform < 1 - 0.0331 * square * square) return d * v
+    if (Math.log(uniform) < 0.5 * square + d * (1 - v + Math.log(v))) return d * v
   }
+}
+
+/** Below 1: a draw of shape + 1 times the power 1/shape of a uniform number. */
+function drawLogGamma(random: SeededRandom, shape: number): number {
+  if (shape >= 1) return Math.log(drawOfOneOrMore(random, shape))
+  return Math.log(drawOfOneOrMore(random, shape + 1)) + Math.log(random.uniform()) / shape
 }
