@@ -15,7 +15,7 @@ const reports = mkdtempSync(join(tmpdir(), 'budstick-test-'))
 process.once('exit', () => rmSync(reports, { recursive: true, force: true }))
 
 /** The same tests in the same way everywhere: with CI set, a focused test or an unwritten snapshot fails here too. */
-const environment = { CI: 'true' }
+const environment = { ...process.env, CI: 'true' }
 
 /**
  * A tool that is one check as a whole.

@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process'
+import { stripVTControlCharacters } from 'node:util'
 
 /** @type {Set<import('node:child_process').ChildProcess>} */
 const running = new Set()
@@ -24,15 +25,14 @@ export function runTool(program, args, options) {
   return new Promise(done => {
     /** @type {Buffer[]} */
     const said = []
-    const env = { ...process.env, ...options.env, NO_COLOR: '1' }
-    const tool = spawn(program, args, { ...options, env, stdio: ['ignore', 'pipe', 'pipe'] })
+    const tool = spawn(program, args, { ...options, stdio: ['ignore', 'pipe', 'pipe'] })
     if (running.size === 0) for (const ending of endings) process.on(ending, endAll)
     running.add(tool)
     /** @param {number | null} code */
     const end = code => {
       running.delete(tool)
       if (running.size === 0) for (const ending of endings) process.removeListener(ending, endAll)
-      done({ code: code ?? 1, output: String(Buffer.concat(said)) })
+      done({ code: code ?? 1, output: stripVTControlCharacters(String(Buffer.concat(said))) })
     }
     tool.stdout?.on('data', chunk => said.push(chunk))
     tool.stderr?.on('data', chunk => said.push(chunk))
