@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { MotherId } from '../../trade/index.ts'
 import { everyWeek, solved } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import type { MotherPool } from '../season.ts'
@@ -61,6 +62,21 @@ test('wood that keeps may be cut before it is used, but not longer before than i
   // Two weeks: only what was cut in week 3 is fresh in week 5. Three weeks: both.
   expect(await shortOf(2)).toBeCloseTo(200, 4)
   expect(await shortOf(3)).toBeCloseTo(0, 4)
+})
+
+test('a mother that gives in winter cannot stand in for one that gives in summer', async () => {
+  const mother = (id: string, weeks: number[], perYear: number) => ({
+    id: MotherId.parse(id),
+    perWeek: everyWeek(30, week => (weeks.includes(week) ? perYear : 0)),
+    perYear: [perYear],
+  })
+  const mothers = [mother('early', [5], 30), mother('late', [20], 1000)]
+  const perWeek = everyWeek(30, week => mothers.reduce((sum, m) => sum + m.perWeek[week]!, 0))
+  const { short } = await solved(
+    apple([pool({ mothers, perWeek, perYear: [{ fromWeek: 0, toWeek: 29, most: 1030 }] })], [5]),
+  )
+  // 30 sticks make 150 plants, 120 trees of 400.
+  expect(short[0]).toBeCloseTo(280, 4)
 })
 
 test('collected wood is used while it is good, and no longer', async () => {

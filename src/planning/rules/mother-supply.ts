@@ -54,31 +54,47 @@ function supplyOfPool(draft: SeasonDraft, pool: MotherPool, p: number, takers: r
   }
 }
 
-/** Each season of giving; where a bound by the week can bind before that of the season, each week of it by itself. */
+/**
+ * Each season of giving, apart for mothers that give in other weeks; where a bound by the week can bind before that of
+ * the season, each week of it by itself.
+ */
 function cutSources({ model, season }: SeasonDraft, pool: MotherPool, p: number): Source[] {
-  return pool.perYear.flatMap(({ fromWeek, toWeek, most }) => {
-    const weeks: number[] = []
-    for (let week = fromWeek; week <= Math.min(toWeek, season.weeks - 1); week++)
-      if (pool.perWeek[week]! > 0) weeks.push(week)
-    if (weeks.length === 0 || most <= 0) return []
-    const seasonRow = model.row({
-      rule: 'motherYear',
-      subject: p,
-      about: pool.name,
-      week: fromWeek,
-      upper: most,
-    })
-    const within = (week: number, cut: number) => cut <= week && week <= cut + pool.keepsWeeks
-    if (weeks.every(week => pool.perWeek[week]! >= most)) {
-      const fresh = (week: number) => weeks.some(cut => within(week, cut))
-      return [{ name: `season ${fromWeek}`, fresh, rows: [seasonRow] }]
-    }
-    return weeks.map(cut => {
-      const upper = pool.perWeek[cut]!
-      const weekRow = model.row({ rule: 'motherWeek', subject: p, about: pool.name, week: cut, upper })
-      return { name: `week ${cut}`, fresh: (week: number) => within(week, cut), rows: [weekRow, seasonRow] }
-    })
-  })
+  const groups = groupsOf(pool)
+  return groups.flatMap(({ perWeek, perYear }, g) =>
+    pool.perYear.flatMap(({ fromWeek, toWeek }, s) => {
+      const about = groups.length === 1 ? pool.name : `${pool.name} (${g + 1})`
+      const most = perYear[s]!
+      const weeks: number[] = []
+      for (let week = fromWeek; week <= Math.min(toWeek, season.weeks - 1); week++)
+        if (perWeek[week]! > 0) weeks.push(week)
+      if (weeks.length === 0 || most <= 0) return []
+      const seasonRow = model.row({ rule: 'motherYear', subject: p, about, week: fromWeek, upper: most })
+      const within = (week: number, cut: number) => cut <= week && week <= cut + pool.keepsWeeks
+      if (weeks.every(week => perWeek[week]! >= most)) {
+        const fresh = (week: number) => weeks.some(cut => within(week, cut))
+        return [{ name: `${about} ${fromWeek}`, fresh, rows: [seasonRow] }]
+      }
+      return weeks.map(cut => {
+        const weekRow = model.row({ rule: 'motherWeek', subject: p, about, week: cut, upper: perWeek[cut]! })
+        return {
+          name: `${about} week ${cut}`,
+          fresh: (week: number) => within(week, cut),
+          rows: [weekRow, seasonRow],
+        }
+      })
+    }),
+  )
+}
+
+/** Mothers that give in the same weeks stand for each other; those of other weeks do not. */
+function groupsOf(pool: MotherPool): { perWeek: Float64Array; perYear: readonly number[] }[] {
+  if (pool.mothers.length === 0) return [{ perWeek: pool.perWeek, perYear: pool.perYear.map(({ most }) => most) }]
+  return [...grouped(pool.mothers, ({ perWeek }) => perWeek.map(most => (most > 0 ? 1 : 0)).join('')).values()].map(
+    mothers => ({
+      perWeek: mothers[0]!.perWeek.map((_, week) => mothers.reduce((sum, m) => sum + m.perWeek[week]!, 0)),
+      perYear: pool.perYear.map((_, s) => mothers.reduce((sum, m) => sum + m.perYear[s]!, 0)),
+    }),
+  )
 }
 
 function storedSources({ model }: SeasonDraft, pool: MotherPool, p: number): Source[] {

@@ -1,0 +1,49 @@
+import { costOfLate } from '../rules/orders-by-their-date.ts'
+import type { ChosenStart, Planned } from './planned.ts'
+
+/** What the plan costs, by what it is spent on. Overtime counts beyond the pay of the hour. */
+export function costParts(planned: Planned): Record<string, number> {
+  const { season, model, solution, starts } = planned
+  const parts: Record<string, number> = {}
+  const add = (part: string, cost: number) => {
+    parts[part] = (parts[part] ?? 0) + cost
+  }
+  for (const start of starts) {
+    add('material', start.number * season.ways[start.way]!.costPerPlant)
+    add('labour', minutesOf(start) * season.prices.minute)
+    for (const { place, squareMetres } of start.course.area) {
+      const price = season.places[place]!.pricePerSquareMetreWeek
+      for (const area of squareMetres) add('area', start.number * area * price)
+    }
+  }
+  const { columnValue } = solution
+  for (const { kind, week, until, column } of model.holds) {
+    const { holdingCostPerWeek, standsAt } = season.kinds[kind]!
+    const plantWeeks = columnValue[column]! * (until - week)
+    add('holding', plantWeeks * holdingCostPerWeek)
+    if (standsAt)
+      add('area', plantWeeks * standsAt.squareMetres * season.places[standsAt.place]!.pricePerSquareMetreWeek)
+  }
+  for (let column = 0; column < model.columns.count; column++) {
+    const part = model.columns.part[column]!
+    if (part === 'overtime' || part === 'extra area' || part === 'buying in' || part === 'shortage' || part === 'moving')
+      add(part, columnValue[column]! * model.columns.cost[column]!)
+  }
+  for (const { order, kind, week, number } of solution.deliveries) {
+    const wanted = season.orders[order]!
+    add('lateness', number * costOfLate(wanted, season.prices, wanted.dueWeek, week))
+    add('substitution', number * wanted.kinds.find(accepted => accepted.kind === kind)!.lessWorth)
+  }
+  return Object.fromEntries(
+    Object.entries(parts)
+      .map(([part, cost]) => [part, Math.round(cost * 100) / 100] as const)
+      .filter(([, cost]) => cost !== 0),
+  )
+}
+
+function minutesOf({ number, course }: ChosenStart): number {
+  let minutes = 0
+  for (const { perPlant, perBatch } of course.labour)
+    for (let k = 0; k < perPlant.length; k++) minutes += number * perPlant[k]! + perBatch[k]!
+  return minutes
+}

@@ -1,0 +1,131 @@
+import type { RowAbout } from '../model/season-model.ts'
+import type { Limit } from '../plan.ts'
+import { skillsOf } from '../rules/labour.ts'
+import type { Season } from '../season.ts'
+import { type Planned, weekName, weeksSaid } from './planned.ts'
+
+/** Under this a unit is worth nothing that is worth saying. */
+const LEAST_WORTH = 0.05
+const MINUTES = 60
+
+type Dual = RowAbout & { readonly dual: number }
+
+/**
+ * What limits the season, from the duals of the relaxation: what one more unit would save. Neighbouring weeks of one
+ * place or skill are joined and stand with what a unit in each of them is worth on average. Dearest first.
+ */
+export function limitsOf({ season, relaxed }: Planned): Limit[] {
+  const stretches: { rows: Dual[] }[] = []
+  const binding = relaxed.duals
+    .filter(({ rule }) => rule in words)
+    .filter(row => worthOf(row) >= LEAST_WORTH)
+    .sort((a, b) => a.rule.localeCompare(b.rule) || a.about.localeCompare(b.about) || a.week - b.week)
+  for (const row of binding) {
+    const last = stretches.at(-1)?.rows.at(-1)
+    const isNext =
+      last?.rule === row.rule && last.about === row.about && isByWeek(row) && row.week <= last.week + 1
+    if (isNext) stretches.at(-1)!.rows.push(row)
+    else stretches.push({ rows: [row] })
+  }
+  return stretches
+    .map(({ rows }) => limitOf(season, rows))
+    .sort((a, b) => b.total - a.total)
+    .map(({ limit }) => limit)
+}
+
+const isByWeek = ({ rule }: RowAbout) => rule === 'space' || rule === 'labour' || rule === 'motherWeek'
+const worthOf = ({ rule, dual }: Dual) => (rule === 'labour' ? -dual * MINUTES : -dual)
+
+function limitOf(season: Season, rows: readonly Dual[]): { limit: Limit; total: number } {
+  const first = rows[0]!
+  const lastWeek = isByWeek(first) ? rows.at(-1)!.week : endOf(season, first)
+  const fromWeek = Math.max(0, first.week)
+  const total = rows.reduce((sum, row) => sum + worthOf(row), 0)
+  const worthPerUnit = total / rows.length
+  const { subject, unit, when, per } = words[first.rule]!(season, first, fromWeek, lastWeek, rows.length)
+  return {
+    limit: {
+      rule: first.rule,
+      subject,
+      from: weekName(season, fromWeek),
+      to: weekName(season, lastWeek),
+      worthPerUnit,
+      unit,
+      sentence: `${subject}, ${when}: one more ${unit} is worth ${moneySaid(worthPerUnit)}${per}.`,
+    },
+    total,
+  }
+}
+
+interface Words {
+  readonly subject: string
+  readonly unit: string
+  readonly when: string
+  readonly per: string
+}
+
+const words: Record<
+  string,
+  (season: Season, row: Dual, from: number, to: number, weeks: number) => Words
+> = {
+  space: (season, { about }, from, to, weeks) => ({
+    subject: capital(about),
+    unit: 'm²',
+    when: weeksSaid(season, from, to),
+    per: weeks > 1 ? ' a week' : '',
+  }),
+  labour: (season, { subject }, from, to, weeks) => ({
+    subject: capital(listed(skillsOf(season).filter((_, s) => subject & (1 << s)))),
+    unit: 'hour',
+    when: weeksSaid(season, from, to),
+    per: weeks > 1 ? ' a week' : '',
+  }),
+  motherWeek: (season, row, from, to, weeks) => ({
+    ...motherWords(season, row),
+    when: weeksSaid(season, from, to),
+    per: weeks > 1 ? ' a week' : '',
+  }),
+  motherYear: (season, row, from) => ({
+    ...motherWords(season, row),
+    when: `season of ${yearOf(season, from)}`,
+    per: '',
+  }),
+  storedWood: (season, row) => ({ ...motherWords(season, row), when: 'in store', per: '' }),
+  licence: (season, { about }, from) => ({
+    subject: `Licence of ${about}`,
+    unit: 'plant begun',
+    when: yearOf(season, from),
+    per: '',
+  }),
+}
+
+function motherWords(season: Season, { subject, about }: RowAbout): { subject: string; unit: string } {
+  const { material } = season.pools[subject]!
+  return { subject: about, unit: singular[material] ?? material }
+}
+
+const singular: Partial<Record<string, string>> = {
+  cuttings: 'cutting',
+  'scion sticks': 'scion stick',
+  budwood: 'stick of budwood',
+  branches: 'branch',
+  shoots: 'shoot',
+  offsets: 'offset',
+  'standing trees': 'standing tree',
+}
+
+function endOf(season: Season, { rule, subject, week }: RowAbout): number {
+  const stretches =
+    rule === 'licence' ? season.licences[subject]!.perYear : (season.pools[subject]?.perYear ?? [])
+  return stretches.find(({ fromWeek }) => fromWeek === week)?.toWeek ?? season.weeks - 1
+}
+
+const yearOf = (season: Season, week: number) => weekName(season, week).slice(0, 4)
+export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+/** "grafting", "grafting and cuttings", "grafting, cuttings and seed". */
+export const listed = (items: readonly string[]): string =>
+  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
+
+/** Money as people say it: whole from ten on, else with one or two digits behind the point. */
+export const moneySaid = (amount: number): string =>
+  amount >= 10 ? String(Math.round(amount)) : String(Number(amount.toFixed(amount >= 1 ? 1 : 2)))
