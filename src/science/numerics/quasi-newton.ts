@@ -141,3 +141,18 @@ export function curvature(of: Smooth, minimum: Minimum, step: number): Float64Ar
   }
   return out
 }
+
+/** A function with its slope by central differences, for few coordinates and cheap values. */
+export const withSlope =
+  (of: (at: Float64Array) => number, step = 1e-5): Smooth =>
+  (at, gradient) => {
+    const moved = Float64Array.from(at)
+    for (let i = 0; i < at.length; i++) {
+      moved[i] = at[i]! + step
+      const above = of(moved)
+      moved[i] = at[i]! - step
+      gradient[i] = (above - of(moved)) / (2 * step)
+      moved[i] = at[i]!
+    }
+    return of(at)
+  }

@@ -60,7 +60,11 @@ export function logisticRegression(input: LogisticInput): LogisticFit {
     const step = solveWithFactor(factor, columns, Float64Array.from(state.slope))
     let promised = 0
     for (let i = 0; i < columns; i++) promised += step[i]! * state.slope[i]!
-    if (promised < 1e-14) break
+    if (promised < 1e-14) {
+      estimates = estimates.map((e, i) => e + step[i]!)
+      state = look(input, estimates)
+      break
+    }
     let length = 1
     for (;;) {
       const next = estimates.map((e, i) => e + length * step[i]!)
