@@ -15,8 +15,29 @@ export {
   StepId,
 } from './ids.ts'
 export { BuyIn, Cultivar, Kind, Licence, Way, wayName } from './kind.ts'
+export { type EpithetFault, epithetFaults } from './names/epithet.ts'
+export { type NameFault, type NameReading, parseName } from './names/parse-name.ts'
+export { cultivarWriting, type PlantName, writeName } from './names/plant-name.ts'
+export { foldName, sameName } from './names/same-name.ts'
 export { CaliperGrowth, Preparation, Protocol, Setting, Step, Taking, Work } from './protocol.ts'
 export { copyProtocol } from './protocols/copy-protocol.ts'
+export {
+  celsiusFromFahrenheit,
+  fahrenheitFromCelsius,
+  gramsFromOunces,
+  inchesFromMm,
+  kilogramsFromPounds,
+  litresFromCubicInches,
+  litresFromImperialGallons,
+  litresFromUsGallons,
+  metresFromFeet,
+  mmFromInches,
+  percentFromPpm,
+  poundsFromKilograms,
+  ppmFromPercent,
+  squareFeetFromSquareMetres,
+  squareMetresFromSquareFeet,
+} from './units.ts'
 export {
   Material,
   MethodId,
@@ -27,4 +48,4 @@ export {
   Skill,
   TreeForm,
 } from './vocabulary.ts'
-export { type Hemisphere, Window, windowMonths } from './window.ts'
+export { type Hemisphere, isOpen, monthsAtLatitude, Window, weeksOpen, windowMonths } from './window.ts'

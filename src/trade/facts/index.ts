@@ -25,5 +25,15 @@ export { beginner, minutesPerPlant, plantsPerPersonHour, productiveHoursPerDay }
 export { allMethods, Method, methodById, Quantities } from './method.ts'
 export { type QuantityKey, quantityByKey } from './quantity.ts'
 export { allSources, citation, Source, sourceById } from './source.ts'
-export { allSpecies, Hazard, Importance, Species, SpeciesWay, speciesById, wayOf } from './species.ts'
+export {
+  allSpecies,
+  Hazard,
+  Importance,
+  losesLeaves,
+  Species,
+  SpeciesWay,
+  speciesById,
+  wayOf,
+} from './species.ts'
+export { speciesByName } from './species-by-name.ts'
 export { TextFact } from './text-fact.ts'

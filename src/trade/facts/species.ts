@@ -151,6 +151,9 @@ const read = (): ReadonlyMap<string, Species> => {
 
 export const allSpecies = (): readonly Species[] => [...read().values()]
 export const speciesById = (id: string): Species | undefined => read().get(id)
+/** At rest without leaves in winter; a half-evergreen fruit is so where winters are cold. */
+export const losesLeaves = (of: Pick<Species, 'evergreen' | 'climates'>): boolean =>
+  of.evergreen === false || (of.evergreen === 'semi' && of.climates.includes('temperate'))
 /** How this fruit is made by this method, or undefined where the facts do not know it. */
 export const wayOf = (of: Species, method: MethodId): SpeciesWay | undefined =>
   of.ways.find(way => way.method === method)

@@ -64,11 +64,11 @@ export function daysLeft(months: Figure, others: readonly Step[]): Figure {
       LEAST_DAYS,
       Math.round(months[end] * DAYS_IN_MONTH - others.reduce((sum, step) => sum + step.days[end], 0)),
     )
-  const ends = [left('low'), left('typical'), left('high')].sort((a, b) => a - b)
+  const typical = left('typical')
   return {
-    low: ends[0]!,
-    typical: ends[1]!,
-    high: ends[2]!,
+    low: Math.min(left('low'), typical),
+    typical,
+    high: Math.max(left('high'), typical),
     basis: months.basis,
     sources: months.sources,
     note: `${months.typical} months from the start to the finished plant, less the other steps`,

@@ -1,7 +1,7 @@
 import { stageSurvival } from '../facts/general/stage-survival.ts'
 import { type Method, methodById } from '../facts/method.ts'
 import type { QuantityKey } from '../facts/quantity.ts'
-import { type Species, type SpeciesWay, wayOf } from '../facts/species.ts'
+import { losesLeaves, type Species, type SpeciesWay, wayOf } from '../facts/species.ts'
 import { commonPractice, type Figure, type ShareFigure } from '../figure.ts'
 import { type MethodId, markOfMethod } from '../vocabulary.ts'
 import type { Window } from '../window.ts'
@@ -58,7 +58,7 @@ const laterLoss = /surviv|60|10 weeks|final|finished|first-grade|weaned/
 
 export function startOf(method: MethodId, species: Species, product: Product): Start {
   const way = wayOf(species, method)
-  const isDeciduous = species.evergreen === false
+  const isDeciduous = losesLeaves(species)
   const sown = product === 'rootstock' && method === 'seed' ? species.rootstocks.monthsSowToWorkable : null
   return {
     species,

@@ -1,4 +1,4 @@
-import type { Species } from '../facts/species.ts'
+import { losesLeaves, type Species } from '../facts/species.ts'
 import type { MethodId } from '../vocabulary.ts'
 import type { Window } from '../window.ts'
 
@@ -49,7 +49,7 @@ export const sixMonthsOn = (months: readonly number[]): number[] =>
 /** When a method is commonly begun, for a fruit of which the facts name no window. */
 export function usualWindow(method: MethodId, species: Species): Window {
   const [condition, deciduous, evergreen] = usual[method]
-  const northMonths = species.evergreen === false ? deciduous : evergreen
+  const northMonths = losesLeaves(species) ? deciduous : evergreen
   return {
     condition,
     northMonths,
