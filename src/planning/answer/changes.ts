@@ -1,8 +1,8 @@
 import type { Batch, Held } from '../../record/index.ts'
+import { grouped } from '../grouped.ts'
 import type { Change } from '../plan.ts'
 import { capital } from './limits.ts'
 import { type Planned, startedNoun, startId, weekSaid } from './planned.ts'
-import { grouped } from '../grouped.ts'
 
 /** Fewer plants than this, or a smaller part of the start, are no change worth saying. */
 const LEAST_PART = 0.05
@@ -70,7 +70,9 @@ function reasonFor(planned: Planned, way: number): Reason {
   const { season, nursery } = planned
   const since = nursery.acceptedPlan!.on
   const { kind } = season.ways[way]!
-  const users = season.ways.filter(w => w.courses.some(c => c.rootstock?.kinds.includes(kind))).map(w => w.kind)
+  const users = season.ways
+    .filter(w => w.courses.some(c => c.rootstock?.kinds.includes(kind)))
+    .map(w => w.kind)
   const kinds = new Set([kind, ...users, ...(season.ways[way]!.courses[0]?.rootstock?.kinds ?? [])])
   const ids = new Set([...kinds].map(index => season.kinds[index]!.id))
 
@@ -102,7 +104,10 @@ function reasonFor(planned: Planned, way: number): Reason {
     return { text: `${name} is on hold (${hold.why})`, order: null, batch: null }
   }
   const rate = nursery.rateSets.findLast(
-    set => set.on >= since && set.protocol === season.ways[way]!.protocol.id && (set.kind === null || ids.has(set.kind)),
+    set =>
+      set.on >= since &&
+      set.protocol === season.ways[way]!.protocol.id &&
+      (set.kind === null || ids.has(set.kind)),
   )
   if (rate) return { text: `the rate was set anew (${rate.why})`, order: null, batch: null }
   return { text: '', order: null, batch: null }
@@ -133,7 +138,9 @@ function countedSince({ season }: Planned, batch: Batch, since: string) {
     if (!step) return []
     const expected = Math.round((outcome.entered * step.alpha) / (step.alpha + step.beta))
     const counted = look.taken
-    const isOdd = Math.abs(counted - expected) > Math.max(2, 0.05 * expected) && (counted < expected || look.undecided === 0)
+    const isOdd =
+      Math.abs(counted - expected) > Math.max(2, 0.05 * expected) &&
+      (counted < expected || look.undecided === 0)
     const mayCatchUp = counted < expected && counted + look.undecided >= expected
     return isOdd && !mayCatchUp ? [{ batch, counted, expected }] : []
   })

@@ -26,7 +26,13 @@ export function costParts(planned: Planned): Record<string, number> {
   }
   for (let column = 0; column < model.columns.count; column++) {
     const part = model.columns.part[column]!
-    if (part === 'overtime' || part === 'extra area' || part === 'buying in' || part === 'shortage' || part === 'moving')
+    if (
+      part === 'overtime' ||
+      part === 'extra area' ||
+      part === 'buying in' ||
+      part === 'shortage' ||
+      part === 'moving'
+    )
       add(part, columnValue[column]! * model.columns.cost[column]!)
   }
   for (const { order, kind, week, number } of solution.deliveries) {

@@ -8,7 +8,11 @@ import type { ChosenStart } from './planned.ts'
  * A bench for the first stretch of every start: of those that have room for it the fullest, so that large room stays
  * together; where none has room for all, the emptiest. Null where it begins on no bench.
  */
-export function giveBenches(nursery: Nursery, season: Season, starts: readonly ChosenStart[]): (BenchId | null)[] {
+export function giveBenches(
+  nursery: Nursery,
+  season: Season,
+  starts: readonly ChosenStart[],
+): (BenchId | null)[] {
   const room = new Map<BenchId, Float64Array>()
   for (const place of season.places)
     for (const bench of place.benches) room.set(bench.id, bench.squareMetres.slice())
@@ -44,7 +48,8 @@ function standing(nursery: Nursery, season: Season, room: ReadonlyMap<BenchId, F
       if (!free || !step) continue
       const daysIn = live.portions.find(p => p.step === index)?.daysIn ?? 0
       const weeks = Math.ceil(Math.max(7, step.medianDays - daysIn) / 7)
-      for (let w = 0; w < Math.min(weeks, season.weeks); w++) free[w]! -= portion.number * step.squareMetresPerPlant
+      for (let w = 0; w < Math.min(weeks, season.weeks); w++)
+        free[w]! -= portion.number * step.squareMetresPerPlant
     }
   }
 }

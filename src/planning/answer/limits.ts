@@ -64,10 +64,7 @@ interface Words {
   readonly per: string
 }
 
-const words: Record<
-  string,
-  (season: Season, row: Dual, from: number, to: number, weeks: number) => Words
-> = {
+const words: Record<string, (season: Season, row: Dual, from: number, to: number, weeks: number) => Words> = {
   space: (season, { about }, from, to, weeks) => ({
     subject: capital(about),
     unit: 'm²',

@@ -1,7 +1,8 @@
 import type { OrderForecast } from '../plan.ts'
+import { courseOf, readySpan } from '../rules/season-draft.ts'
 import { laddersOf } from './ladders.ts'
-import type { Match } from './match-stock.ts'
 import { moneySaid } from './limits.ts'
+import type { Match } from './match-stock.ts'
 import { type Planned, weeksSaid } from './planned.ts'
 
 /** A chance this far from what was asked needs no reason. */
@@ -74,15 +75,34 @@ function whyOf(planned: Planned, matches: readonly Match[], o: number, short: nu
   ]
 }
 
+/** Whether any start that may still begin has anything ready by the latest week. */
+function canBeInTime({ season }: Planned, o: number): boolean {
+  const { kinds, latestWeek } = season.orders[o]!
+  return season.ways.some(
+    (way, w) =>
+      kinds.some(({ kind }) => kind === way.kind) &&
+      way.open.some(
+        (isOpen, week) => isOpen && week + readySpan(courseOf(season, w, week)).from <= latestWeek,
+      ),
+  )
+}
+
 /** The dearest limit in the way of an order's kinds; else time. */
 function limitOf(planned: Planned, o: number): string {
   const { season, relaxed } = planned
   const kinds = new Set(season.orders[o]!.kinds.map(({ kind }) => kind))
   const ways = season.ways.filter(way => kinds.has(way.kind))
   if (ways.length === 0) return 'there is no way to make it here'
-  const skills = new Set(ways.flatMap(way => way.courses.flatMap(({ labour }) => labour.map(({ skill }) => skill))))
-  const pools = new Set(ways.flatMap(way => way.courses.flatMap(({ material }) => material.map(({ pool }) => pool))))
-  const places = new Set(ways.flatMap(way => way.courses.flatMap(({ area }) => area.map(({ place }) => place))))
+  if (!canBeInTime(planned, o)) return 'nothing begun now is ready by then'
+  const skills = new Set(
+    ways.flatMap(way => way.courses.flatMap(({ labour }) => labour.map(({ skill }) => skill))),
+  )
+  const pools = new Set(
+    ways.flatMap(way => way.courses.flatMap(({ material }) => material.map(({ pool }) => pool))),
+  )
+  const places = new Set(
+    ways.flatMap(way => way.courses.flatMap(({ area }) => area.map(({ place }) => place))),
+  )
   const worst = relaxed.duals
     .filter(({ rule, subject, about, dual }) => {
       if (dual >= -0.01) return false

@@ -36,11 +36,14 @@ export const startId = (season: Season, way: number, week: number): string =>
 export const weekName = (season: Season, week: number): string => weekText(season.firstWeek + week)
 
 /** The number of the week in its year, as people say it. */
-export const weekSaid = (season: Season, week: number): string => String(Number(weekName(season, week).slice(6)))
+export const weekSaid = (season: Season, week: number): string =>
+  String(Number(weekName(season, week).slice(6)))
 
 /** "week 12", "weeks 12 to 15". */
 export const weeksSaid = (season: Season, from: number, to: number): string =>
-  from === to ? `week ${weekSaid(season, from)}` : `weeks ${weekSaid(season, from)} to ${weekSaid(season, to)}`
+  from === to
+    ? `week ${weekSaid(season, from)}`
+    : `weeks ${weekSaid(season, from)} to ${weekSaid(season, to)}`
 
 /** Plants can be counted: a number within rounding of a whole one is that one. */
 export const wholePlants = (number: number): number => Math.round(number)

@@ -54,7 +54,9 @@ function poolLedger(pool: MotherPool) {
     },
     cut(wanted: number, week: number): { mother: MotherId; taken: number }[] {
       const s = pool.perYear.findIndex(({ fromWeek, toWeek }) => week >= fromWeek && week <= toWeek)
-      const mayGive = mothers.map(mother => Math.floor(Math.min(mother.week[week]!, mother.seasons[s] ?? 0) + 1e-6))
+      const mayGive = mothers.map(mother =>
+        Math.floor(Math.min(mother.week[week]!, mother.seasons[s] ?? 0) + 1e-6),
+      )
       const taken = evenShares(wanted, mayGive)
       return mothers.flatMap((mother, m) => {
         if (taken[m]! <= 0) return []

@@ -1,6 +1,6 @@
+import type { BenchId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { PlannedStart } from '../plan.ts'
-import type { BenchId } from '../../trade/index.ts'
 import type { Hands } from './give-people.ts'
 import type { Match } from './match-stock.ts'
 import { type ChosenStart, type Planned, weekName } from './planned.ts'
@@ -36,17 +36,21 @@ export function plannedStarts(
       method: way.method,
       week: weekName(season, start.week),
       number: start.number,
-      mothers: [...grouped(sharesOf.get(s) ?? [], share => `${share.pool}\n${share.mother}`).values()].map(of => ({
-        mother: of[0]!.mother,
-        material: season.pools[of[0]!.pool]!.material,
-        number: of.reduce((sum, share) => sum + share.number, 0),
-      })),
+      mothers: [...grouped(sharesOf.get(s) ?? [], share => `${share.pool}\n${share.mother}`).values()].map(
+        of => ({
+          mother: of[0]!.mother,
+          material: season.pools[of[0]!.pool]!.material,
+          number: of.reduce((sum, share) => sum + share.number, 0),
+        }),
+      ),
       rootstocks: rootstocksOf(planned, takenBy.get(s) ?? []),
       bench: benches[s]!,
       people: peopleOf(start, hands),
       orders: [
         ...grouped(
-          made.flatMap(({ taker, number }) => (taker.what === 'order' ? [{ order: taker.order, number }] : [])),
+          made.flatMap(({ taker, number }) =>
+            taker.what === 'order' ? [{ order: taker.order, number }] : [],
+          ),
           ({ order }) => order,
         ),
       ]
@@ -89,7 +93,7 @@ function peopleOf({ week, number, course }: ChosenStart, hands: Hands): PlannedS
   return course.labour.flatMap(({ skill, perPlant, perBatch }) => {
     const at = -course.firstOffset
     const minutes = number * (perPlant[at] ?? 0) + (perBatch[at] ?? 0)
-    if (minutes <= 0) return []
+    if (minutes < 0.5) return []
     return hands
       .give(skill, week, minutes)
       .map(given => ({ person: given.person, skill, minutes: Math.round(given.minutes) }))

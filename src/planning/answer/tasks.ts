@@ -121,7 +121,10 @@ function startTasks(
 
 function sourcesSaid({ nursery }: Planned, { mothers, rootstocks }: PlannedStart): string {
   return [
-    ...mothers.map(({ mother, material, number }) => `${number} ${material} of ${nursery.mothers.get(mother)?.mother.name ?? mother}`),
+    ...mothers.map(
+      ({ mother, material, number }) =>
+        `${number} ${material} of ${nursery.mothers.get(mother)?.mother.name ?? mother}`,
+    ),
     ...rootstocks.map(({ kind, batch, number }) =>
       batch === null
         ? `${number} ${nursery.kinds.get(kind)?.name ?? kind}`
@@ -163,11 +166,16 @@ function batchTasks({ season, nursery }: Planned, live: LiveBatch, hands: Hands)
       tasks.push(at(halfWeek, 'count', `Count: ${step.sign}, dead, not yet to tell`, {}))
     for (let week = 0; week < Math.min(WEEKS_AHEAD, endWeek); week++)
       for (const work of step.work)
-        if (work.when === 'each week') tasks.push(at(week, 'work', capital(work.task), doneBy(work, portion.number, week, hands)))
+        if (work.when === 'each week')
+          tasks.push(at(week, 'work', capital(work.task), doneBy(work, portion.number, week, hands)))
     if (endWeek >= WEEKS_AHEAD) continue
     tasks.push(at(endWeek, 'count', `Count: ${step.sign}, dead, not yet to tell`, {}))
     for (const work of step.work)
-      if (work.when === 'end') tasks.push({ ...at(endWeek, 'work', capital(work.task), doneBy(work, expected, endWeek, hands)), id: `${live.id}/${step.id}/end/${work.task}` })
+      if (work.when === 'end')
+        tasks.push({
+          ...at(endWeek, 'work', capital(work.task), doneBy(work, expected, endWeek, hands)),
+          id: `${live.id}/${step.id}/end/${work.task}`,
+        })
     const next = protocol.steps[portion.step + 1]
     if (!next) {
       tasks.push(at(endWeek, 'finish', 'Grade and finish', { number: expected }))

@@ -151,6 +151,7 @@ export interface Solution {
 
 /** A solver that holds one model and its last basis. */
 export interface SeasonSolver {
+  readonly model: SeasonModel
   /** Changes right-hand sides (and the weeks by which to deliver); the next solve starts from the last basis. */
   withMargins(margins: Margins): void
   /** Bounds of columns, for rounding to whole trays and for what-if. */

@@ -79,6 +79,7 @@ export async function openSolver(model: SeasonModel): Promise<SeasonSolver> {
   }
 
   return {
+    model,
     withMargins(margins) {
       const rows = model.orderRow
       opened.changeRowsBounds({ kind: 'set', indices: rows }, margins.plannedNumber, margins.plannedNumber)

@@ -1,0 +1,62 @@
+import { grouped } from '../grouped.ts'
+import type { Plan } from '../plan.ts'
+import { changesOf } from './changes.ts'
+import { costParts } from './costs.ts'
+import { giveBenches } from './give-benches.ts'
+import { hands } from './give-people.ts'
+import { limitsOf } from './limits.ts'
+import { loadsOf } from './loads.ts'
+import { matchStock } from './match-stock.ts'
+import { orderForecasts } from './orders.ts'
+import type { Planned } from './planned.ts'
+import { shareMothers } from './share-mothers.ts'
+import { plannedStarts } from './starts.ts'
+import { tasksOf } from './tasks.ts'
+
+export type Answer = Pick<
+  Plan,
+  'starts' | 'orders' | 'loads' | 'limits' | 'changes' | 'tasks' | 'costParts' | 'assumed'
+>
+
+/** The plan in the nursery's own words. */
+export function readAnswer(planned: Planned): Answer {
+  const { season, solution, nursery } = planned
+  const matches = matchStock(season, solution, planned.starts)
+  const shares = shareMothers(season, planned.starts)
+  const benches = giveBenches(nursery, season, planned.starts)
+  const workers = hands(season)
+  const starts = plannedStarts(planned, matches, shares, benches, workers)
+  return {
+    starts,
+    orders: orderForecasts(planned, matches),
+    loads: loadsOf(planned, shares),
+    limits: limitsOf(planned),
+    changes: changesOf(planned),
+    tasks: tasksOf(planned, starts, shares, workers),
+    costParts: costParts(planned),
+    assumed: [...season.assumed, ...overfull(planned), ...boughtIn(planned)],
+  }
+}
+
+/** Where what stands already takes more than the benches have. */
+function overfull({ season }: Planned): string[] {
+  return season.places.flatMap(({ place, squareMetres }, p) => {
+    let worst = 0
+    for (let week = 0; week < season.weeks; week++) {
+      let standing = 0
+      for (const batch of season.batches)
+        for (const area of batch.area) if (area.place === p) standing += area.squareMetres[week] ?? 0
+      worst = Math.max(worst, standing - squareMetres[week]!)
+    }
+    return worst > 0.5
+      ? [`What stands in the ${place} already takes up to ${Math.ceil(worst)} m² more than its benches have.`]
+      : []
+  })
+}
+
+function boughtIn({ season, solution }: Planned): string[] {
+  return [...grouped(solution.bought, ({ kind }) => kind)].map(([kind, of]) => {
+    const number = Math.round(of.reduce((sum, bought) => sum + bought.number, 0))
+    return `${number} of ${season.kinds[kind]!.name} are bought in.`
+  })
+}
