@@ -2,8 +2,10 @@ import type { Entry } from '../record/index.ts'
 import type {
   BatchRow,
   BatchView,
+  BenchView,
   EntriesPulled,
   EntriesPushed,
+  LineageView,
   MotherRow,
   NurseryView,
   OrderRow,
@@ -65,6 +67,9 @@ export const createClient = (base = '') => {
     batches: (wanted: { find?: string; state?: 'alive' | 'past' | 'all'; limit?: number } = {}) =>
       ask<BatchRow[]>(`/batches${query(wanted)}`),
     batch: (id: string) => ask<BatchView>(`/batches/${encodeURIComponent(id)}`),
+    benches: (week?: string) => ask<BenchView[]>(`/benches${query({ week })}`),
+    lineage: (what: 'batch' | 'mother', id: string) =>
+      ask<LineageView>(`/lineage/${what}/${encodeURIComponent(id)}`),
     work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
     plan: () => ask<PlanState>('/plan'),
     startPlan: () => send<PlanJob>('/plan', 'POST'),

@@ -33,9 +33,7 @@ export const ProtocolSummary = z
     version: z.number(),
     method: MethodId,
     /** When it may begin here: the condition, and the months that stand for it at this site. */
-    window: z
-      .object({ condition: z.string(), months: z.array(z.number().int()), basis: Basis })
-      .readonly(),
+    window: z.object({ condition: z.string(), months: z.array(z.number().int()), basis: Basis }).readonly(),
     steps: z.array(z.object({ id: StepId, name: z.string(), place: PlaceKind, sign: Sign }).readonly()),
   })
   .readonly()
@@ -222,6 +220,62 @@ export const MotherRow = z
   })
   .readonly()
 export type MotherRow = z.infer<typeof MotherRow>
+
+/** What stands on a bench in a week, or is expected to. */
+export const BenchView = z
+  .object({
+    bench: BenchId,
+    /** What can be used in that week. */
+    areaSquareMetres: z.number(),
+    stands: z.array(
+      z
+        .object({
+          batch: BatchId.nullable(),
+          /** A planned start that is not begun yet. */
+          start: z.string().nullable(),
+          name: z.string(),
+          kindName: z.string(),
+          mark: MethodMark,
+          step: z.string(),
+          number: z.number(),
+          squareMetres: z.number(),
+          /** Foreseen, not told by an entry. */
+          expected: z.boolean(),
+        })
+        .readonly(),
+    ),
+  })
+  .readonly()
+export type BenchView = z.infer<typeof BenchView>
+
+const LineageRef = z.object({ what: z.enum(['mother', 'lot', 'batch', 'bought']), id: z.string() }).readonly()
+
+/** The family of a batch or mother tree. Generations below nought came before it, those above came of it. */
+export const LineageView = z
+  .object({
+    of: LineageRef,
+    things: z.array(
+      z
+        .object({
+          what: z.enum(['mother', 'lot', 'batch', 'bought']),
+          id: z.string(),
+          name: z.string(),
+          detail: z.string(),
+          mark: MethodMark.nullable(),
+          generation: z.number().int(),
+          number: z.number(),
+          onHold: z.boolean(),
+        })
+        .readonly(),
+    ),
+    links: z.array(
+      z.object({ from: LineageRef, to: LineageRef, number: z.number(), on: Day, as: z.string() }).readonly(),
+    ),
+    /** Further relatives that were left out of a family too large to draw. */
+    notShown: z.number().int(),
+  })
+  .readonly()
+export type LineageView = z.infer<typeof LineageView>
 
 /** The planning job: one at a time, stoppable, with what is going on in words. */
 export const PlanJob = z

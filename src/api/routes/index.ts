@@ -2,8 +2,10 @@ import { createRoute, z } from '@hono/zod-openapi'
 import {
   BatchRow,
   BatchView,
+  BenchView,
   EntriesPulled,
   EntriesPushed,
+  LineageView,
   MotherRow,
   NurseryView,
   OrderRow,
@@ -26,6 +28,12 @@ const refused = json(Refusal, 'Refused: what is wrong, where, and how to mend it
 
 const get = <P extends string, S extends z.ZodType>(path: P, schema: S, description: string) =>
   createRoute({ method: 'get', path, responses: { 200: json(schema, description) } })
+
+/** A week as the standard writes it; this week when left out. */
+const AskedWeek = z
+  .string()
+  .regex(/^\d{4}-W\d{2}$/)
+  .optional()
 
 export const routes = {
   nursery: get(
@@ -68,14 +76,21 @@ export const routes = {
     method: 'get',
     path: '/api/work',
     request: {
-      query: z.object({
-        week: z
-          .string()
-          .regex(/^\d{4}-W\d{2}$/)
-          .optional(),
-      }),
+      query: z.object({ week: AskedWeek }),
     },
     responses: { 200: json(WorkList, 'What is to be done in a week') },
+  }),
+  benches: createRoute({
+    method: 'get',
+    path: '/api/benches',
+    request: { query: z.object({ week: AskedWeek }) },
+    responses: { 200: json(z.array(BenchView), 'What stands on every bench in a week, or is expected to') },
+  }),
+  lineage: createRoute({
+    method: 'get',
+    path: '/api/lineage/{what}/{id}',
+    request: { params: z.object({ what: z.enum(['batch', 'mother']), id: z.string() }) },
+    responses: { 200: json(LineageView, 'The family of a batch or mother tree, both ways'), 404: refused },
   }),
   pullEntries: createRoute({
     method: 'get',

@@ -3,11 +3,14 @@ import { routes } from '../../api/routes/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { batchView } from '../views/batch.ts'
 import { batchRows } from '../views/batch-rows.ts'
+import { benchViews } from '../views/benches.ts'
+import { lineageView } from '../views/lineage.ts'
 import { motherRows } from '../views/mothers.ts'
 import { nurseryView } from '../views/nursery.ts'
 import { orderRows } from '../views/orders.ts'
 import { queryRows } from '../views/queries.ts'
 import { rateRows } from '../views/rates.ts'
+import { weekOfDayText } from '../views/week.ts'
 import { workList } from '../views/work.ts'
 
 /** Everything that only looks. */
@@ -23,6 +26,17 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served
     const view = batchView(memory, plans.latest(), id, today())
     return view === null
       ? c.json(refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'), 404)
+      : c.json(view, 200)
+  })
+  app.openapi(routes.benches, c => {
+    const week = c.req.valid('query').week ?? weekOfDayText(today())
+    return c.json(benchViews(memory.nursery(), plans.latest(), week, today()), 200)
+  })
+  app.openapi(routes.lineage, c => {
+    const of = c.req.valid('param')
+    const view = lineageView(memory.nursery(), of)
+    return view === null
+      ? c.json(refusal(`No such ${of.what}`, `${of.what} ${of.id}`, 'Look for it by name in the list.'), 404)
       : c.json(view, 200)
   })
   app.openapi(routes.work, c =>

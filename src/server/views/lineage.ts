@@ -1,0 +1,72 @@
+import type { LineageView } from '../../api/index.ts'
+import { heldBatches, heldMothers, lineageOf, type Nursery, type Ref } from '../../record/index.ts'
+import { type BatchId, type MethodMark, type MotherId, markOfMethod } from '../../trade/index.ts'
+
+/** More than this nobody can look at; the nearest are shown. */
+const MOST = 300
+
+const named = (
+  nursery: Nursery,
+  { what, id }: Ref,
+): { name: string; detail: string; mark: MethodMark | null } => {
+  if (what === 'mother') {
+    const mother = nursery.mothers.get(id as MotherId)?.mother
+    return {
+      name: mother?.name ?? id,
+      detail: (mother && nursery.cultivars.get(mother.cultivar)?.name) ?? '',
+      mark: null,
+    }
+  }
+  if (what === 'batch') {
+    const batch = nursery.batches.get(id as BatchId)
+    const protocol = batch && nursery.protocols.get(batch.protocol)
+    return {
+      name: batch?.name ?? id,
+      detail: (batch && nursery.kinds.get(batch.kind)?.name) ?? '',
+      mark: protocol === undefined ? null : markOfMethod(protocol.method),
+    }
+  }
+  return { name: id, detail: '', mark: null }
+}
+
+/** The family of a batch or mother tree, both ways: what it came from (generations below nought) and what came of it. */
+export const lineageView = (nursery: Nursery, of: Ref): LineageView | null => {
+  const exists =
+    of.what === 'batch' ? nursery.batches.has(of.id as BatchId) : nursery.mothers.has(of.id as MotherId)
+  if (!exists) return null
+  const lineage = lineageOf(nursery)
+  const up = lineage.ancestors(of)
+  const down = lineage.descendants(of)
+  const batchesHeld = heldBatches(nursery)
+  const mothersHeld = heldMothers(nursery)
+  const all = [
+    { ref: of, number: 0, steps: 0 },
+    ...up.reached.map(one => ({ ...one, steps: -one.steps })),
+    ...down.reached,
+  ].sort((a, b) => Math.abs(a.steps) - Math.abs(b.steps))
+  const shown = all.slice(0, MOST)
+  const key = ({ what, id }: Ref): string => `${what} ${id}`
+  const kept = new Set(shown.map(({ ref }) => key(ref)))
+  const links = new Map<string, LineageView['links'][number]>()
+  for (const { from, to, number, on, as } of [...up.links, ...down.links]) {
+    if (!kept.has(key(from)) || !kept.has(key(to))) continue
+    const name = `${key(from)} ${key(to)} ${as}`
+    const before = links.get(name)
+    links.set(name, { from, to, on, as, number: number + (before?.number ?? 0) })
+  }
+  return {
+    of,
+    things: shown.map(({ ref, number, steps }) => ({
+      ...ref,
+      ...named(nursery, ref),
+      generation: steps,
+      number,
+      onHold:
+        ref.what === 'batch'
+          ? batchesHeld.has(ref.id as BatchId)
+          : ref.what === 'mother' && mothersHeld.has(ref.id as MotherId),
+    })),
+    links: [...links.values()],
+    notShown: all.length - shown.length,
+  }
+}
