@@ -3,6 +3,7 @@ import type { Margins } from '../model/season-model.ts'
 import { daysToReady } from '../rates/days-to-ready.ts'
 import type { Course, Season } from '../season.ts'
 import { orderChains } from './order-chains.ts'
+import { SET_ASIDE_WEEKS } from './with-cover.ts'
 
 /** Batches over which the need of a chain of orders is taken to be spread, at most. */
 const MOST_BATCHES = 4
@@ -27,14 +28,14 @@ export function firstMargins(season: Season): Margins {
     let wanted = 0
     let before = 0
     chain.forEach((o, place) => {
-      const { number, sure, dueWeek } = season.orders[o]!
+      const { number, sure, dueWeek, earliestWeek } = season.orders[o]!
       if (number <= 0) return
       wanted += number
       const planned = Math.max(before, wanted * factorOf(course, wanted, sure, place + 1, factors))
       plannedNumber[o] = planned - before
       before = planned
       plannedDueWeek[o] = Math.max(
-        Math.min(0, dueWeek),
+        Math.min(dueWeek, Math.max(0, Math.min(earliestWeek, dueWeek - SET_ASIDE_WEEKS))),
         dueWeek - Math.round(TIME_PART * Math.max(0, normalQuantile(sure)) * sdWeeks),
       )
     })

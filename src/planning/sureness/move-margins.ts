@@ -2,6 +2,7 @@ import type { Margins, Solution } from '../model/season-model.ts'
 import type { Season } from '../season.ts'
 import { byDueOf, type OrderOutcome, quantileOfSorted } from '../simulate/outcome.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
+import { SET_ASIDE_WEEKS } from './with-cover.ts'
 
 /** Chance and wish may differ by this much: 1.5 points. */
 export const CLOSE_ENOUGH = 0.015
@@ -9,7 +10,16 @@ export const CLOSE_ENOUGH = 0.015
 const SOON = 3
 /** Planned for so much less than wanted by its week, an order is at a limit of the nursery. */
 const AT_LIMIT = 0.98
-const EARLIEST_STEP = 4
+const EARLIER_STEP = 2
+/** Nearer to the wish than this, a margin stays where it is. */
+const TOLERATED = CLOSE_ENOUGH / 3
+/** A margin moves by no more than this part of the order's number in one round. */
+const LARGEST_STEP = 0.5
+/** After an overshoot steps are this much shorter, and grow again afterwards. */
+const DAMPING = 0.6
+const RECOVERY = 1.15
+/** Trees on hand for an order are up to this part of their useful time old. */
+const AGE_SPREAD = 0.3
 
 /** How an order stands after a round. */
 export type Standing =
@@ -27,6 +37,9 @@ export interface MarginState {
   readonly meanWhenLowered: Float64Array
   /** No earlier week is of use. */
   readonly isTimeSpent: Uint8Array
+  /** The last miss, and the part of a step that is taken: smaller once an order has been overshot. */
+  readonly miss: Float64Array
+  readonly stepShare: Float64Array
 }
 
 export const firstState = (margins: Margins): MarginState => ({
@@ -34,16 +47,20 @@ export const firstState = (margins: Margins): MarginState => ({
   standing: Array.from(margins.plannedNumber, () => 'as asked' as const),
   meanWhenLowered: new Float64Array(margins.plannedNumber.length).fill(Number.NaN),
   isTimeSpent: new Uint8Array(margins.plannedNumber.length),
+  miss: new Float64Array(margins.plannedNumber.length),
+  stepShare: new Float64Array(margins.plannedNumber.length).fill(1),
 })
 
 /**
  * Moves each order's margin towards its wish.
  *
- * Along a chain, an order is filled by its due week when what is on hand for it then is at least its number. So the
- * (1 − sure) quantile of that is to be its number, and the cumulative plan is moved by the difference, made
- * larger by mean ÷ quantile of the cumulative supply, because a larger supply also varies more. (This is the Newton step
- * in normal scores, without taking the supply for normal.) Where most failures are filled within three weeks after
- * the due week, it is time that lacks: the planned week moves earlier instead.
+ * An order is filled by its due week when what is on hand for it then is at least its number, so the (1 − sure)
+ * quantile of that is to be its number. The mean is moved by the difference, made larger by mean ÷ quantile, because a
+ * larger supply also varies more. (This is the Newton step in normal scores, without taking the supply for normal.)
+ * Along a chain of orders of one kind, what one order leaves over serves the next: of a change D of the mean before one
+ * order, the share in which it is filled is left over, as far as trees keep until the next due week. The rest of what the
+ * next order lacks is its own. Where most failures are filled within three weeks after the due week, it is time that
+ * lacks: the planned week moves earlier instead.
  */
 export function moveMargins(
   season: Season,
@@ -58,64 +75,82 @@ export function moveMargins(
   const isTimeSpent = Uint8Array.from(state.isTimeSpent)
   const meanWhenLowered = new Float64Array(plannedNumber.length).fill(Number.NaN)
   const standing = [...state.standing]
+  const miss = Float64Array.from(season.orders, ({ sure }, o) => outcomes[o]!.chance - sure)
+  const stepShare = state.stepShare.map((share, o) =>
+    miss[o]! * state.miss[o]! < 0 ? share * DAMPING : Math.min(1, share * RECOVERY),
+  )
   const inTime = deliveredInTime(season, state.margins, solution)
 
   for (const chain of chains) {
-    let before = 0
-    let beforeMoved = 0
-    let ordered = 0
+    /** Change of the mean left over by the order before, and the week since when it has been waiting. */
+    let leftOver = 0
+    let since = 0
     for (const o of chain) {
-      const { number, sure, dueWeek } = season.orders[o]!
+      const { number, sure, dueWeek, earliestWeek, kinds } = season.orders[o]!
       const { chance, meanByDue } = outcomes[o]!
-      const planned = before + plannedNumber[o]!
-      let moved = planned
-      const isLimited = inTime[o]! < AT_LIMIT * plannedNumber[o]! - 0.5
+      const planned = plannedNumber[o]!
+      const { usableWeeks } = season.kinds[kinds[0]!.kind]!
+      const comes = leftOver * keptShare(dueWeek - since, usableWeeks)
+      // The model delivers, or sets aside, from this week on.
+      const earliest = Math.max(0, Math.min(earliestWeek, dueWeek - SET_ASIDE_WEEKS))
+      const isLimited = inTime[o]! < AT_LIMIT * planned - 0.5
+      let wanted = comes
       standing[o] = 'as asked'
-      if (number > 0 && dueWeek >= 0 && chance < sure - CLOSE_ENOUGH / 3) {
+      if (number > 0 && dueWeek >= 0 && chance < sure - TOLERATED) {
         const weeks = isTimeSpent[o] ? 0 : weeksLacking(simulated, o, chance, sure)
         if (isLimited && plannedDueWeek[o]! < dueWeek) {
-          // An earlier week cannot be met: plan for the due week itself, with more plants.
-          plannedDueWeek[o] = Math.min(dueWeek, plannedDueWeek[o]! + EARLIEST_STEP)
+          // An earlier week cannot be met: plan for a later one, with more plants.
+          plannedDueWeek[o] = Math.min(dueWeek, plannedDueWeek[o]! + EARLIER_STEP)
           isTimeSpent[o] = 1
           standing[o] = 'limited'
         } else if (isLimited) standing[o] = 'limited'
-        else if (weeks > 0 && plannedDueWeek[o]! > 0) {
-          plannedDueWeek[o] = Math.max(0, plannedDueWeek[o]! - weeks)
+        else if (weeks > 0 && plannedDueWeek[o]! > earliest) {
+          plannedDueWeek[o] = Math.max(earliest, plannedDueWeek[o]! - Math.min(weeks, EARLIER_STEP))
           standing[o] = 'sooner wanted'
         } else {
-          moved = planned + supplyLacking(simulated, o, number, sure, meanByDue, ordered)
+          wanted = stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
           standing[o] = 'more wanted'
         }
-      } else if (number > 0 && chance > sure + CLOSE_ENOUGH / 3) {
-        const lowered = state.meanWhenLowered[o]!
+      } else if (number > 0 && chance > sure + TOLERATED) {
         // Fewer were planned and as many came: others' plants cover it.
-        const isCovered = planned <= beforeMoved + 1e-6 || lowered - meanByDue < 0.01 * Math.max(1, number)
-        standing[o] = isCovered && !Number.isNaN(lowered) ? 'covered' : 'more than asked'
-        moved = planned + supplyLacking(simulated, o, number, sure, meanByDue, ordered)
+        const fell = state.meanWhenLowered[o]! - meanByDue
+        const isCovered = planned < 0.5 || fell < 0.01 * number
+        standing[o] = isCovered ? 'covered' : 'more than asked'
+        wanted = stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
         meanWhenLowered[o] = meanByDue
-      }
-      moved = Math.max(beforeMoved, Math.min(moved, planned + Math.max(2 * number, planned)))
-      plannedNumber[o] = moved - beforeMoved
-      before = planned
-      beforeMoved = moved
-      ordered += Math.max(0, number)
+      } else if (number > 0) wanted = 0
+      const own = Math.max(-planned, wanted - comes)
+      plannedNumber[o] = planned + own
+      leftOver = (comes + own) * chance
+      since = dueWeek
     }
   }
-  return { margins: { plannedNumber, plannedDueWeek }, standing, meanWhenLowered, isTimeSpent }
+  return {
+    margins: { plannedNumber, plannedDueWeek },
+    standing,
+    meanWhenLowered,
+    isTimeSpent,
+    miss,
+    stepShare,
+  }
 }
 
-/** What the cumulative supply lacks, or has too much (below 0). */
+/** Share of what one order leaves over that is still fit for use so many weeks later. */
+const keptShare = (weeks: number, usableWeeks: number) =>
+  Math.min(1, Math.max(0, (usableWeeks - weeks) / Math.max(1, AGE_SPREAD * usableWeeks)))
+
+/** What the mean supply lacks, or has too much (below 0). */
 function supplyLacking(
   simulated: SimulatedSeasons,
   order: number,
   number: number,
   sure: number,
   meanByDue: number,
-  orderedBefore: number,
 ): number {
   const there = quantileOfSorted(Float64Array.from(byDueOf(simulated, order)).sort(), 1 - sure)
-  const growth = (meanByDue + orderedBefore) / Math.max(1, there + orderedBefore)
-  return (number - there) * Math.min(Math.max(growth, 1), 2)
+  const growth = Math.min(Math.max(meanByDue / Math.max(1, there), 1), 1.5)
+  const most = Math.max(LARGEST_STEP * number, 3)
+  return Math.min(Math.max((number - there) * growth, -most), most)
 }
 
 /** Weeks by which to plan earlier, where most failures are only late; else 0. */

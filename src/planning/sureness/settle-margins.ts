@@ -46,6 +46,8 @@ export async function settleMargins<Plan extends SolvedPlan>(
   const { season, seasonsByRound } = input
   const chains = orderChains(season)
   let state = firstState(input.margins ?? firstMargins(season))
+  let best: Settled<Plan> | undefined
+  let least = Number.POSITIVE_INFINITY
   for (let round = 1; ; round++) {
     const { margins } = state
     const plan = await input.solve(margins)
@@ -55,8 +57,13 @@ export async function settleMargins<Plan extends SolvedPlan>(
     const worst = worstMiss(season, outcomes, next.standing)
     input.tell?.(round, worst)
     const isSettled = worst <= CLOSE_ENOUGH
-    if (isSettled || round >= seasonsByRound.length || input.isStopped?.())
-      return { margins, plan, simulated, outcomes, standing: next.standing, rounds: round, isSettled }
+    // Rounds with more seasons see finer; a rough early round must be much better to be kept.
+    const noise = 1 / Math.sqrt(seasonsByRound[round - 1]!)
+    if (!best || worst + noise <= least) {
+      best = { margins, plan, simulated, outcomes, standing: next.standing, rounds: round, isSettled }
+      least = worst + noise
+    }
+    if (isSettled || round >= seasonsByRound.length || input.isStopped?.()) return { ...best, rounds: round }
     state = next
   }
 }
