@@ -1,4 +1,5 @@
 /** The door of planning: orders to starts to forecast to work. */
+export { type BenchFill, benchFill, type Stand } from './forecast/bench-fill.ts'
 export { expectedBand } from './forecast/expected-band.ts'
 export {
   Change,
