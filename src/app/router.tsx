@@ -1,4 +1,10 @@
-import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router'
+import {
+  createRootRoute,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  redirect,
+} from '@tanstack/react-router'
 import { PageBroken, PageMissing } from './shell/page-broken.tsx'
 import { Shell } from './shell/shell.tsx'
 
@@ -10,7 +16,7 @@ const week = (value: unknown): string | undefined =>
   typeof value === 'string' && /^\d{4}-W\d{2}$/.test(value) ? value : undefined
 const oneOf = <K extends string>(value: unknown, ...allowed: readonly K[]): K | undefined =>
   allowed.find(one => one === value)
-const given = <T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+const given = <T extends object>(values: T): { [K in keyof T]?: T[K] } =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as never
 
 const root = createRootRoute({
@@ -69,7 +75,8 @@ const count = createRoute({
 })
 const mothers = createRoute({
   ...under('/mothers'),
-  validateSearch: said => given({ mother: text(said.mother), block: text(said.block), find: text(said.find) }),
+  validateSearch: said =>
+    given({ mother: text(said.mother), block: text(said.block), find: text(said.find) }),
   component: lazyRouteComponent(() => import('./screens/mothers/mothers-screen.tsx'), 'MothersScreen'),
 })
 const benches = createRoute({
@@ -79,7 +86,7 @@ const benches = createRoute({
 })
 const rates = createRoute({
   ...under('/rates'),
-  validateSearch: said => given({ find: text(said.find), by: oneOf(said.by, 'kind', 'protocol', 'step') }),
+  validateSearch: said => given({ find: text(said.find), show: oneOf(said.show, 'own', 'set', 'all') }),
   component: lazyRouteComponent(() => import('./screens/rates/rates-screen.tsx'), 'RatesScreen'),
 })
 const lineage = createRoute({

@@ -10,6 +10,10 @@ export const look = {
   batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
   mothers: () => queryOptions({ queryKey: ['mothers'], queryFn: client.mothers }),
   queries: () => queryOptions({ queryKey: ['queries'], queryFn: client.queries }),
+  benches: (week: string | undefined) =>
+    queryOptions({ queryKey: ['benches', week ?? 'now'], queryFn: () => client.benches(week) }),
+  lineage: (what: 'batch' | 'mother', id: string) =>
+    queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
   rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
   plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
   work: (week: string | undefined) =>

@@ -7,7 +7,11 @@ export function Field({
   placeholder,
   wrong,
   ...rest
-}: TextFieldProps & { readonly label: string; readonly placeholder?: string; readonly wrong?: string | undefined }) {
+}: TextFieldProps & {
+  readonly label: string
+  readonly placeholder?: string
+  readonly wrong?: string | undefined
+}) {
   return (
     <TextField {...rest} type={type} className="field" isInvalid={wrong !== undefined}>
       <Label>{label}</Label>

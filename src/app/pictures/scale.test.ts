@@ -13,11 +13,15 @@ test('ticks are round, begin at nought and reach past the greatest value', () =>
   expect(ticks(0.3, 3)).toEqual([0, 0.1, 0.2, 0.3])
   expect(ticks(0, 4)).toEqual([0])
   fc.assert(
-    fc.property(fc.double({ min: 1e-6, max: 1e9, noNaN: true }), fc.integer({ min: 1, max: 10 }), (most, count) => {
-      const values = ticks(most, count)
-      expect(values[0]).toBe(0)
-      expect(values.at(-1)!).toBeGreaterThanOrEqual(most * (1 - 1e-9))
-      expect(values.length).toBeLessThanOrEqual(2 * count + 2)
-    }),
+    fc.property(
+      fc.double({ min: 1e-6, max: 1e9, noNaN: true }),
+      fc.integer({ min: 1, max: 10 }),
+      (most, count) => {
+        const values = ticks(most, count)
+        expect(values[0]).toBe(0)
+        expect(values.at(-1)!).toBeGreaterThanOrEqual(most * (1 - 1e-9))
+        expect(values.length).toBeLessThanOrEqual(2 * count + 2)
+      },
+    ),
   )
 })

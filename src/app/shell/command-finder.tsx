@@ -1,6 +1,16 @@
 import { useNavigate } from '@tanstack/react-router'
 import { useState } from 'react'
-import { Autocomplete, Input, Label, Menu, MenuItem, Modal, ModalOverlay, Dialog, SearchField } from 'react-aria-components'
+import {
+  Autocomplete,
+  Dialog,
+  Input,
+  Label,
+  Menu,
+  MenuItem,
+  Modal,
+  ModalOverlay,
+  SearchField,
+} from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useJob } from '../data/use-job.ts'
 import { setTheme, THEMES } from '../theme/theme.ts'
@@ -9,7 +19,13 @@ import { SCREENS } from './screens.ts'
 import { useFindables } from './use-findables.ts'
 
 /** Anything in a few keystrokes: a screen, a batch, an order, a mother tree, a bench, or something to do. */
-export function CommandFinder({ isOpen, onClose }: { readonly isOpen: boolean; readonly onClose: () => void }) {
+export function CommandFinder({
+  isOpen,
+  onClose,
+}: {
+  readonly isOpen: boolean
+  readonly onClose: () => void
+}) {
   return (
     <ModalOverlay className="veil" isDismissable isOpen={isOpen} onOpenChange={open => !open && onClose()}>
       <Modal className="leaf">
@@ -67,7 +83,11 @@ function FinderLeaf({ onClose }: { readonly onClose: () => void }) {
           }}
         >
           {found.map(thing => (
-            <MenuItem key={`${thing.kind} ${thing.id}`} id={`${thing.kind} ${thing.id}`} textValue={thing.name}>
+            <MenuItem
+              key={`${thing.kind} ${thing.id}`}
+              id={`${thing.kind} ${thing.id}`}
+              textValue={thing.name}
+            >
               <span className="strong">{thing.name}</span>
               <span className="soft finder-also">{thing.also}</span>
               <span className="soft small">{t(`shell.finderKind.${thing.kind}`)}</span>

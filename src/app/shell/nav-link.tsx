@@ -18,7 +18,12 @@ export function NavLink({
   const { data } = useQuery(look.nursery())
   const open = id === 'checks' ? (data?.counts.queries ?? 0) : 0
   return (
-    <Link to={path} className="nav-link" activeProps={{ 'aria-current': 'page' }} {...(onGo ? { onClick: onGo } : {})}>
+    <Link
+      to={path}
+      className="nav-link"
+      activeProps={{ 'aria-current': 'page' }}
+      {...(onGo ? { onClick: onGo } : {})}
+    >
       <ScreenIcon of={id} />
       <span>{t(`shell.screens.${id}`)}</span>
       {open > 0 && <span className="nav-count">{format.number(open)}</span>}

@@ -17,7 +17,8 @@ export function Shell() {
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
-      const typing = event.target instanceof HTMLElement && event.target.closest('input, textarea, select') !== null
+      const typing =
+        event.target instanceof HTMLElement && event.target.closest('input, textarea, select') !== null
       if ((event.key === 'k' && (event.ctrlKey || event.metaKey)) || (event.key === '/' && !typing)) {
         event.preventDefault()
         setFinding(true)

@@ -17,40 +17,52 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
   const { data: mothers } = useQuery({ ...look.mothers(), enabled: isOpen })
   return useMemo(
     () => [
-      ...SCREENS.map(({ id }): Findable => ({ id, kind: 'screen', name: t(`shell.screens.${id}`), also: '' })),
+      ...SCREENS.map(
+        ({ id }): Findable => ({ id, kind: 'screen', name: t(`shell.screens.${id}`), also: '' }),
+      ),
       ...(['plan', 'stop', 'newOrder'] as const).map(
         (id): Findable => ({ id, kind: 'deed', name: t(`shell.deeds.${id}`), also: '' }),
       ),
-      ...THEMES.map((theme): Findable => ({
-        id: `theme:${theme}`,
-        kind: 'deed',
-        name: t('shell.deeds.theme', { theme: t(`shell.themes.${theme}`) }),
-        also: '',
-      })),
-      ...(batches ?? []).map((row): Findable => ({
-        id: row.id,
-        kind: 'batch',
-        name: row.name,
-        also: `${row.kindName}, ${row.stage}`,
-      })),
-      ...(orders ?? []).map(({ order, kindName }): Findable => ({
-        id: order.id,
-        kind: 'order',
-        name: order.id,
-        also: `${format.number(order.number)} ${kindName}, ${order.buyer}`,
-      })),
-      ...(mothers ?? []).map(({ mother, cultivarName }): Findable => ({
-        id: mother.id,
-        kind: 'mother',
-        name: mother.name,
-        also: `${cultivarName}, ${mother.block}`,
-      })),
-      ...(nursery?.benches ?? []).map((bench): Findable => ({
-        id: bench.id,
-        kind: 'bench',
-        name: bench.name,
-        also: t(`trade.place.${bench.place}`),
-      })),
+      ...THEMES.map(
+        (theme): Findable => ({
+          id: `theme:${theme}`,
+          kind: 'deed',
+          name: t('shell.deeds.theme', { theme: t(`shell.themes.${theme}`) }),
+          also: '',
+        }),
+      ),
+      ...(batches ?? []).map(
+        (row): Findable => ({
+          id: row.id,
+          kind: 'batch',
+          name: row.name,
+          also: `${row.kindName}, ${row.stage}`,
+        }),
+      ),
+      ...(orders ?? []).map(
+        ({ order, kindName }): Findable => ({
+          id: order.id,
+          kind: 'order',
+          name: order.id,
+          also: `${format.number(order.number)} ${kindName}, ${order.buyer}`,
+        }),
+      ),
+      ...(mothers ?? []).map(
+        ({ mother, cultivarName }): Findable => ({
+          id: mother.id,
+          kind: 'mother',
+          name: mother.name,
+          also: `${cultivarName}, ${mother.block}`,
+        }),
+      ),
+      ...(nursery?.benches ?? []).map(
+        (bench): Findable => ({
+          id: bench.id,
+          kind: 'bench',
+          name: bench.name,
+          also: t(`trade.place.${bench.place}`),
+        }),
+      ),
     ],
     [t, format, nursery, batches, orders, mothers],
   )

@@ -13,7 +13,10 @@ export function WhoPick() {
     <Pick
       label={t('shell.who.label')}
       value={useWho() ?? ''}
-      options={[{ id: '', name: t('shell.who.nobody') }, ...people.map(({ id, name }) => ({ id: id as string, name }))]}
+      options={[
+        { id: '', name: t('shell.who.nobody') },
+        ...people.map(({ id, name }) => ({ id: id as string, name })),
+      ]}
       onPick={id => setWho(id === '' ? null : id)}
     />
   )

@@ -74,7 +74,8 @@ export const createFormat = (locale: string, units: Units) => {
     week: (week: string) =>
       isoWeeks ? whole.format(Number(week.slice(6))) : shortDay.format(instant(mondayOf(week))),
     weekByNumber: isoWeeks,
-    weekDays: (week: string) => shortDay.formatRange(instant(mondayOf(week)), instant(mondayOf(week)) + 6 * DAY_MS),
+    weekDays: (week: string) =>
+      shortDay.formatRange(instant(mondayOf(week)), instant(mondayOf(week)) + 6 * DAY_MS),
     area: (squareMetres: number) => {
       const value = plainArea(squareMetres)
       return `${(value < 10 ? fixedTenth : value < 100 ? tenth : whole).format(value)} ${areaUnit}`

@@ -34,9 +34,19 @@ export function BandPicture({
         ? {}
         : { says: t(`pictures.band.${standing}`, { number: format.number(last.alive) }) })}
       numbers={() => ({
-        columns: [t('pictures.band.day'), t('pictures.band.low'), t('pictures.band.middle'), t('pictures.band.high'), t('pictures.band.alive')],
+        columns: [
+          t('pictures.band.day'),
+          t('pictures.band.low'),
+          t('pictures.band.middle'),
+          t('pictures.band.high'),
+          t('pictures.band.alive'),
+        ],
         rows: [
-          ...expected.map(({ day, low, middle, high }) => ({ day, cells: [low, middle, high].map(Math.round), alive: '' as number | '' })),
+          ...expected.map(({ day, low, middle, high }) => ({
+            day,
+            cells: [low, middle, high].map(Math.round),
+            alive: '' as number | '',
+          })),
           ...seen.map(({ day, alive }) => ({ day, cells: ['', '', ''] as (number | string)[], alive })),
         ]
           .sort((a, b) => a.day - b.day)
@@ -56,7 +66,13 @@ export function BandPicture({
               </g>
             ))}
             {days.map(day => (
-              <text key={day} x={x(day)} y={height - 6} textAnchor={day === 0 ? 'start' : 'middle'} className="soft">
+              <text
+                key={day}
+                x={x(day)}
+                y={height - 6}
+                textAnchor={day === 0 ? 'start' : 'middle'}
+                className="soft"
+              >
                 {t('common.day', { day: format.number(day) })}
               </text>
             ))}
@@ -70,7 +86,10 @@ export function BandPicture({
                 </text>
               </g>
             )}
-            <path d={`M${seen.map(({ day, alive }) => `${x(day)} ${y(alive)}`).join('L')}`} className="band-line" />
+            <path
+              d={`M${seen.map(({ day, alive }) => `${x(day)} ${y(alive)}`).join('L')}`}
+              className="band-line"
+            />
             {seen.map(({ day, alive }, index) => {
               const where = index === 0 ? null : standingOf(expected, day, alive)
               return where === 'below' ? (

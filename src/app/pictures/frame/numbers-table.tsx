@@ -5,7 +5,9 @@ export interface Numbers {
 }
 
 export function NumbersTable({ title, numbers }: { readonly title: string; readonly numbers: Numbers }) {
-  const isNumber = numbers.columns.map((_, index) => numbers.rows.every(row => typeof row[index] === 'number'))
+  const isNumber = numbers.columns.map((_, index) =>
+    numbers.rows.every(row => typeof row[index] === 'number'),
+  )
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
     <section className="numbers-scroll" tabIndex={0} aria-label={title}>
@@ -25,7 +27,9 @@ export function NumbersTable({ title, numbers }: { readonly title: string; reado
             <tr key={place}>
               {row.map((cell, index) => (
                 <td key={numbers.columns[index]} className={isNumber[index] ? 'number' : undefined}>
-                  {typeof cell === 'number' ? cell.toLocaleString(undefined, { maximumFractionDigits: 2 }) : cell}
+                  {typeof cell === 'number'
+                    ? cell.toLocaleString(undefined, { maximumFractionDigits: 2 })
+                    : cell}
                 </td>
               ))}
             </tr>

@@ -42,7 +42,6 @@ export function Picture({ title, says, level = 2, numbers, children, bare = fals
   }
 
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the key is a shortcut for the button inside
     <figure className={bare ? 'picture' : 'picture sheet'} onKeyDown={onKeyDown}>
       <figcaption className="picture-head">
         <div>
@@ -64,7 +63,12 @@ export function Picture({ title, says, level = 2, numbers, children, bare = fals
               {t('pictures.save')}
             </Button>
             <Popover className="pop">
-              <Menu className="menu" onAction={save} aria-label={t('pictures.save')} disabledKeys={asTable ? ['svg', 'png'] : []}>
+              <Menu
+                className="menu"
+                onAction={save}
+                aria-label={t('pictures.save')}
+                disabledKeys={asTable ? ['svg', 'png'] : []}
+              >
                 <MenuItem id="svg">{t('pictures.svg')}</MenuItem>
                 <MenuItem id="png">{t('pictures.png')}</MenuItem>
                 <MenuItem id="csv">{t('pictures.csv')}</MenuItem>

@@ -10,7 +10,12 @@ export interface PlacedRung {
   readonly y: number
   readonly width: number
   /** The narrowing from this rung to the one below; null at the last. */
-  readonly taper: { readonly path: string; readonly middle: number; readonly end: number; readonly lost: number } | null
+  readonly taper: {
+    readonly path: string
+    readonly middle: number
+    readonly end: number
+    readonly lost: number
+  } | null
 }
 
 export interface LadderLayout {

@@ -26,7 +26,10 @@ export function LadderPicture({
         ? t('pictures.ladder.from.records', { count: batches, shown: format.number(batches) })
         : t('pictures.ladder.from.set')
   const rateText = (rate: RateUsed): string =>
-    t('pictures.ladder.rate', { share: format.share(rate.mean), range: format.shareRange(rate.low, rate.high) })
+    t('pictures.ladder.rate', {
+      share: format.share(rate.mean),
+      range: format.shareRange(rate.low, rate.high),
+    })
   const weekText = (week: string): string =>
     format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
   /** The rate that leads from a rung to the next below it, wherever the plan wrote it. */
@@ -88,7 +91,8 @@ export function LadderPicture({
                   />
                   {layout.isNarrow ? (
                     <text x={layout.left} y={y - 6}>
-                      <tspan className="strong">{rung.name}</tspan> <tspan className="soft">{weekText(rung.week)}</tspan>
+                      <tspan className="strong">{rung.name}</tspan>{' '}
+                      <tspan className="soft">{weekText(rung.week)}</tspan>
                     </text>
                   ) : (
                     <>
@@ -105,7 +109,11 @@ export function LadderPicture({
                   </text>
                   {taper !== null && rate !== null && (
                     <g>
-                      <RateSign x={layout.isNarrow ? layout.left + 8 : taper.end + 18} y={taper.middle} from={rate.from} />
+                      <RateSign
+                        x={layout.isNarrow ? layout.left + 8 : taper.end + 18}
+                        y={taper.middle}
+                        from={rate.from}
+                      />
                       <text x={layout.isNarrow ? layout.left + 20 : taper.end + 30} y={taper.middle + 4}>
                         {rateText(rate)}
                         {!layout.isNarrow && <tspan className="soft"> · {sourceOf(rate)}</tspan>}
@@ -123,7 +131,16 @@ export function LadderPicture({
 }
 
 /** Full where your own records stand behind the rate, hollow where it is assumed, square where you set it. */
-function RateSign({ x, y, from }: { readonly x: number; readonly y: number; readonly from: RateUsed['from'] }) {
-  if (from === 'set by the nursery') return <rect x={x - 4} y={y - 4} width={8} height={8} className="rate-own" />
+function RateSign({
+  x,
+  y,
+  from,
+}: {
+  readonly x: number
+  readonly y: number
+  readonly from: RateUsed['from']
+}) {
+  if (from === 'set by the nursery')
+    return <rect x={x - 4} y={y - 4} width={8} height={8} className="rate-own" />
   return <circle cx={x} cy={y} r={4} className={from === 'records' ? 'rate-own' : 'rate-assumed'} />
 }

@@ -13,5 +13,9 @@ test('what goes over the line is a part of its own, as tall as it is over', () =
 test('the fullest week is the greatest share, and a closed place that carries anything is over', () => {
   expect(fullest(load)).toEqual({ index: 2, share: 1.25, weeksOver: 1 })
   expect(fullest({ expected: [0, 1], badYear: [], capacity: [5, 0] }).weeksOver).toBe(1)
-  expect(fullest({ expected: [0, 0], badYear: [], capacity: [5, 0] })).toEqual({ index: 0, share: 0, weeksOver: 0 })
+  expect(fullest({ expected: [0, 0], badYear: [], capacity: [5, 0] })).toEqual({
+    index: 0,
+    share: 0,
+    weeksOver: 0,
+  })
 })

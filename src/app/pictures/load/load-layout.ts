@@ -10,7 +10,13 @@ export interface LoadLayout {
   readonly x: Scale
   readonly y: Scale
   readonly height: number
-  readonly bars: readonly { readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly over: number }[]
+  readonly bars: readonly {
+    readonly x: number
+    readonly y: number
+    readonly width: number
+    readonly height: number
+    readonly over: number
+  }[]
   /** What it can carry, as steps. */
   readonly capacity: string
   readonly badYear: string
@@ -24,7 +30,11 @@ const steps = (values: readonly number[], x: Scale, y: Scale): string =>
   values.map((value, index) => `${index === 0 ? 'M' : 'L'}${x(index)} ${y(value)}H${x(index + 1)}`).join('')
 
 /** Bars for what is expected, in two parts where it goes over what can be carried. */
-export const layOutLoad = ({ expected, badYear, capacity }: LoadSeries, left: number, width: number): LoadLayout => {
+export const layOutLoad = (
+  { expected, badYear, capacity }: LoadSeries,
+  left: number,
+  width: number,
+): LoadLayout => {
   const height = 118
   const most = Math.max(1e-9, ...expected, ...badYear, ...capacity)
   const numbers = ticks(most, 2)
@@ -52,7 +62,10 @@ export const layOutLoad = ({ expected, badYear, capacity }: LoadSeries, left: nu
 }
 
 /** The weeks in which the load is over, or the fullest one: what a sentence says about it. */
-export const fullest = ({ expected, capacity }: LoadSeries): { readonly index: number; readonly share: number; readonly weeksOver: number } => {
+export const fullest = ({
+  expected,
+  capacity,
+}: LoadSeries): { readonly index: number; readonly share: number; readonly weeksOver: number } => {
   let index = 0
   let share = 0
   let weeksOver = 0

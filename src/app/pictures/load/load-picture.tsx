@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import { useTranslation } from 'react-i18next'
-import { useFormat } from '../../text/use-format.ts'
 import { weekAfter } from '../../text/format.ts'
+import { useFormat } from '../../text/use-format.ts'
 import './load.css'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
@@ -25,7 +25,8 @@ export function LoadPicture({
   const { t } = useTranslation()
   const format = useFormat()
   const hatch = useId()
-  const weekText = (week: string) => (format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week))
+  const weekText = (week: string) =>
+    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
   return (
     <Picture
       title={title}
@@ -33,7 +34,12 @@ export function LoadPicture({
       level={3}
       bare
       numbers={() => ({
-        columns: [t('pictures.season.week'), `${t('pictures.season.expected')} (${unit})`, t('pictures.season.badYear'), t('pictures.season.capacity')],
+        columns: [
+          t('pictures.season.week'),
+          `${t('pictures.season.expected')} (${unit})`,
+          t('pictures.season.badYear'),
+          t('pictures.season.capacity'),
+        ],
         rows: series.expected.map((value, index) => [
           weekText(weekAfter(first, index)),
           Math.round(value * 10) / 10,

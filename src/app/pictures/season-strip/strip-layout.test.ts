@@ -23,7 +23,11 @@ test('a month is marked at the week in which its first day falls', () => {
 
 test('a disc is as large in area as its number, and stands in the middle of its week', () => {
   const start = (id: string, week: string, number: number) => ({ id, week, number })
-  const row = { id: 'fig', months: [3], starts: [start('a', '2026-W11', 400), start('b', '2026-W12', 100), start('past', '2026-W01', 9)] }
+  const row = {
+    id: 'fig',
+    months: [3],
+    starts: [start('a', '2026-W11', 400), start('b', '2026-W12', 100), start('past', '2026-W01', 9)],
+  }
   const { rows, x } = layOutStrip([row], '2026-W10', 20, 1200)
   const [a, b] = rows[0]!.starts
   expect(rows[0]!.starts).toHaveLength(2)

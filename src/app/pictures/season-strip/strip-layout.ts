@@ -32,7 +32,11 @@ export interface StripLayout {
   readonly height: number
   readonly isNarrow: boolean
   readonly left: number
-  readonly rows: readonly { readonly y: number; readonly windows: readonly Run[]; readonly starts: readonly PlacedStart[] }[]
+  readonly rows: readonly {
+    readonly y: number
+    readonly windows: readonly Run[]
+    readonly starts: readonly PlacedStart[]
+  }[]
   readonly months: readonly { readonly x: number; readonly month: number; readonly year: number }[]
 }
 

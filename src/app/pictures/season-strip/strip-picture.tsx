@@ -37,7 +37,8 @@ export function StripPicture({
   const { t } = useTranslation()
   const format = useFormat()
   const [hovered, setHovered] = useState<string | null>(null)
-  const weekText = (week: string) => (format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week))
+  const weekText = (week: string) =>
+    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
 
   const step = (event: KeyboardEvent<SVGSVGElement>): void => {
     const keys: Record<string, readonly [number, number]> = {
@@ -69,8 +70,15 @@ export function StripPicture({
       title={title}
       says={says}
       numbers={() => ({
-        columns: [t('pictures.season.kind'), t('pictures.season.method'), t('pictures.season.week'), t('common.number')],
-        rows: rows.flatMap(row => row.starts.map(start => [row.name, row.also, weekText(start.week), start.number])),
+        columns: [
+          t('pictures.season.kind'),
+          t('pictures.season.method'),
+          t('pictures.season.week'),
+          t('common.number'),
+        ],
+        rows: rows.flatMap(row =>
+          row.starts.map(start => [row.name, row.also, weekText(start.week), start.number]),
+        ),
       })}
     >
       {width => {
@@ -78,7 +86,6 @@ export function StripPicture({
         const numberOf = new Map(rows.flatMap(row => row.starts.map(start => [start.id, start] as const)))
         const firstDisc = layout.rows.find(row => row.starts.length > 0)?.starts[0]?.id
         return (
-          // biome-ignore lint/a11y/noNoninteractiveElementInteractions: arrow keys move between the buttons inside
           <svg
             className="strip"
             width={width}
@@ -91,7 +98,11 @@ export function StripPicture({
               <g key={`${year} ${month}`}>
                 <path d={`M${x} 4V${layout.height}`} className="grid" />
                 <text x={x + 4} y={14} className="soft">
-                  {month === 0 ? year : layout.months.length > 14 ? format.narrowMonth(month) : format.month(month)}
+                  {month === 0
+                    ? year
+                    : layout.months.length > 14
+                      ? format.narrowMonth(month)
+                      : format.month(month)}
                 </text>
               </g>
             ))}
@@ -100,7 +111,14 @@ export function StripPicture({
               return (
                 <g key={row.id}>
                   <path d={`M0 ${y + (layout.isNarrow ? 15 : layout.lane / 2)}H${width}`} className="grid" />
-                  <svg x={0} y={layout.isNarrow ? y - 33 : y - 11} width={22} height={22} viewBox="0 0 34 34" aria-hidden="true">
+                  <svg
+                    x={0}
+                    y={layout.isNarrow ? y - 33 : y - 11}
+                    width={22}
+                    height={22}
+                    viewBox="0 0 34 34"
+                    aria-hidden="true"
+                  >
                     <MarkStrokes mark={row.mark} />
                   </svg>
                   <text x={30} y={layout.isNarrow ? y - 18 : y + 4}>
@@ -121,7 +139,6 @@ export function StripPicture({
                     const start = numberOf.get(id)!
                     const isShown = id === chosen || id === hovered
                     return (
-                      // biome-ignore lint/a11y/useSemanticElements: a button inside a drawing
                       <g
                         key={id}
                         role="button"
@@ -143,7 +160,12 @@ export function StripPicture({
                         onBlur={() => setHovered(null)}
                       >
                         <circle cx={x} cy={y} r={Math.max(11, r)} className="strip-touch" />
-                        <circle cx={x} cy={y} r={r} className={id === chosen ? 'strip-disc chosen' : 'strip-disc'} />
+                        <circle
+                          cx={x}
+                          cy={y}
+                          r={r}
+                          className={id === chosen ? 'strip-disc chosen' : 'strip-disc'}
+                        />
                         {isShown && (
                           <text x={x} y={y - r - 4} textAnchor="middle" className="strong strip-number">
                             {format.number(start.number)}

@@ -22,7 +22,8 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
 
   const plan = planned?.plan ?? null
   const isUnsent = waiting.some(({ entry: { body } }) => 'batch' in body && body.batch === view.row.id)
-  const isNew = plan !== null && plan.id !== aftermath.planBefore && plan.throughSeq > aftermath.throughSeqBefore
+  const isNew =
+    plan !== null && plan.id !== aftermath.planBefore && plan.throughSeq > aftermath.throughSeqBefore
   const body = () => {
     if (isUnsent) return <p>{t('batch.after.here')}</p>
     if (running) return <p aria-live="polite">{t('batch.after.planning', { says: job?.says ?? '' })}</p>
@@ -35,7 +36,11 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
               <li key={order}>
                 <Link to="/orders" search={{ order }}>
                   {moved
-                    ? t('batch.after.chance', { order, before: format.share(before), after: format.share(after) })
+                    ? t('batch.after.chance', {
+                        order,
+                        before: format.share(before),
+                        after: format.share(after),
+                      })
                     : t('batch.after.chanceSame', { order, after: format.share(after) })}
                 </Link>
               </li>
@@ -61,7 +66,8 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
         </>
       )
     }
-    if (job?.state === 'failed') return <p className="warn">{t('batch.after.failed', { why: job.why ?? '' })}</p>
+    if (job?.state === 'failed')
+      return <p className="warn">{t('batch.after.failed', { why: job.why ?? '' })}</p>
     return (
       <div className="row">
         <p>{t('batch.after.ask')}</p>

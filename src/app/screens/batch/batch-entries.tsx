@@ -34,7 +34,9 @@ export function BatchEntries({ view }: { readonly view: BatchView }) {
                 className="quiet"
                 aria-label={`${t('batch.strike')}: ${says}`}
                 onPress={() =>
-                  void strike([id], t('batch.strikeWhy')).then(said => done.tell(t('batch.struckDone', { says }), said))
+                  void strike([id], t('batch.strikeWhy')).then(said =>
+                    done.tell(t('batch.struckDone', { says }), said),
+                  )
                 }
               >
                 {t('batch.strike')}

@@ -14,7 +14,11 @@ export function BatchFamily({ view }: { readonly view: BatchView }) {
         <ul>
           {view.from.length === 0 && <li className="soft">{t('batch.nothingFrom')}</li>}
           {view.from.map(source => {
-            const line = t('batch.sourceLine', { number: format.amount(source.number), as: source.as, name: source.name })
+            const line = t('batch.sourceLine', {
+              number: format.amount(source.number),
+              as: source.as,
+              name: source.name,
+            })
             return (
               <li key={`${source.what} ${source.id} ${source.as}`}>
                 {source.what === 'batch' ? (

@@ -48,7 +48,9 @@ export function BatchHead({ view }: { readonly view: BatchView }) {
           </p>
           <p className="soft small">{t('batch.identity', { identity: view.identity })}</p>
           {row.onHold && <p className="warn strong">{t('batch.hold')}</p>}
-          {unsent > 0 && <p className="warn">{t('batch.waiting', { count: unsent, shown: format.number(unsent) })}</p>}
+          {unsent > 0 && (
+            <p className="warn">{t('batch.waiting', { count: unsent, shown: format.number(unsent) })}</p>
+          )}
         </div>
         {view.queries.length > 0 && (
           <div className="caution">

@@ -35,6 +35,7 @@ export const readCount = (draft: CountDraft, standing: number): ReadCount | null
 /** One figure more at the end, or one fewer. */
 export const typed = (draft: CountDraft, field: CountField, key: string): CountDraft => {
   const was = draft[field]
-  const now = key === 'erase' ? was.slice(0, -1) : `${was}${key}`.replace(/^0+(?=\d)/, '').slice(0, MOST_FIGURES)
+  const now =
+    key === 'erase' ? was.slice(0, -1) : `${was}${key}`.replace(/^0+(?=\d)/, '').slice(0, MOST_FIGURES)
   return { ...draft, [field]: now }
 }

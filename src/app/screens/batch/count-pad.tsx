@@ -64,7 +64,9 @@ export function CountPad({
   const keep = async () => {
     if (read === null) return setEmpty(true)
     const { taken, dead, undecided } = read
-    const bodies: Body[] = [{ kind: 'counted/1', batch: row.id, step: here.id, sign: here.sign, taken, dead, undecided }]
+    const bodies: Body[] = [
+      { kind: 'counted/1', batch: row.id, step: here.id, sign: here.sign, taken, dead, undecided },
+    ]
     if (task !== null) bodies.push({ kind: 'task-done/1', task, minutes: null })
     const plan = planned?.plan ?? null
     setAftermath({
@@ -127,7 +129,10 @@ export function CountPad({
         <Choices
           label={t('batch.countPage.step')}
           value={here.id}
-          options={standing.map(({ id, name, number }) => ({ id, name: `${name} (${format.number(number)})` }))}
+          options={standing.map(({ id, name, number }) => ({
+            id,
+            name: `${name} (${format.number(number)})`,
+          }))}
           onPick={setStep}
         />
       )}
@@ -146,7 +151,9 @@ export function CountPad({
               value={draft[which]}
               placeholder={which === 'undecided' ? format.number(restOf(draft, here.number)) : '0'}
               onFocus={() => setField(which)}
-              onChange={event => setDraft({ ...draft, [which]: event.target.value.replace(/\D/g, '').slice(0, 7) })}
+              onChange={event =>
+                setDraft({ ...draft, [which]: event.target.value.replace(/\D/g, '').slice(0, 7) })
+              }
             />
           </label>
         ))}

@@ -22,7 +22,9 @@ export function CountScreen() {
             id,
             name,
             sign,
-            number: data.portions.filter(portion => portion.step === id).reduce((sum, { number }) => sum + number, 0),
+            number: data.portions
+              .filter(portion => portion.step === id)
+              .reduce((sum, { number }) => sum + number, 0),
           }))
           .filter(({ number }) => number > 0)
         if (standing.length === 0) return <p className="sheet">{t('batch.countPage.nothing')}</p>

@@ -39,7 +39,8 @@ export function DeedLeaf({
   const [isShort, setShort] = useState(false)
   const needs = NEEDS[kind]
   const nextStep = view.steps[view.steps.findIndex(({ step }) => step === draft.step) + 1]
-  const place = kind === 'advance' ? nextStep?.place : view.steps.find(({ step }) => step === draft.step)?.place
+  const place =
+    kind === 'advance' ? nextStep?.place : view.steps.find(({ step }) => step === draft.step)?.place
   const benches = (names.nursery?.benches ?? []).filter(bench => place === undefined || bench.place === place)
 
   const keep = async () => {
@@ -52,7 +53,11 @@ export function DeedLeaf({
   }
 
   return (
-    <Leaf title={`${t('batch.title', { name: view.row.name })}: ${t(`batch.does.${kind}`)}`} isOpen onClose={onClose}>
+    <Leaf
+      title={`${t('batch.title', { name: view.row.name })}: ${t(`batch.does.${kind}`)}`}
+      isOpen
+      onClose={onClose}
+    >
       <form
         className="stack"
         onSubmit={event => {
@@ -65,11 +70,24 @@ export function DeedLeaf({
             <Pick
               label={t('batch.deed.step')}
               value={draft.step ?? ''}
-              options={steps.map(({ step, name }) => ({ id: step as string, name: `${name} (${format.number(standingIn(step))})` }))}
-              onPick={id => setDraft({ ...draft, step: id as StepId, number: kind === 'lost' ? draft.number : String(standingIn(id as StepId)) })}
+              options={steps.map(({ step, name }) => ({
+                id: step as string,
+                name: `${name} (${format.number(standingIn(step))})`,
+              }))}
+              onPick={id =>
+                setDraft({
+                  ...draft,
+                  step: id as StepId,
+                  number: kind === 'lost' ? draft.number : String(standingIn(id as StepId)),
+                })
+              }
             />
             {kind === 'advance' && (
-              <p>{nextStep === undefined ? t('batch.deed.finish') : t('batch.deed.next', { step: nextStep.name })}</p>
+              <p>
+                {nextStep === undefined
+                  ? t('batch.deed.finish')
+                  : t('batch.deed.next', { step: nextStep.name })}
+              </p>
             )}
             <Field
               label={t('batch.deed.number')}
@@ -92,7 +110,9 @@ export function DeedLeaf({
         )}
         {needs.includes('words') && (
           <Field
-            label={t(kind === 'lost' ? 'batch.deed.cause' : kind === 'hold' ? 'batch.deed.why' : 'batch.deed.note')}
+            label={t(
+              kind === 'lost' ? 'batch.deed.cause' : kind === 'hold' ? 'batch.deed.why' : 'batch.deed.note',
+            )}
             {...(kind === 'lost' ? { placeholder: t('batch.deed.causeHint') } : {})}
             value={draft.words}
             onChange={words => setDraft({ ...draft, words })}

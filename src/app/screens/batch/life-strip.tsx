@@ -9,7 +9,8 @@ export function LifeStrip({ view }: { readonly view: BatchView }) {
   const format = useFormat()
   const names = useNames()
   const most = Math.max(1, view.row.number, ...view.steps.map(({ entered }) => entered))
-  const portionsIn = (step: string) => view.portions.filter(portion => portion.step === step && portion.number > 0)
+  const portionsIn = (step: string) =>
+    view.portions.filter(portion => portion.step === step && portion.number > 0)
   return (
     <section aria-labelledby="life" className="sheet">
       <h2 id="life">{t('batch.life')}</h2>
@@ -24,7 +25,9 @@ export function LifeStrip({ view }: { readonly view: BatchView }) {
             <li key={step.step} data-state={state}>
               <svg className="life-band" viewBox="0 0 100 60" preserveAspectRatio="none" aria-hidden="true">
                 {step.entered > 0 ? (
-                  <path d={`M0 ${30 - 29 * entered}L100 ${30 - 29 * out}V${30 + 29 * out}L0 ${30 + 29 * entered}Z`} />
+                  <path
+                    d={`M0 ${30 - 29 * entered}L100 ${30 - 29 * out}V${30 + 29 * out}L0 ${30 + 29 * entered}Z`}
+                  />
                 ) : (
                   <path d="M0 30H100" className="life-ahead" />
                 )}
@@ -45,7 +48,11 @@ export function LifeStrip({ view }: { readonly view: BatchView }) {
                   {t('batch.stepNow', { count: now, shown: format.number(now) })}
                   <span className="small soft">
                     {' '}
-                    {format.list(here.map(({ bench, since }) => `${names.bench(bench)} ${t('batch.stepSince', { day: format.day(since) })}`.trim()))}
+                    {format.list(
+                      here.map(({ bench, since }) =>
+                        `${names.bench(bench)} ${t('batch.stepSince', { day: format.day(since) })}`.trim(),
+                      ),
+                    )}
                   </span>
                 </p>
               ) : (

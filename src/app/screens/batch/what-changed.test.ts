@@ -11,7 +11,13 @@ const plan = {
     { order: '44', chance: 0.95, ladders: [] },
   ],
   changes: [
-    { sentence: 'Start 40 more figs', because: 'because batch b1 stands lower', order: null, start: null, batch: 'b1' },
+    {
+      sentence: 'Start 40 more figs',
+      because: 'because batch b1 stands lower',
+      order: null,
+      start: null,
+      batch: 'b1',
+    },
     { sentence: 'Start fewer plums', because: 'because of another', order: '43', start: null, batch: null },
   ],
 } as unknown as Plan

@@ -28,14 +28,17 @@ export const whatChanged = (
   })
   const own = new Set<string>([
     ...touched,
-    ...plan.orders.filter(({ ladders }) => ladders.some(ladder => ladder.batch === batch)).map(({ order }) => order),
+    ...plan.orders
+      .filter(({ ladders }) => ladders.some(ladder => ladder.batch === batch))
+      .map(({ order }) => order),
   ])
   const far = moves
     .filter(({ order, before, after }) => !own.has(order) && Math.abs(before - after) >= A_POINT)
     .sort((a, b) => Math.abs(b.after - b.before) - Math.abs(a.after - a.before))
   const named = own.size > 0 ? moves.filter(({ order }) => own.has(order)) : far.slice(0, 3)
   const mine = plan.changes.filter(
-    change => change.batch === batch || (change.order !== null && named.some(({ order }) => order === change.order)),
+    change =>
+      change.batch === batch || (change.order !== null && named.some(({ order }) => order === change.order)),
   )
   return {
     orders: named,

@@ -60,7 +60,13 @@ export function ManyOrders({ ids }: { readonly ids: readonly string[] }) {
       <h2>{t('orders.form.many')}</h2>
       <div className="field">
         <label htmlFor={field}>{t('orders.form.paste')}</label>
-        <textarea id={field} rows={6} value={text} onChange={event => setText(event.target.value)} aria-describedby={`${field}-hint`} />
+        <textarea
+          id={field}
+          rows={6}
+          value={text}
+          onChange={event => setText(event.target.value)}
+          aria-describedby={`${field}-hint`}
+        />
         <p id={`${field}-hint`} className="soft small">
           {t('orders.form.pasteHint')}
         </p>

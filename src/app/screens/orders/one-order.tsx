@@ -62,7 +62,12 @@ export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
       <h2 id="one-order">
         {t('orders.form.one')} <span className="soft">{draft.id}</span>
       </h2>
-      <OrderForm key={draft.id} draft={draft} wrong={wrong} onChange={change => setDraft({ ...draft, ...change })} />
+      <OrderForm
+        key={draft.id}
+        draft={draft}
+        wrong={wrong}
+        onChange={change => setDraft({ ...draft, ...change })}
+      />
       <div>
         <Button type="submit" className="deed large">
           {t('orders.form.keep')}

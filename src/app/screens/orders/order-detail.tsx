@@ -6,8 +6,8 @@ import { useTranslation } from 'react-i18next'
 import type { OrderRow } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
-import { useDone } from '../../parts/done.tsx'
 import { useNames } from '../../data/use-names.ts'
+import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import { ChangeOrder } from './change-order.tsx'
 import { OrderLadders } from './order-ladders.tsx'
@@ -30,7 +30,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
 
   return (
     <div className="stack">
-      <Link to="/orders" search={({ order: _, ...was }) => was} className="quiet orders-back">
+      <Link from="/orders" to="/orders" search={({ order: _, ...was }) => was} className="quiet orders-back">
         {t('orders.back')}
       </Link>
       <header className="sheet stack order-head">
@@ -40,7 +40,8 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
               {format.number(order.number)} {kindName}
             </h2>
             <p>
-              {order.id} · {order.buyer || t('orders.own')} · <b>{t('orders.due', { day: format.fullDay(order.due) })}</b>
+              {order.id} · {order.buyer || t('orders.own')} ·{' '}
+              <b>{t('orders.due', { day: format.fullDay(order.due) })}</b>
               {row.cancelled && <span className="tag warn"> {t('orders.cancelled')}</span>}
             </p>
             <p className="soft small">

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { type OrderDraft, nextOrderId, readDraft } from './order-draft.ts'
+import { nextOrderId, type OrderDraft, readDraft } from './order-draft.ts'
 
 const draft: OrderDraft = {
   id: '42',

@@ -17,7 +17,8 @@ export function OrderForm({
   const { t } = useTranslation()
   const { nursery } = useNames()
   const kinds = nursery?.kinds.filter(({ form }) => form !== 'rootstock') ?? []
-  const said = (key: keyof Wrong): string | undefined => (wrong[key] ? t(`orders.form.need.${key}`) : undefined)
+  const said = (key: keyof Wrong): string | undefined =>
+    wrong[key] ? t(`orders.form.need.${key}`) : undefined
   return (
     <div className="order-form">
       <ComboBox
@@ -48,7 +49,13 @@ export function OrderForm({
         wrong={said('number')}
         onChange={number => onChange({ number })}
       />
-      <Field label={t('orders.form.due')} type="date" value={draft.due} wrong={said('due')} onChange={due => onChange({ due })} />
+      <Field
+        label={t('orders.form.due')}
+        type="date"
+        value={draft.due}
+        wrong={said('due')}
+        onChange={due => onChange({ due })}
+      />
       <Field
         label={t('orders.form.buyer')}
         placeholder={t('orders.form.buyerHint')}
@@ -62,7 +69,12 @@ export function OrderForm({
         wrong={said('sure')}
         onChange={surePercent => onChange({ surePercent })}
       />
-      <Field label={t('orders.form.earliest')} type="date" value={draft.earliest} onChange={earliest => onChange({ earliest })} />
+      <Field
+        label={t('orders.form.earliest')}
+        type="date"
+        value={draft.earliest}
+        onChange={earliest => onChange({ earliest })}
+      />
       <Field
         label={t('orders.form.latest')}
         type="date"

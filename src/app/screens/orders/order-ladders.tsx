@@ -33,7 +33,9 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
     const week = data?.plan?.starts.find(planned => planned.id === id)?.week
     if (week === undefined) return t('orders.ladderPlain')
     return t('orders.ladderStart', {
-      week: format.weekByNumber ? t('common.week', { week: format.week(week) }) : t('common.weekOf', { week: format.week(week) }),
+      week: format.weekByNumber
+        ? t('common.week', { week: format.week(week) })
+        : t('common.weekOf', { week: format.week(week) }),
     })
   }
   return (

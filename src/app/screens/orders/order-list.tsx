@@ -6,7 +6,13 @@ import { Chance } from '../../pictures/chance/chance.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.ts'
 
-export function OrderList({ rows, chosen }: { readonly rows: readonly OrderRow[]; readonly chosen: string | null }) {
+export function OrderList({
+  rows,
+  chosen,
+}: {
+  readonly rows: readonly OrderRow[]
+  readonly chosen: string | null
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   if (rows.length === 0) return <p className="soft">{t('orders.empty')}</p>
@@ -14,6 +20,7 @@ export function OrderList({ rows, chosen }: { readonly rows: readonly OrderRow[]
     <VirtualList items={rows} label={t('orders.title')} rowHeight={68} keyOf={({ order }) => order.id}>
       {({ order, kindName, mark, chance, cancelled, dispatched }) => (
         <Link
+          from="/orders"
           to="/orders"
           search={was => ({ ...was, order: order.id })}
           className="order-row"
@@ -31,7 +38,11 @@ export function OrderList({ rows, chosen }: { readonly rows: readonly OrderRow[]
             <span className="strong">{format.number(order.number)}</span>
             <span className="soft small">{format.day(order.due)}</span>
           </span>
-          {cancelled ? <span className="soft small">{t('orders.cancelled')}</span> : <Chance chance={chance} asked={order.sure} />}
+          {cancelled ? (
+            <span className="soft small">{t('orders.cancelled')}</span>
+          ) : (
+            <Chance chance={chance} asked={order.sure} />
+          )}
         </Link>
       )}
     </VirtualList>

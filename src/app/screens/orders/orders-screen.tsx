@@ -58,12 +58,17 @@ export function OrdersScreen() {
                   <FindField
                     value={search.find ?? ''}
                     hint={t('orders.findHint')}
-                    onFind={find => void navigate({ search: was => ({ ...was, find: find || undefined }), replace: true })}
+                    onFind={find =>
+                      void navigate({ search: was => ({ ...was, find: find || undefined }), replace: true })
+                    }
                   />
                   <Choices
                     label={t('orders.show.label')}
                     value={show}
-                    options={(['open', 'risk', 'all'] as const).map(id => ({ id, name: t(`orders.show.${id}`) }))}
+                    options={(['open', 'risk', 'all'] as const).map(id => ({
+                      id,
+                      name: t(`orders.show.${id}`),
+                    }))}
                     onPick={id => void navigate({ search: was => ({ ...was, show: id }), replace: true })}
                   />
                 </div>
@@ -71,7 +76,7 @@ export function OrdersScreen() {
               </section>
               <section className="orders-detail" aria-live="polite">
                 {chosen === undefined ? (
-                  <p className="soft orders-choose">{t('orders.choose')}</p>
+                  <p className="soft choose-one">{t('orders.choose')}</p>
                 ) : (
                   <OrderDetail key={chosen.order.id} row={chosen} />
                 )}

@@ -26,7 +26,11 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
     },
   })
   const gap = format.share(Math.max(0.01, plan.gapShare))
-  const asked = new Map(queries.getQueryData<{ order: { id: string; sure: number } }[]>(['orders'])?.map(row => [row.order.id, row.order.sure]))
+  const asked = new Map(
+    queries
+      .getQueryData<{ order: { id: string; sure: number } }[]>(['orders'])
+      ?.map(row => [row.order.id, row.order.sure]),
+  )
   const sure = plan.orders.filter(({ order, chance }) => !isUnsure(chance, asked.get(order) ?? 0)).length
 
   const outcome = (): string => {
@@ -35,7 +39,10 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
       case 'filled':
         return t('season.outcome.filled')
       case 'short':
-        return t('season.outcome.short', { count: said.orders.length, shown: format.number(said.orders.length) })
+        return t('season.outcome.short', {
+          count: said.orders.length,
+          shown: format.number(said.orders.length),
+        })
       case 'stopped early':
         return t('season.outcome.stopped', { gap: format.share(said.gapShare) })
       case 'nothing to plan':
@@ -50,12 +57,17 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
         <p className="season-outcome">
           {outcome()}{' '}
           {plan.orders.length > 0 &&
-            t('season.sure', { count: plan.orders.length, ok: format.number(sure), shown: format.number(plan.orders.length) })}
+            t('season.sure', {
+              count: plan.orders.length,
+              ok: format.number(sure),
+              shown: format.number(plan.orders.length),
+            })}
         </p>
         <p className="soft small">
           {t('season.madeOn', { day: format.fullDay(plan.madeOn.slice(0, 10)) })}{' '}
           {t('season.simulated', { shown: format.number(plan.seasonsSimulated) })}{' '}
-          {plan.outcome.kind !== 'stopped early' && t('season.gap', { gap })} {t('season.cost', { cost: format.money(plan.cost) })}.{' '}
+          {plan.outcome.kind !== 'stopped early' && t('season.gap', { gap })}{' '}
+          {t('season.cost', { cost: format.money(plan.cost) })}.{' '}
           {state.entriesSince > 0 &&
             t('season.since', { count: state.entriesSince, shown: format.number(state.entriesSince) })}{' '}
           {isAccepted ? t('season.accepted') : t('season.notAccepted')}

@@ -46,13 +46,17 @@ export function SeasonScreen() {
             <SeasonStrip
               plan={plan}
               chosen={search.start ?? null}
-              onChoose={id => void navigate({ search: was => ({ ...was, start: id }), replace: true, resetScroll: false })}
+              onChoose={id =>
+                void navigate({ search: was => ({ ...was, start: id }), replace: true, resetScroll: false })
+              }
             />
             {chosen !== undefined && (
               <StartDetail
                 plan={plan}
                 start={chosen}
-                onClose={() => void navigate({ search: ({ start: _, ...was }) => was, replace: true, resetScroll: false })}
+                onClose={() =>
+                  void navigate({ search: ({ start: _, ...was }) => was, replace: true, resetScroll: false })
+                }
               />
             )}
             <div className="season-words">

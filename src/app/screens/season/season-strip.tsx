@@ -54,16 +54,28 @@ export function SeasonStrip({
         <FindField
           value={find}
           hint={t('season.findHint')}
-          onFind={said => void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true, resetScroll: false })}
+          onFind={said =>
+            void navigate({
+              search: was => ({ ...was, find: said || undefined }),
+              replace: true,
+              resetScroll: false,
+            })
+          }
         />
         <Choices
           label={t('season.span.label')}
           value={span}
           options={SPANS.map(id => ({ id, name: t(`season.span.${id}`) }))}
-          onPick={id => void navigate({ search: was => ({ ...was, span: id }), replace: true, resetScroll: false })}
+          onPick={id =>
+            void navigate({ search: was => ({ ...was, span: id }), replace: true, resetScroll: false })
+          }
         />
         <div className="row season-shift">
-          <Button className="plain" onPress={() => shift(-Math.ceil(weeks / 2))} isDisabled={first === plan.firstWeek}>
+          <Button
+            className="plain"
+            onPress={() => shift(-Math.ceil(weeks / 2))}
+            isDisabled={first === plan.firstWeek}
+          >
             {t('common.previous')}
           </Button>
           <Button

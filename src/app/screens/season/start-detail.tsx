@@ -24,7 +24,8 @@ export function StartDetail({
   const names = useNames()
   const { data: mothers } = useQuery(look.mothers())
   const { data: batches } = useQuery(look.batches('alive'))
-  const weekText = (week: string) => (format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week))
+  const weekText = (week: string) =>
+    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
   const toOrders = start.orders.reduce((sum, { number }) => sum + number, 0)
 
   return (
@@ -33,9 +34,14 @@ export function StartDetail({
       <div className="stack">
         <div className="page-head">
           <div>
-            <h2>{t('season.start.title', { number: format.number(start.number), kind: names.kind(start.kind) })}</h2>
+            <h2>
+              {t('season.start.title', { number: format.number(start.number), kind: names.kind(start.kind) })}
+            </h2>
             <p>
-              {names.protocol(start.protocol)} · <b>{t('season.start.when', { week: weekText(start.week), days: format.weekDays(start.week) })}</b>
+              {names.protocol(start.protocol)} ·{' '}
+              <b>
+                {t('season.start.when', { week: weekText(start.week), days: format.weekDays(start.week) })}
+              </b>
               {start.bench !== null && ` · ${t('season.start.bench', { bench: names.bench(start.bench) })}`}
             </p>
           </div>
@@ -66,8 +72,14 @@ export function StartDetail({
                           batch: batches?.find(row => row.id === batch)?.name ?? batch,
                         })
                       : week !== undefined
-                        ? t('season.start.rootstockStart', { number: format.number(number), week: weekText(week) })
-                        : t('season.start.rootstockKind', { number: format.number(number), kind: names.kind(kind) })}
+                        ? t('season.start.rootstockStart', {
+                            number: format.number(number),
+                            week: weekText(week),
+                          })
+                        : t('season.start.rootstockKind', {
+                            number: format.number(number),
+                            kind: names.kind(kind),
+                          })}
                   </dd>
                 )
               })}
@@ -98,7 +110,12 @@ export function StartDetail({
                 </dd>
               ))}
               {start.forStarts.length > 0 && (
-                <dd>{t('season.start.forStarts', { count: start.forStarts.length, shown: format.number(start.forStarts.length) })}</dd>
+                <dd>
+                  {t('season.start.forStarts', {
+                    count: start.forStarts.length,
+                    shown: format.number(start.forStarts.length),
+                  })}
+                </dd>
               )}
               {toOrders > 0 && toOrders < start.number && <dd className="soft">{t('season.start.cover')}</dd>}
             </div>

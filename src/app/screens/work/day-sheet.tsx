@@ -35,7 +35,11 @@ export function DaySheet({
           <h3 className="day-bench">{bench === null ? t('trade.noBench') : names.bench(bench)}</h3>
           <ul>
             {tasks.map(task => (
-              <TaskRow key={task.id} task={task} state={sent.has(task.id) ? 'done' : unsent.has(task.id) ? 'waiting' : 'open'} />
+              <TaskRow
+                key={task.id}
+                task={task}
+                state={sent.has(task.id) ? 'done' : unsent.has(task.id) ? 'waiting' : 'open'}
+              />
             ))}
           </ul>
         </div>

@@ -4,7 +4,16 @@ import type { PlannedStart, Task } from '../../../planning/index.ts'
 import { type DeedGround, deedOf, nextBatchName } from './deed.ts'
 
 const task = (given: Partial<Record<keyof Task, unknown>>): Task =>
-  ({ id: 't1', number: 100, batch: null, order: null, step: null, bench: null, person: null, ...given }) as Task
+  ({
+    id: 't1',
+    number: 100,
+    batch: null,
+    order: null,
+    step: null,
+    bench: null,
+    person: null,
+    ...given,
+  }) as Task
 
 const ground = {
   start: {
@@ -12,14 +21,17 @@ const ground = {
     protocol: 'hardwood',
     number: 100,
     mothers: [{ mother: 'm7', material: 'cuttings', number: 100 }],
-    rootstocks: [{ kind: 'r', batch: 'b9', start: null, number: 100 }, { kind: 'r', batch: null, start: 's', number: 5 }],
+    rootstocks: [
+      { kind: 'r', batch: 'b9', start: null, number: 100 },
+      { kind: 'r', batch: null, start: 's', number: 5 },
+    ],
     bench: 'mist-1',
   } as unknown as PlannedStart,
   protocol: { steps: [{ id: 'mist' }, { id: 'wean' }] } as unknown as ProtocolSummary,
   batch: undefined,
   by: 'ana',
   newBatch: () => ({ id: 'new', name: '26-119' }),
-  noteOf: (_, number) => `${number} instead`,
+  noteOf: (_: Task, number: number) => `${number} instead`,
 } as unknown as DeedGround
 
 describe('what a ticked task says', () => {
@@ -39,7 +51,9 @@ describe('what a ticked task says', () => {
   })
 
   test('plants advance to the next step of the protocol', () => {
-    expect(deedOf(task({ kindOfTask: 'advance', batch: 'b1', step: 'mist', bench: 'shade' }), 90, ground)[0]).toEqual({
+    expect(
+      deedOf(task({ kindOfTask: 'advance', batch: 'b1', step: 'mist', bench: 'shade' }), 90, ground)[0],
+    ).toEqual({
       kind: 'advanced/1',
       batch: 'b1',
       from: 'mist',
@@ -67,7 +81,10 @@ describe('what a ticked task says', () => {
   })
 
   test('none at all starts no batch', () => {
-    expect(deedOf(task({ kindOfTask: 'start' }), 0, ground).map(({ kind }) => kind)).toEqual(['noted/1', 'task-done/1'])
+    expect(deedOf(task({ kindOfTask: 'start' }), 0, ground).map(({ kind }) => kind)).toEqual([
+      'noted/1',
+      'task-done/1',
+    ])
   })
 })
 

@@ -27,7 +27,9 @@ const sourcesOf = (start: PlannedStart, number: number): readonly Source[] => [
     }),
   ),
   ...start.rootstocks.flatMap(({ batch, number: planned }): Source[] =>
-    batch === null ? [] : [{ from: 'batch', batch, as: 'rootstock', number: scaled(planned, start.number, number) }],
+    batch === null
+      ? []
+      : [{ from: 'batch', batch, as: 'rootstock', number: scaled(planned, start.number, number) }],
   ),
 ]
 

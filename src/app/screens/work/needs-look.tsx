@@ -18,7 +18,13 @@ export function NeedsLook() {
   const unsure = orders?.filter(row => isOpen(row) && isUnsure(row.chance, row.order.sure)).length ?? 0
   const counts = nursery?.counts
   const inUse = new Set(nursery?.kinds.flatMap(kind => kind.ways.map(way => way.protocol)))
-  const closing = nursery === undefined ? [] : closingWindows(nursery.protocols.filter(({ id }) => inUse.has(id)), nursery.today)
+  const closing =
+    nursery === undefined
+      ? []
+      : closingWindows(
+          nursery.protocols.filter(({ id }) => inUse.has(id)),
+          nursery.today,
+        )
   const shown = (count: number) => ({ count, shown: format.number(count) })
   const waits = planned?.plan != null && planned.accepted !== planned.plan.id
 
@@ -49,7 +55,9 @@ export function NeedsLook() {
             <Link to="/season">{t('work.look.stale', shown(planned!.entriesSince))}</Link>
           </li>
         )}
-        {counts?.queries === 0 && unsure === 0 && !waits && <li className="soft">{t('work.look.nothing')}</li>}
+        {counts?.queries === 0 && unsure === 0 && !waits && (
+          <li className="soft">{t('work.look.nothing')}</li>
+        )}
       </ul>
       {closing.length > 0 && (
         <>

@@ -10,7 +10,13 @@ import { useFormat } from '../../text/use-format.ts'
 import { TickTask } from './tick-task.tsx'
 
 /** One thing to do: what, how many, from where, by whom, how long, and the caution beside it. */
-export function TaskRow({ task, state }: { readonly task: Task; readonly state: 'open' | 'waiting' | 'done' }) {
+export function TaskRow({
+  task,
+  state,
+}: {
+  readonly task: Task
+  readonly state: 'open' | 'waiting' | 'done'
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
@@ -25,7 +31,11 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
   return (
     <li className="task" data-state={state}>
       <div className="task-line">
-        {task.method === null ? <span className="task-dot" aria-hidden="true" /> : <Mark mark={markOfMethod(task.method)} size={38} />}
+        {task.method === null ? (
+          <span className="task-dot" aria-hidden="true" />
+        ) : (
+          <Mark mark={markOfMethod(task.method)} size={38} />
+        )}
         <div className="task-what">
           <p className="strong">
             {task.task}
@@ -49,7 +59,9 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
             <svg viewBox="0 0 24 24" width={24} height={24} aria-hidden="true">
               <path d="M4 13l5.500 5.500L20 6" />
             </svg>
-            <span className={state === 'waiting' ? 'small' : 'unseen'}>{t(state === 'waiting' ? 'work.waiting' : 'work.isDone')}</span>
+            <span className={state === 'waiting' ? 'small' : 'unseen'}>
+              {t(state === 'waiting' ? 'work.waiting' : 'work.isDone')}
+            </span>
           </p>
         ) : task.kindOfTask === 'count' && task.batch !== null ? (
           <Link

@@ -31,7 +31,11 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
     if (said.trim() === '' || !Number.isInteger(number) || number < 0) return setWrong(true)
     const batch = batches?.find(({ id }) => id === task.batch)
     const noteOf = (_: Task, really: number) =>
-      t('work.noteOther', { task: task.task, number: format.number(really), planned: format.number(plannedNumber) })
+      t('work.noteOther', {
+        task: task.task,
+        number: format.number(really),
+        planned: format.number(plannedNumber),
+      })
     const bodies = deedOf(task, number, {
       start: planned?.plan?.starts.find(({ id }) => id === task.start),
       batch,
@@ -48,7 +52,11 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
     done.tell(
       number === plannedNumber
         ? t('work.kept', { task: task.task, number: format.number(number) })
-        : t('work.keptOther', { task: task.task, number: format.number(number), planned: format.number(plannedNumber) }),
+        : t('work.keptOther', {
+            task: task.task,
+            number: format.number(number),
+            planned: format.number(plannedNumber),
+          }),
       made,
     )
     onClose()
@@ -63,7 +71,14 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
       }}
       onKeyDown={event => event.key === 'Escape' && onClose()}
     >
-      <TextField className="field" value={said} onChange={setSaid} inputMode="numeric" isInvalid={isWrong} autoFocus>
+      <TextField
+        className="field"
+        value={said}
+        onChange={setSaid}
+        inputMode="numeric"
+        isInvalid={isWrong}
+        autoFocus
+      >
         <Label>{t('work.howMany')}</Label>
         <Input onFocus={event => event.currentTarget.select()} />
         <FieldError>{t('work.needsNumber')}</FieldError>

@@ -5,7 +5,16 @@ import { walkingOrder } from './walking-order.ts'
 
 const bench = (id: string, place: Bench['place'], xMetres: number, yMetres = 0): [string, Bench] => [
   id,
-  { id, name: id, place, areaSquareMetres: 10, lengthMetres: null, widthMetres: null, position: { xMetres, yMetres }, closed: [] } as unknown as Bench,
+  {
+    id,
+    name: id,
+    place,
+    areaSquareMetres: 10,
+    lengthMetres: null,
+    widthMetres: null,
+    position: { xMetres, yMetres },
+    closed: [],
+  } as unknown as Bench,
 ]
 const benches = new Map([
   bench('ground', 'standing ground', 0),

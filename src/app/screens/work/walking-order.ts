@@ -17,7 +17,8 @@ export interface WorkDay {
 /** From the mother block through the houses to the field, then along the benches as they stand, then by name. */
 const alongTheBenches = (benches: ReadonlyMap<string, Bench>) => (a: string | null, b: string | null) => {
   const [first, second] = [a, b].map(id => (id === null ? undefined : benches.get(id)))
-  if (first === undefined || second === undefined) return (first === undefined ? 1 : 0) - (second === undefined ? 1 : 0)
+  if (first === undefined || second === undefined)
+    return (first === undefined ? 1 : 0) - (second === undefined ? 1 : 0)
   return (
     PLACES.indexOf(first.place) - PLACES.indexOf(second.place) ||
     (first.position?.yMetres ?? 0) - (second.position?.yMetres ?? 0) ||
@@ -42,9 +43,7 @@ export const walkingOrder = (
       return {
         day,
         minutes: ofDay.reduce((sum, { minutes }) => sum + minutes, 0),
-        places: [...places]
-          .sort(([a], [b]) => along(a, b))
-          .map(([bench, here]) => ({ bench, tasks: here })),
+        places: [...places].sort(([a], [b]) => along(a, b)).map(([bench, here]) => ({ bench, tasks: here })),
       }
     })
 }

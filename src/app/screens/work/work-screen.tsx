@@ -31,7 +31,8 @@ export function WorkScreen() {
   const { start, running } = useJob()
   const { nursery } = names
 
-  if (nursery !== undefined && nursery.counts.batches === 0 && nursery.counts.openOrders === 0) return <FirstRun />
+  if (nursery !== undefined && nursery.counts.batches === 0 && nursery.counts.openOrders === 0)
+    return <FirstRun />
 
   return (
     <Asked query={work} what={t('shell.screens.work')}>
@@ -85,7 +86,9 @@ export function WorkScreen() {
                     { id: '', name: t('work.everyone') },
                     ...(nursery?.people ?? []).map(({ id, name }) => ({ id: id as string, name })),
                   ]}
-                  onPick={id => void navigate({ search: was => ({ ...was, person: id || undefined }), replace: true })}
+                  onPick={id =>
+                    void navigate({ search: was => ({ ...was, person: id || undefined }), replace: true })
+                  }
                 />
               </div>
             </div>
@@ -105,7 +108,13 @@ export function WorkScreen() {
                     <p className="sheet soft">{t('work.nothing')}</p>
                   ))}
                 {days.map(day => (
-                  <DaySheet key={day.day ?? 'any'} day={day} sent={sent} unsent={unsent} today={nursery?.today ?? ''} />
+                  <DaySheet
+                    key={day.day ?? 'any'}
+                    day={day}
+                    sent={sent}
+                    unsent={unsent}
+                    today={nursery?.today ?? ''}
+                  />
                 ))}
                 {tasks.length > 0 && <p className="soft small">{t('trade.safety')}</p>}
               </div>

@@ -72,8 +72,10 @@ export const batch = {
     even: 'All {{standing}} accounted for.',
     over_one: '{{shown}} more than stood here. It is kept all the same, and shown as something to settle.',
     over_other: '{{shown}} more than stood here. It is kept all the same, and shown as something to settle.',
-    under_one: '{{shown}} of those that stood here not seen. It is kept all the same, and shown as something to settle.',
-    under_other: '{{shown}} of those that stood here not seen. It is kept all the same, and shown as something to settle.',
+    under_one:
+      '{{shown}} of those that stood here not seen. It is kept all the same, and shown as something to settle.',
+    under_other:
+      '{{shown}} of those that stood here not seen. It is kept all the same, and shown as something to settle.',
     hint: 'Dead: those thrown out now. Leave “not yet to tell” empty and it is the rest.',
     nothing: 'Nothing stands in this batch any more.',
     kept: 'Count of batch {{name}} kept: {{taken}} taken, {{dead}} dead, {{undecided}} not yet to tell.',

@@ -1,1 +1,17 @@
-export const benches = {} as const
+export const benches = {
+  title: 'Benches',
+  says: 'What stands where in {{week}}. {{over}}',
+  overNone: 'Everything fits.',
+  over_one: '{{shown}} bench is too full.',
+  over_other: '{{shown}} benches are too full.',
+  week: 'Week',
+  now: 'today',
+  ahead_one: 'in {{shown}} week: as expected from the batches and the plan',
+  ahead_other: 'in {{shown}} weeks: as expected from the batches and the plan',
+  plan: 'The nursery, drawn to scale',
+  planSays: 'Filled as far as each bench is used. Choose one to look at it.',
+  noPositions: 'Benches have no places in the nursery yet: they are drawn side by side.',
+  used: '{{used}} of {{area}} used',
+  empty: 'empty',
+  choose: 'Bench',
+} as const

@@ -13,7 +13,12 @@ export const pictures = {
     lost: 'lost',
     lossOf: '−{{number}}',
     rate: '{{share}}, likely {{range}}',
-    from: { facts: 'assumed', records_one: 'yours, {{shown}} batch', records_other: 'yours, {{shown}} batches', set: 'set by you' },
+    from: {
+      facts: 'assumed',
+      records_one: 'yours, {{shown}} batch',
+      records_other: 'yours, {{shown}} batches',
+      set: 'set by you',
+    },
     aria: 'Count-back: {{rungs}}',
     rungAria: '{{name}} {{number}}',
     source: 'Where the rate comes from',
@@ -48,7 +53,12 @@ export const pictures = {
     over: '{{amount}} over',
     badYearNote: 'Thin line: one year in ten is worse.',
   },
-  rates: { aria: 'Rates with the range that holds nine of ten next batches', yours: 'your batches', assumed: 'assumed', set: 'set by you' },
+  rates: {
+    aria: 'Rates with the range that holds nine of ten next batches',
+    yours: 'your batches',
+    assumed: 'assumed',
+    set: 'set by you',
+  },
   bench: {
     aria: '{{name}}, {{size}}, drawn to scale: {{used}} of {{area}} used',
     batch: 'Batch',
@@ -59,6 +69,18 @@ export const pictures = {
     free: '{{area}} free',
     planned: 'planned',
   },
-  year: { aria: 'The year as a wheel: when each method may begin', today: 'today', method: 'Method', months: 'Months', condition: 'Condition' },
-  lineage: { aria: 'Family of {{name}}: parents before it, what was made from it after', generation: 'Generation', name: 'Name', number: 'Number', as: 'As' },
+  year: {
+    aria: 'The year as a wheel: when each method may begin',
+    today: 'today',
+    method: 'Method',
+    months: 'Months',
+    condition: 'Condition',
+  },
+  lineage: {
+    aria: 'Family of {{name}}: parents before it, what was made from it after',
+    generation: 'Generation',
+    name: 'Name',
+    number: 'Number',
+    as: 'As',
+  },
 } as const

@@ -1,7 +1,8 @@
 export const season = {
   title: 'Season',
   none: 'No plan yet',
-  noneSays: 'The planner reads orders, batches, mother trees, benches and people, and works out what to start, how many, which week, from where, on which bench and by whom.',
+  noneSays:
+    'The planner reads orders, batches, mother trees, benches and people, and works out what to start, how many, which week, from where, on which bench and by whom.',
   plan: 'Plan the season',
   planAgain: 'Plan again',
   accept: 'Accept this plan',
@@ -23,8 +24,10 @@ export const season = {
   simulated: 'Chances from {{shown}} simulated seasons.',
   gap: 'Within {{gap}} of the best possible.',
   strip: 'Starts on their windows',
-  stripSays_one: '{{shown}} start from {{from}} on. The wash shows when each may begin; a disc is as large as its number.',
-  stripSays_other: '{{shown}} starts from {{from}} on. The wash shows when each may begin; a disc is as large as its number.',
+  stripSays_one:
+    '{{shown}} start from {{from}} on. The wash shows when each may begin; a disc is as large as its number.',
+  stripSays_other:
+    '{{shown}} starts from {{from}} on. The wash shows when each may begin; a disc is as large as its number.',
   span: { label: 'How far', '13': '13 weeks', '26': '26 weeks', '52': 'A year', '104': 'All' },
   findHint: 'Kind or method',
   noStarts: 'No start fits.',
@@ -36,7 +39,8 @@ export const season = {
   moved_one: '{{shown}} start moved, which saves {{saved}}.',
   moved_other: '{{shown}} starts moved, which saves {{saved}}.',
   loads: 'What it asks of benches, hands and mother trees',
-  loadsSays: 'Bars: expected. Black line: what it can carry. Thin line: one year in ten is worse. Hatched: too much.',
+  loadsSays:
+    'Bars: expected. Black line: what it can carry. Thin line: one year in ten is worse. Hatched: too much.',
   load: { place: 'Benches', skill: 'Hands', mother: 'Mother trees' },
   loadSays: 'Fullest in {{week}}: {{share}} of what it can.',
   loadOver_one: 'Over in {{shown}} week; most in {{week}}.',
@@ -46,7 +50,15 @@ export const season = {
   assumed_one: '{{shown}} thing assumed',
   assumed_other: '{{shown}} things assumed',
   cost: 'Cost {{cost}}',
-  units: { 'm²': 'm²', hours: 'hours', sticks: 'sticks', cuttings: 'cuttings', branches: 'branches', seeds: 'seeds', pieces: 'pieces' },
+  units: {
+    'm²': 'm²',
+    hours: 'hours',
+    sticks: 'sticks',
+    cuttings: 'cuttings',
+    branches: 'branches',
+    seeds: 'seeds',
+    pieces: 'pieces',
+  },
   start: {
     title: '{{number}} {{kind}}',
     when: '{{week}}, {{days}}',

@@ -1,1 +1,16 @@
-export const year = {} as const
+export const year = {
+  title: 'Year wheel',
+  says: 'When each way may begin at this site. The hand is today.',
+  fruit: 'Fruit',
+  allFruits: 'Every protocol in use',
+  now: 'May begin now',
+  nothingNow: 'Nothing may begin now.',
+  later: 'Later',
+  opens: 'from {{month}}',
+  always: 'the whole year',
+  never: 'no months given',
+  condition: 'Condition: {{condition}}',
+  basis: '{{basis}}',
+  wheel: 'Windows over the year',
+  none: 'No protocol is in use yet.',
+} as const

@@ -1,0 +1,106 @@
+import { useId } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { BenchView } from '../../../api/index.ts'
+import type { Bench } from '../../../record/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './bench-plan.css'
+import { Picture } from '../frame/picture.tsx'
+import { Hatch } from '../hatch.tsx'
+import { sizeOf } from './bench-picture.tsx'
+import { layOutSite } from './site-layout.ts'
+
+/** The whole nursery to scale: each bench filled as far as it is used. */
+export function SitePicture({
+  benches,
+  views,
+  chosen,
+  onChoose,
+}: {
+  readonly benches: readonly Bench[]
+  readonly views: ReadonlyMap<string, BenchView>
+  readonly chosen: string | null
+  readonly onChoose: (bench: string) => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const hatch = useId()
+  const byId = new Map(benches.map(bench => [bench.id as string, bench]))
+  const site = layOutSite(benches, sizeOf)
+  const usedOf = (id: string) => {
+    const view = views.get(id)
+    const used = view?.stands.reduce((sum, { squareMetres }) => sum + squareMetres, 0) ?? 0
+    return { used, area: view?.areaSquareMetres ?? byId.get(id)!.areaSquareMetres }
+  }
+  return (
+    <Picture
+      title={t('benches.plan')}
+      says={site.isPlaced ? t('benches.planSays') : t('benches.noPositions')}
+      numbers={() => ({
+        columns: [t('benches.choose'), t('pictures.bench.area'), t('pictures.season.expected')],
+        rows: benches.map(bench => {
+          const { used, area } = usedOf(bench.id)
+          return [
+            bench.name,
+            Math.round(10 * format.areaNumber(area)) / 10,
+            Math.round(10 * format.areaNumber(used)) / 10,
+          ]
+        }),
+      })}
+    >
+      {width => {
+        const scale = Math.min((width - 4) / site.width, 520 / site.height)
+        const least = 22
+        return (
+          <svg width={width} height={site.height * scale + 34} role="group" aria-label={t('benches.plan')}>
+            <defs>
+              <Hatch id={hatch} />
+            </defs>
+            {site.places.map(place => {
+              const bench = byId.get(place.id)!
+              const { used, area } = usedOf(place.id)
+              const share = area > 0 ? used / area : 0
+              const x = 2 + place.x * scale
+              const y = 18 + place.y * scale
+              const w = Math.max(least, place.width * scale)
+              const h = Math.max(12, place.height * scale)
+              const isOver = share > 1.005
+              return (
+                <g
+                  key={place.id}
+                  role="button"
+                  tabIndex={0}
+                  className="site-open"
+                  aria-pressed={place.id === chosen}
+                  aria-label={`${bench.name}: ${t('benches.used', { used: format.area(used), area: format.area(area) })}`}
+                  onClick={() => onChoose(place.id)}
+                  onKeyDown={event => {
+                    if (event.key !== 'Enter' && event.key !== ' ') return
+                    event.preventDefault()
+                    onChoose(place.id)
+                  }}
+                >
+                  <rect x={x} y={y} width={w} height={h} className="site-bench" />
+                  <rect
+                    x={x + 1}
+                    y={y + 1}
+                    width={Math.max(0, (w - 2) * Math.min(1, share))}
+                    height={h - 2}
+                    {...(isOver ? { fill: `url(#${hatch})` } : { className: 'site-fill' })}
+                  />
+                  <text
+                    x={x}
+                    y={y - 5}
+                    className={isOver ? 'warn' : place.id === chosen ? 'strong' : undefined}
+                  >
+                    {bench.name} {isOver && '▴ '}
+                    {format.share(share)}
+                  </text>
+                </g>
+              )
+            })}
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}

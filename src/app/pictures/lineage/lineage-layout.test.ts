@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest'
+import { BOX, layOutLineage } from './lineage-layout.ts'
+
+test('ancestors stand before it and descendants after, a generation to a column, none on another', () => {
+  const { places } = layOutLineage(
+    [
+      { key: 'mother', generation: -1 },
+      { key: 'stock', generation: -1 },
+      { key: 'batch', generation: 0 },
+      { key: 'a', generation: 1 },
+      { key: 'b', generation: 1 },
+    ],
+    [
+      { from: 'mother', to: 'batch' },
+      { from: 'stock', to: 'batch' },
+      { from: 'batch', to: 'a' },
+      { from: 'batch', to: 'b' },
+    ],
+  )
+  const at = (key: string) => places.get(key)!
+  expect(at('mother').x).toBe(at('stock').x)
+  expect(at('mother').x).toBeLessThan(at('batch').x)
+  expect(at('batch').x).toBeLessThan(at('a').x)
+  expect(Math.abs(at('a').y - at('b').y)).toBeGreaterThanOrEqual(BOX.height)
+})
+
+test('relatives stand near those they are linked to, so that lines do not cross where they need not', () => {
+  const { places } = layOutLineage(
+    [
+      { key: 'p', generation: 0 },
+      { key: 'q', generation: 0 },
+      { key: 'of-q', generation: 1 },
+      { key: 'of-p', generation: 1 },
+    ],
+    [
+      { from: 'p', to: 'of-p' },
+      { from: 'q', to: 'of-q' },
+    ],
+  )
+  const y = (key: string) => places.get(key)!.y
+  expect(Math.sign(y('p') - y('q'))).toBe(Math.sign(y('of-p') - y('of-q')))
+})

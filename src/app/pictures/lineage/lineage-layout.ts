@@ -1,0 +1,74 @@
+export interface Relative {
+  readonly key: string
+  readonly generation: number
+}
+
+export interface PlacedRelative {
+  readonly key: string
+  readonly x: number
+  readonly y: number
+}
+
+export interface LineageLayout {
+  readonly places: ReadonlyMap<string, PlacedRelative>
+  readonly width: number
+  readonly height: number
+}
+
+export const BOX = { width: 190, height: 50 } as const
+const ACROSS = 64
+const DOWN = 12
+const SWEEPS = 6
+
+/**
+ * The family in columns, a generation each, ancestors before it. Within a column relatives stand near those they are
+ * linked to: each sweep orders a column by the mean place of its neighbours (barycentre method of Sugiyama, Tagawa and
+ * Toda, 1981).
+ */
+export const layOutLineage = (
+  relatives: readonly Relative[],
+  links: readonly { readonly from: string; readonly to: string }[],
+): LineageLayout => {
+  const columns = new Map<number, string[]>()
+  for (const { key, generation } of relatives)
+    columns.set(generation, [...(columns.get(generation) ?? []), key])
+  const generations = [...columns.keys()].sort((a, b) => a - b)
+  const neighbours = new Map<string, string[]>()
+  for (const { from, to } of links) {
+    neighbours.set(from, [...(neighbours.get(from) ?? []), to])
+    neighbours.set(to, [...(neighbours.get(to) ?? []), from])
+  }
+  const order = new Map<string, number>()
+  const number = (): void => {
+    for (const column of columns.values())
+      for (const [index, key] of column.entries()) order.set(key, index - (column.length - 1) / 2)
+  }
+  number()
+  for (let sweep = 0; sweep < SWEEPS; sweep++) {
+    for (const generation of sweep % 2 === 0 ? generations : [...generations].reverse()) {
+      const column = columns.get(generation)!
+      const mean = (key: string): number => {
+        const near = (neighbours.get(key) ?? []).filter(one => order.has(one))
+        return near.length === 0
+          ? order.get(key)!
+          : near.reduce((sum, one) => sum + order.get(one)!, 0) / near.length
+      }
+      const weights = new Map(column.map(key => [key, mean(key)]))
+      column.sort((a, b) => weights.get(a)! - weights.get(b)!)
+      for (const [index, key] of column.entries()) order.set(key, index - (column.length - 1) / 2)
+    }
+  }
+  const tallest = Math.max(1, ...[...columns.values()].map(({ length }) => length))
+  const pitch = BOX.height + DOWN
+  const height = tallest * pitch - DOWN
+  const places = new Map<string, PlacedRelative>()
+  generations.forEach((generation, column) => {
+    for (const key of columns.get(generation)!)
+      places.set(key, {
+        key,
+        x: column * (BOX.width + ACROSS),
+        y: height / 2 - BOX.height / 2 + order.get(key)! * pitch,
+      })
+  })
+  return { places, width: generations.length * (BOX.width + ACROSS) - ACROSS, height }
+}

@@ -1,0 +1,128 @@
+import { useTranslation } from 'react-i18next'
+import type { LineageView } from '../../../api/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './lineage.css'
+import { Picture } from '../frame/picture.tsx'
+import { MarkStrokes } from '../marks/mark.tsx'
+import { BOX, layOutLineage } from './lineage-layout.ts'
+
+type Thing = LineageView['things'][number]
+const keyOf = ({ what, id }: { readonly what: string; readonly id: string }) => `${what} ${id}`
+
+/** A family drawn: what it came from on one side, what came of it on the other. */
+export function LineagePicture({
+  title,
+  view,
+  onOpen,
+}: {
+  readonly title: string
+  readonly view: LineageView
+  readonly onOpen: (thing: Thing) => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const layout = layOutLineage(
+    view.things.map(thing => ({ key: keyOf(thing), generation: thing.generation })),
+    view.links.map(({ from, to }) => ({ from: keyOf(from), to: keyOf(to) })),
+  )
+  const own = keyOf(view.of)
+  return (
+    <Picture
+      title={title}
+      numbers={() => ({
+        columns: [
+          t('pictures.lineage.generation'),
+          t('pictures.lineage.name'),
+          t('pictures.lineage.as'),
+          t('pictures.lineage.number'),
+        ],
+        rows: [...view.things]
+          .sort((a, b) => a.generation - b.generation)
+          .map(({ generation, name, detail, what, number }) => [
+            generation,
+            [name, detail].filter(Boolean).join(', '),
+            t(`lineage.what.${what}`),
+            Math.round(number),
+          ]),
+      })}
+    >
+      {() => (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
+        <section className="lineage-scroll" tabIndex={0} aria-label={title}>
+          <svg
+            width={layout.width + 8}
+            height={layout.height + 8}
+            role="group"
+            aria-label={t('pictures.lineage.aria', { name: title })}
+          >
+            {view.links.map(({ from, to, as, number }) => {
+              const a = layout.places.get(keyOf(from))
+              const b = layout.places.get(keyOf(to))
+              if (a === undefined || b === undefined) return null
+              const [x1, y1, x2, y2] = [
+                a.x + BOX.width + 4,
+                a.y + BOX.height / 2 + 4,
+                b.x + 4,
+                b.y + BOX.height / 2 + 4,
+              ]
+              const bend = (x1 + x2) / 2
+              return (
+                <path
+                  key={`${keyOf(from)} ${keyOf(to)} ${as}`}
+                  d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}
+                  className={as === 'rootstock' || as === 'interstem' ? 'lineage-link stock' : 'lineage-link'}
+                >
+                  <title>{`${format.number(number)} ${as}`}</title>
+                </path>
+              )
+            })}
+            {view.things.map(thing => {
+              const place = layout.places.get(keyOf(thing))!
+              const canOpen = thing.what === 'batch' || thing.what === 'mother'
+              const label = `${t(`lineage.what.${thing.what}`)} ${thing.name}, ${thing.detail}${thing.onHold ? `, ${t('common.onHold')}` : ''}`
+              return (
+                <g
+                  key={keyOf(thing)}
+                  transform={`translate(${place.x + 4} ${place.y + 4})`}
+                  className={canOpen ? 'lineage-thing open' : 'lineage-thing'}
+                  aria-label={label}
+                  {...(canOpen
+                    ? {
+                        role: 'button',
+                        tabIndex: 0,
+                        onClick: () => onOpen(thing),
+                        onKeyDown: event => (event.key === 'Enter' || event.key === ' ') && onOpen(thing),
+                      }
+                    : { role: 'img' })}
+                >
+                  <rect
+                    width={BOX.width}
+                    height={BOX.height}
+                    rx={thing.what === 'mother' ? 25 : 2}
+                    className={keyOf(thing) === own ? 'lineage-box own' : 'lineage-box'}
+                  />
+                  {thing.mark !== null && (
+                    <svg x={8} y={13} width={24} height={24} viewBox="0 0 34 34" aria-hidden="true">
+                      <MarkStrokes mark={thing.mark} />
+                    </svg>
+                  )}
+                  <text x={thing.mark === null ? 16 : 40} y={21} className={thing.onHold ? 'warn' : 'strong'}>
+                    {thing.onHold && '✕ '}
+                    {thing.name.slice(0, 18)}
+                  </text>
+                  <text x={thing.mark === null ? 16 : 40} y={38} className="soft">
+                    {[thing.number > 0 ? format.number(thing.number) : '', thing.detail]
+                      .filter(Boolean)
+                      .join(' · ')
+                      .slice(0, 21)}
+                  </text>
+                  <title>{label}</title>
+                </g>
+              )
+            })}
+          </svg>
+        </section>
+      )}
+    </Picture>
+  )
+}

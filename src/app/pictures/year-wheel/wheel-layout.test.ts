@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest'
+import { arcPath, monthArcs, monthOfDay, onWheel } from './wheel-layout.ts'
+
+test('a window over the new year is one arc', () => {
+  expect(monthArcs([12, 1, 2])).toEqual([{ from: 11, to: 14 }])
+  expect(monthArcs([3, 4, 9])).toEqual([
+    { from: 2, to: 4 },
+    { from: 8, to: 9 },
+  ])
+  expect(monthArcs([])).toEqual([])
+  expect(monthArcs([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])).toEqual([{ from: 0, to: 12 }])
+})
+
+test('January begins at the top and April stands at the right', () => {
+  const [topX, topY] = onWheel(0, 100, 150)
+  expect([Math.round(topX), Math.round(topY)]).toEqual([150, 50])
+  const [rightX, rightY] = onWheel(3, 100, 150)
+  expect([Math.round(rightX), Math.round(rightY)]).toEqual([250, 150])
+})
+
+test('an arc of more than half a year goes the long way round, a whole year is drawn in two', () => {
+  expect(arcPath({ from: 0, to: 8 }, 100, 150)).toContain('0 1 1')
+  expect(arcPath({ from: 0, to: 12 }, 100, 150).match(/A/g)).toHaveLength(2)
+})
+
+test('the hand is at its share of the month', () => {
+  expect(monthOfDay('2026-11-16')).toBe(10.5)
+  expect(monthOfDay('2026-01-01')).toBe(0)
+})

@@ -1,0 +1,40 @@
+export interface Arc {
+  readonly from: number
+  readonly to: number
+}
+
+/** Runs of months over the turn of the year: December and January are neighbours. Months from 0, `to` past the end. */
+export const monthArcs = (months: readonly number[]): readonly Arc[] => {
+  const open = new Set(months.map(month => month - 1))
+  if (open.size === 0) return []
+  if (open.size === 12) return [{ from: 0, to: 12 }]
+  const arcs: Arc[] = []
+  for (let month = 0; month < 12; month++) {
+    if (!open.has(month) || open.has((month + 11) % 12)) continue
+    let to = month + 1
+    while (open.has(to % 12)) to += 1
+    arcs.push({ from: month, to })
+  }
+  return arcs
+}
+
+/** A place on the wheel: January begins at the top, time goes with the clock. */
+export const onWheel = (month: number, radius: number, centre: number): readonly [number, number] => {
+  const angle = (month / 12) * 2 * Math.PI - Math.PI / 2
+  return [centre + radius * Math.cos(angle), centre + radius * Math.sin(angle)]
+}
+
+/** The path of an arc along a ring; a whole year is drawn as two halves. */
+export const arcPath = ({ from, to }: Arc, radius: number, centre: number): string => {
+  if (to - from >= 12)
+    return `${arcPath({ from, to: from + 6 }, radius, centre)}${arcPath({ from: from + 6, to: from + 11.999 }, radius, centre)}`
+  const [x0, y0] = onWheel(from, radius, centre)
+  const [x1, y1] = onWheel(to, radius, centre)
+  return `M${x0.toFixed(2)} ${y0.toFixed(2)}A${radius} ${radius} 0 ${to - from > 6 ? 1 : 0} 1 ${x1.toFixed(2)} ${y1.toFixed(2)}`
+}
+
+/** A day of the year as months since January: `2026-11-16` is 10.5. */
+export const monthOfDay = (day: string): number => {
+  const [year, month, date] = day.split('-').map(Number) as [number, number, number]
+  return month - 1 + (date - 1) / new Date(Date.UTC(year, month, 0)).getUTCDate()
+}

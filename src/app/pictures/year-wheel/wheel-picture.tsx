@@ -1,0 +1,118 @@
+import { useTranslation } from 'react-i18next'
+import type { ProtocolSummary } from '../../../api/index.ts'
+import { markOfMethod } from '../../../trade/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './year-wheel.css'
+import { Picture } from '../frame/picture.tsx'
+import { MarkStrokes } from '../marks/mark.tsx'
+import { arcPath, monthArcs, monthOfDay, onWheel } from './wheel-layout.ts'
+
+/** One colour and one line for each mark, so that rings are told apart without colour too. */
+const INK = {
+  seed: 'var(--data-orange)',
+  cutting: 'var(--data-blue)',
+  layer: 'var(--data-vermilion)',
+  graft: 'var(--data-green)',
+  bud: 'var(--data-sky)',
+  division: 'var(--data-purple)',
+} as const
+
+const MONTHS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] as const
+
+/** The year at this site: a ring for each protocol, drawn where it may begin; the hand is today. */
+export function WheelPicture({
+  title,
+  says,
+  protocols,
+  today,
+}: {
+  readonly title: string
+  readonly says: string
+  readonly protocols: readonly ProtocolSummary[]
+  readonly today: string
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  return (
+    <Picture
+      title={title}
+      says={says}
+      numbers={() => ({
+        columns: [t('pictures.year.method'), t('pictures.year.months'), t('pictures.year.condition')],
+        rows: protocols.map(({ name, window: { months, condition } }) => [
+          name,
+          format.list(months.map(month => format.month(month - 1))),
+          condition,
+        ]),
+      })}
+    >
+      {width => {
+        const size = Math.min(width, 620)
+        const centre = size / 2
+        const outer = centre - 26
+        const inner = Math.max(44, outer * 0.24)
+        const pitch = (outer - inner) / Math.max(1, protocols.length)
+        const ring = Math.max(4, Math.min(15, pitch * 0.72))
+        const [handX, handY] = onWheel(monthOfDay(today), outer + 4, centre)
+        return (
+          <svg className="wheel" width={size} height={size} role="img" aria-label={t('pictures.year.aria')}>
+            {MONTHS.map(month => {
+              const [x0, y0] = onWheel(month, inner - 12, centre)
+              const [x1, y1] = onWheel(month, outer + 4, centre)
+              const [tx, ty] = onWheel(month + 0.5, outer + 14, centre)
+              return (
+                <g key={month}>
+                  <path d={`M${x0} ${y0}L${x1} ${y1}`} className="grid" />
+                  <text x={tx} y={ty + 4} textAnchor="middle" className="soft">
+                    {size < 420 ? format.narrowMonth(month) : format.month(month)}
+                  </text>
+                </g>
+              )
+            })}
+            {protocols.map((protocol, index) => {
+              const radius = outer - pitch * (index + 0.5)
+              const mark = markOfMethod(protocol.method)
+              const arcs = monthArcs(protocol.window.months)
+              return (
+                <g key={protocol.id}>
+                  <circle cx={centre} cy={centre} r={radius} className="grid" />
+                  {arcs.map(arc => {
+                    const [x, y] = onWheel((arc.from + arc.to) / 2, radius, centre)
+                    return (
+                      <g key={arc.from}>
+                        <path
+                          d={arcPath(arc, radius, centre)}
+                          className="wheel-arc"
+                          stroke={INK[mark]}
+                          strokeWidth={ring}
+                        />
+                        {pitch >= 13 && (
+                          <>
+                            <circle cx={x} cy={y} r={10} className="wheel-ground" />
+                            <svg
+                              x={x - 8}
+                              y={y - 8}
+                              width={16}
+                              height={16}
+                              viewBox="0 0 34 34"
+                              aria-hidden="true"
+                            >
+                              <MarkStrokes mark={mark} />
+                            </svg>
+                          </>
+                        )}
+                      </g>
+                    )
+                  })}
+                  <title>{protocol.name}</title>
+                </g>
+              )
+            })}
+            <path d={`M${centre} ${centre}L${handX} ${handY}`} className="wheel-hand" />
+            <circle cx={centre} cy={centre} r={4} className="wheel-hub" />
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}

@@ -1,0 +1,103 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi, Link } from '@tanstack/react-router'
+import { useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import { client } from '../../data/client.ts'
+import { folded } from '../../data/folded.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { Choices } from '../../parts/choices.tsx'
+import { FindField } from '../../parts/find-field.tsx'
+import { VirtualList } from '../../parts/virtual-list.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import './batches.css'
+import { BatchLine } from './batch-line.tsx'
+
+const route = getRouteApi('/batches')
+const STATES = ['alive', 'past', 'all'] as const
+const MOST_PAST = 1000
+
+/** Every batch, found in a keystroke: those alive are here already, past ones are asked for by the words. */
+export function BatchesScreen() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { find = '', state = 'alive' } = route.useSearch()
+  const navigate = route.useNavigate()
+  const isAlive = state === 'alive'
+  const batches = useQuery({
+    queryKey: ['batches', state, ...(isAlive ? [] : [find])],
+    queryFn: () => client.batches(isAlive ? { state, limit: 100_000 } : { state, find, limit: MOST_PAST }),
+    placeholderData: was => was,
+  })
+  const searchable = useMemo(
+    () =>
+      batches.data?.map(row => ({
+        row,
+        text: folded([row.name, row.kindName, row.stage, ...row.benches.map(names.bench)].join(' ')),
+      })),
+    [batches.data, names],
+  )
+  const words = folded(find).split(/\s+/).filter(Boolean)
+  const shown = (searchable ?? [])
+    .filter(({ text }) => !isAlive || words.every(word => text.includes(word)))
+    .map(({ row }) => row)
+
+  return (
+    <div className="stack">
+      <div className="page-head">
+        <div>
+          <h1>{t('settings.batches.title')}</h1>
+          <p className="soft" role="status">
+            {batches.data !== undefined &&
+              t('settings.batches.says', {
+                count: shown.length,
+                shown: format.number(shown.length),
+                plants: format.number(
+                  shown.reduce((sum, { standing, finished }) => sum + standing + finished, 0),
+                ),
+              })}
+          </p>
+        </div>
+        <div className="row batches-find">
+          <FindField
+            value={find}
+            hint={t('settings.batches.findHint')}
+            onFind={said =>
+              void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
+            }
+          />
+          <Choices
+            label={t('settings.batches.state.label')}
+            value={state}
+            options={STATES.map(id => ({ id, name: t(`settings.batches.state.${id}`) }))}
+            onPick={id => void navigate({ search: was => ({ ...was, state: id }), replace: true })}
+          />
+        </div>
+      </div>
+      <Asked query={batches} what={t('settings.batches.title')}>
+        {() =>
+          shown.length === 0 ? (
+            <p className="soft">{t('settings.batches.empty')}</p>
+          ) : (
+            <VirtualList
+              items={shown}
+              label={t('settings.batches.title')}
+              rowHeight={68}
+              keyOf={({ id }) => id}
+            >
+              {row => (
+                <Link to="/batches/$batch" params={{ batch: row.id }} className="batch-line">
+                  <BatchLine row={row} />
+                </Link>
+              )}
+            </VirtualList>
+          )
+        }
+      </Asked>
+      {!isAlive && shown.length === MOST_PAST && (
+        <p className="soft">{t('settings.batches.most', { shown: format.number(MOST_PAST) })}</p>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,109 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi, useNavigate } from '@tanstack/react-router'
+import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { look } from '../../data/queries.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { BenchPicture } from '../../pictures/bench-plan/bench-picture.tsx'
+import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
+import { weekAfter, weeksBetween } from '../../text/format.ts'
+import { useFormat } from '../../text/use-format.ts'
+import './benches.css'
+
+const route = getRouteApi('/benches')
+const WEEKS_AHEAD = 78
+
+/** The benches to scale, filled with what stands there; a slider goes through the weeks to come. */
+export function BenchesScreen() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { nursery, benches } = useNames()
+  const { week: asked, bench: chosen } = route.useSearch()
+  const navigate = route.useNavigate()
+  const week = asked ?? nursery?.week
+  const query = useQuery({ ...look.benches(week), placeholderData: was => was, enabled: week !== undefined })
+  const goTo = useNavigate()
+
+  return (
+    <Asked query={query} what={t('benches.title')}>
+      {views => {
+        const byId = new Map(views.map(view => [view.bench as string, view]))
+        const over = views.filter(
+          ({ stands, areaSquareMetres }) =>
+            stands.reduce((sum, { squareMetres }) => sum + squareMetres, 0) > areaSquareMetres + 0.05,
+        ).length
+        const ahead = weeksBetween(nursery!.week, week!)
+        const fullest = [...views].sort(
+          (a, b) =>
+            b.stands.reduce((sum, s) => sum + s.squareMetres, 0) / Math.max(1, b.areaSquareMetres) -
+            a.stands.reduce((sum, s) => sum + s.squareMetres, 0) / Math.max(1, a.areaSquareMetres),
+        )[0]
+        const shown = (chosen !== undefined && byId.get(chosen)) || fullest
+        const weekSaid = format.weekByNumber
+          ? t('common.week', { week: format.week(week!) })
+          : t('common.weekOf', { week: format.week(week!) })
+        return (
+          <div className="stack">
+            <div>
+              <h1>{t('benches.title')}</h1>
+              <p className="soft" aria-live="polite">
+                {t('benches.says', {
+                  week: weekSaid,
+                  over:
+                    over === 0
+                      ? t('benches.overNone')
+                      : t('benches.over', { count: over, shown: format.number(over) }),
+                })}
+              </p>
+            </div>
+            <Slider
+              className="week-slider"
+              minValue={0}
+              maxValue={WEEKS_AHEAD}
+              value={ahead}
+              onChange={value => {
+                const next = value as number
+                void navigate({
+                  search: was => ({ ...was, week: next === 0 ? undefined : weekAfter(nursery!.week, next) }),
+                  replace: true,
+                  resetScroll: false,
+                })
+              }}
+            >
+              <div className="row">
+                <Label>{t('benches.week')}</Label>
+                <SliderOutput>
+                  {`${weekSaid}, ${format.weekDays(week!)}; ${
+                    ahead === 0
+                      ? t('benches.now')
+                      : t('benches.ahead', { count: ahead, shown: format.number(ahead) })
+                  }`}
+                </SliderOutput>
+              </div>
+              <SliderTrack className="slider-track">
+                <SliderThumb className="slider-thumb" />
+              </SliderTrack>
+            </Slider>
+            <SitePicture
+              benches={nursery!.benches}
+              views={byId}
+              chosen={shown?.bench ?? null}
+              onChoose={bench =>
+                void navigate({ search: was => ({ ...was, bench }), replace: true, resetScroll: false })
+              }
+            />
+            {shown !== undefined && (
+              <BenchPicture
+                key={shown.bench}
+                bench={benches.get(shown.bench)!}
+                view={shown}
+                onOpen={batch => void goTo({ to: '/batches/$batch', params: { batch } })}
+              />
+            )}
+          </div>
+        )
+      }}
+    </Asked>
+  )
+}

@@ -1,0 +1,76 @@
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { MotherRow } from '../../../api/index.ts'
+import type { Body } from '../../../record/index.ts'
+import { say } from '../../data/say.ts'
+import { useDone } from '../../parts/done.tsx'
+import { Field } from '../../parts/field.tsx'
+import { Leaf } from '../../parts/leaf.tsx'
+
+/** Says what a mother tree looks like, or stops it from giving. */
+export function MotherDeed({
+  row: { mother },
+  deed,
+  onClose,
+}: {
+  readonly row: MotherRow
+  readonly deed: 'observe' | 'hold'
+  readonly onClose: () => void
+}) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const [words, setWords] = useState('')
+  const [bbch, setBbch] = useState('')
+  const [isShort, setShort] = useState(false)
+  const isGood =
+    deed === 'hold'
+      ? words.trim() !== ''
+      : (bbch === '' || /^\d\d$/.test(bbch)) && (words.trim() !== '' || bbch !== '')
+
+  const keep = async () => {
+    if (!isGood) return setShort(true)
+    const body: Body =
+      deed === 'hold'
+        ? { kind: 'hold-placed/1', on: { what: 'mother', mother: mother.id }, why: words.trim() }
+        : {
+            kind: 'mother-observed/1',
+            mother: mother.id,
+            bbch: bbch === '' ? null : bbch,
+            health: words.trim(),
+          }
+    const said = await say([body])
+    if (!said.kept) return
+    done.tell(t(deed === 'hold' ? 'mothers.held' : 'mothers.observed', { name: mother.name }), said)
+    onClose()
+  }
+  return (
+    <Leaf title={`${mother.name}: ${t(`mothers.${deed}`)}`} isOpen onClose={onClose}>
+      <form
+        className="stack"
+        onSubmit={event => {
+          event.preventDefault()
+          void keep()
+        }}
+      >
+        {deed === 'observe' && (
+          <Field label={t('mothers.bbch')} inputMode="numeric" value={bbch} onChange={setBbch} />
+        )}
+        <Field
+          label={t(deed === 'hold' ? 'mothers.holdWhy' : 'mothers.health')}
+          {...(deed === 'observe' ? { placeholder: t('mothers.healthHint') } : {})}
+          value={words}
+          onChange={setWords}
+        />
+        {isShort && !isGood && (
+          <p className="warn" role="alert">
+            {t(deed === 'hold' ? 'batch.deed.need' : 'mothers.need')}
+          </p>
+        )}
+        <Button type="submit" className="deed large">
+          {t('common.keep')}
+        </Button>
+      </form>
+    </Leaf>
+  )
+}

@@ -1,0 +1,88 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi } from '@tanstack/react-router'
+import { useTranslation } from 'react-i18next'
+import { folded } from '../../data/folded.ts'
+import { look } from '../../data/queries.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { FindField } from '../../parts/find-field.tsx'
+import { BlockPicture } from '../../pictures/block-plan/block-picture.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import './mothers.css'
+import { MotherDetail } from './mother-detail.tsx'
+
+const route = getRouteApi('/mothers')
+
+/** The mother trees, block by block, as they stand; what each may give now. */
+export function MothersScreen() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { mother: chosen, find = '' } = route.useSearch()
+  const navigate = route.useNavigate()
+  const mothers = useQuery(look.mothers())
+  return (
+    <Asked query={mothers} what={t('mothers.title')}>
+      {rows => {
+        const words = folded(find).split(/\s+/).filter(Boolean)
+        const found = rows.filter(({ mother, cultivarName }) => {
+          const text = folded(`${mother.name} ${cultivarName} ${mother.block}`)
+          return words.every(word => text.includes(word))
+        })
+        const blocks = [...new Set(found.map(({ mother }) => mother.block))]
+        const holds = rows.filter(({ onHold }) => onHold).length
+        const shown = rows.find(({ mother }) => mother.id === chosen)
+        return (
+          <div className="stack">
+            <div className="page-head">
+              <div>
+                <h1>{t('mothers.title')}</h1>
+                <p className="soft">
+                  {t('mothers.says', {
+                    count: rows.length,
+                    shown: format.number(rows.length),
+                    holds:
+                      holds === 0
+                        ? t('mothers.noHolds')
+                        : t('mothers.holds', { count: holds, shown: format.number(holds) }),
+                  })}
+                </p>
+              </div>
+              <FindField
+                value={find}
+                hint={t('mothers.findHint')}
+                onFind={said =>
+                  void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
+                }
+              />
+            </div>
+            <div className="mothers-columns">
+              <div className="stack">
+                {blocks.map(block => (
+                  <BlockPicture
+                    key={block}
+                    block={block}
+                    rows={found.filter(({ mother }) => mother.block === block)}
+                    chosen={chosen ?? null}
+                    onChoose={id =>
+                      void navigate({
+                        search: was => ({ ...was, mother: id }),
+                        replace: true,
+                        resetScroll: false,
+                      })
+                    }
+                  />
+                ))}
+              </div>
+              <section className="mother-detail" aria-live="polite">
+                {shown === undefined ? (
+                  <p className="soft choose-one">{t('mothers.choose')}</p>
+                ) : (
+                  <MotherDetail key={shown.mother.id} row={shown} />
+                )}
+              </section>
+            </div>
+          </div>
+        )
+      }}
+    </Asked>
+  )
+}

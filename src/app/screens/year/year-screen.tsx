@@ -1,0 +1,108 @@
+import { getRouteApi } from '@tanstack/react-router'
+import { useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { ProtocolSummary } from '../../../api/index.ts'
+import { markOfMethod } from '../../../trade/index.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Fetching } from '../../parts/asked.tsx'
+import { Pick } from '../../parts/pick.tsx'
+import { Mark } from '../../pictures/marks/mark.tsx'
+import { WheelPicture } from '../../pictures/year-wheel/wheel-picture.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import './year.css'
+
+const route = getRouteApi('/year')
+
+/** When each way may begin at this site, and what may begin now. */
+export function YearScreen() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { nursery } = useNames()
+  const { species = '' } = route.useSearch()
+  const navigate = route.useNavigate()
+  const fruits = useMemo(() => {
+    const bySpecies = new Map<string, Set<string>>()
+    for (const kind of nursery?.kinds ?? [])
+      for (const way of kind.ways)
+        bySpecies.set(kind.species, (bySpecies.get(kind.species) ?? new Set()).add(way.protocol))
+    return bySpecies
+  }, [nursery])
+  if (nursery === undefined) return <Fetching what={t('year.title')} />
+
+  const wanted =
+    species === ''
+      ? new Set([...fruits.values()].flatMap(ids => [...ids]))
+      : (fruits.get(species) ?? new Set())
+  const protocols = nursery.protocols
+    .filter(({ id }) => wanted.has(id))
+    .sort(
+      (a, b) => markOfMethod(a.method).localeCompare(markOfMethod(b.method)) || a.name.localeCompare(b.name),
+    )
+  const month = Number(nursery.today.slice(5, 7))
+  const open = protocols.filter(({ window: { months } }) => months.includes(month))
+  const later = protocols.filter(({ window: { months } }) => !months.includes(month))
+  const fruitName = (id: string) => id.replaceAll('-', ' ').replaceAll('_', ' ')
+
+  const line = (protocol: ProtocolSummary) => (
+    <li key={protocol.id}>
+      <Mark mark={markOfMethod(protocol.method)} size={28} />
+      <div>
+        <p className="strong">{protocol.name}</p>
+        <p className="soft small">
+          {protocol.window.months.length === 12
+            ? t('year.always')
+            : protocol.window.months.length === 0
+              ? t('year.never')
+              : format.list(protocol.window.months.map(one => format.month(one - 1)))}
+          . {t('year.condition', { condition: protocol.window.condition })}.{' '}
+          {t('year.basis', { basis: protocol.window.basis })}.
+        </p>
+      </div>
+    </li>
+  )
+  return (
+    <div className="stack">
+      <div className="page-head">
+        <div>
+          <h1>{t('year.title')}</h1>
+          <p className="soft">{t('year.says')}</p>
+        </div>
+        <Pick
+          label={t('year.fruit')}
+          value={species}
+          options={[
+            { id: '', name: t('year.allFruits') },
+            ...[...fruits.keys()].sort().map(id => ({ id, name: fruitName(id) })),
+          ]}
+          onPick={id => void navigate({ search: { species: id || undefined }, replace: true })}
+        />
+      </div>
+      {protocols.length === 0 ? (
+        <p className="soft">{t('year.none')}</p>
+      ) : (
+        <div className="year-columns">
+          <WheelPicture
+            title={species === '' ? t('year.wheel') : fruitName(species)}
+            says={t('year.says')}
+            protocols={protocols}
+            today={nursery.today}
+          />
+          <div className="stack">
+            <section>
+              <h2>{t('year.now')}</h2>
+              <ul className="year-list">
+                {open.length === 0 ? <li className="soft">{t('year.nothingNow')}</li> : open.map(line)}
+              </ul>
+            </section>
+            {later.length > 0 && (
+              <section>
+                <h2>{t('year.later')}</h2>
+                <ul className="year-list">{later.map(line)}</ul>
+              </section>
+            )}
+          </div>
+        </div>
+      )}
+    </div>
+  )
+}
