@@ -58,9 +58,9 @@ const grown = (line: Line, name: string, yearly: number, on: Grown | undefined):
       species: species.id,
       pollination: species.reproduction.pollination.text,
       licence:
-        line.protectedTo === undefined || at > 0
+        line.licensed === undefined || at > 0
           ? null
-          : { owner: 'the raiser', treesPerYear: line.protectedTo, until: null, feePerTree: 0.8 },
+          : { owner: 'the raiser', treesPerYear: line.licensed, until: null, feePerTree: 0.8 },
     }),
   )
   const kind = Kind.parse({
@@ -187,7 +187,7 @@ const stockMothers = (
 
 export const nurseryList = (): NurseryList & { readonly extraCultivars: readonly Cultivar[] } => {
   const byKey = new Map(
-    Object.entries(stockLines).map(([key, line]) => [key, grown(line, line.name, stockNeed(key), undefined)]),
+    Object.entries(stockLines).map(([key, line]) => [key, grown(line, key, stockNeed(key), undefined)]),
   )
   const stocks = [...byKey.values()]
   const trees = treeLines.map(line =>

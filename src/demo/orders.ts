@@ -44,8 +44,8 @@ export const drawOrders = (
     let soon = 0
     for (const stock of finishing) {
       if (stock.kind !== item.kind.id) continue
-      const number = Math.floor(stock.left * 0.6)
-      if (number < 8) continue
+      const number = Math.floor(stock.left * 0.85)
+      if (number < 12) continue
       const parts = number > 60 ? 2 : 1
       for (let part = 0; part < parts; part++) {
         const due = Math.max(now + 10, stock.day + 14) + Math.floor(luck.uniform() * 35)
@@ -54,7 +54,7 @@ export const drawOrders = (
       }
       soon += number
     }
-    const later = Math.max(10, Math.round(item.yearly * 1.2 - soon * 0.6))
+    const later = Math.max(10, Math.round(item.yearly * 1.6 - soon * 0.5))
     const from = earliestFromNew(item, now)
     if (from < now + LAST_DUE_DAYS - 20) {
       const parts = later > 120 ? 2 : 1
@@ -68,10 +68,8 @@ export const drawOrders = (
   }
   const luck = random.stream(10_000)
   const chosen = lines
-    .map(line => ({ line, at: luck.uniform() }))
-    .sort((a, b) => a.at - b.at)
+    .sort((a, b) => b.number - a.number)
     .slice(0, OPEN_ORDERS)
-    .map(({ line }) => line)
     .sort((a, b) => a.due - b.due)
   return chosen.map(({ item, due, number }, nth) => {
     const placed = Math.max(now - 200, Math.min(now - 3, due - 260 - Math.floor(luck.uniform() * 120)))
