@@ -61,6 +61,8 @@ export const firstState = (margins: Margins): MarginState => ({
  * order, the share in which it is filled is left over, as far as trees keep until the next due week. The rest of what the
  * next order lacks is its own. Where most failures are filled within three weeks after the due week, it is time that
  * lacks: the planned week moves earlier instead.
+ *
+ * @param isRounded the plan is in whole trays: what is surer than asked stays so
  */
 export function moveMargins(
   season: Season,
@@ -69,6 +71,7 @@ export function moveMargins(
   solution: Pick<Solution, 'deliveries'>,
   simulated: SimulatedSeasons,
   outcomes: readonly OrderOutcome[],
+  isRounded = false,
 ): MarginState {
   const plannedNumber = Float64Array.from(state.margins.plannedNumber)
   const plannedDueWeek = Int32Array.from(state.margins.plannedDueWeek)
@@ -97,6 +100,8 @@ export function moveMargins(
       let wanted = comes
       standing[o] = 'as asked'
       if (number > 0 && dueWeek >= 0 && chance < sure - TOLERATED) {
+        // Of what it had before, it is to lose nothing to an order before it.
+        wanted = Math.max(0, comes)
         const weeks = isTimeSpent[o] ? 0 : weeksLacking(simulated, o, chance, sure)
         if (isLimited && plannedDueWeek[o]! < dueWeek) {
           // An earlier week cannot be met: plan for a later one, with more plants.
@@ -115,8 +120,8 @@ export function moveMargins(
         // Fewer were planned and as many came: others' plants cover it.
         const fell = state.meanWhenLowered[o]! - meanByDue
         const isCovered = planned < 0.5 || fell < 0.01 * number
-        standing[o] = isCovered ? 'covered' : 'more than asked'
-        wanted = stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
+        standing[o] = isCovered || isRounded ? 'covered' : 'more than asked'
+        wanted = isRounded ? comes : stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
         meanWhenLowered[o] = meanByDue
       } else if (number > 0) wanted = 0
       const own = Math.max(-planned, wanted - comes)
