@@ -10,6 +10,46 @@ export {
   isLeapYear,
 } from './calendar/day-number.ts'
 export { isoWeek, weekNumber, weekOfDay, weekStart, weeksInYear, weekText } from './calendar/week.ts'
+export { chillPortions, growingDegreeHours, isChillHour, utahUnits } from './climate/chill.ts'
+export {
+  averageClippedDegreeDays,
+  averageDegreeDays,
+  type DegreeDayMethod,
+  degreeDays,
+} from './climate/degree-days.ts'
+export {
+  clearSkyRadiationMJ,
+  type DayOfWeather,
+  evaporationFromTemperatureMm,
+  netLongwaveMJ,
+  netRadiationMJ,
+  type Radiation,
+  referenceEvaporationMm,
+  solarRadiationFromRangeMJ,
+  solarRadiationMJ,
+  windAtTwoMetres,
+} from './climate/evaporation.ts'
+export { dayLengthHours, extraterrestrialRadiationMJ } from './climate/sun.ts'
+export {
+  airPressureKPa,
+  dewPointCelsius,
+  saturationVapourPressureKPa,
+  vapourPressureDeficitKPa,
+  vapourPressureFromWetBulbKPa,
+} from './climate/vapour-pressure.ts'
+export { chiSquareTest } from './counts/chi-square-test.ts'
+export { type ControlChart, controlChart } from './counts/control-chart.ts'
+export { differenceInterval } from './counts/difference-interval.ts'
+export { type ExactTest, exactTest, oddsRatioInterval } from './counts/exact-test.ts'
+export { powerForTwoShares, sampleForTwoShares, type TwoShareSample } from './counts/sample-size.ts'
+export {
+  exactInterval,
+  exactOneSided,
+  type Interval,
+  jeffreysInterval,
+  wilsonInterval,
+} from './counts/share-interval.ts'
+export type { TwoCounts } from './counts/two-counts.ts'
 export { betaCdf, betaQuantile, binomialAtLeast } from './distributions/beta.ts'
 export { betaFromLowTypicalHigh } from './distributions/beta-from-low-typical-high.ts'
 export { normalCdf, normalQuantile } from './distributions/normal.ts'
@@ -35,6 +75,8 @@ export {
   outsideCheck,
   type Tolerance,
 } from './outside-checks/outside-check.ts'
+export { cheapestAssignment } from './pairing/assignment.ts'
+export { type CaliperPair, pairByCaliper } from './pairing/caliper-pairs.ts'
 export { drawBinomial } from './random/draw-binomial.ts'
 export { drawBeta, drawGamma } from './random/draw-gamma.ts'
 export { drawNormal } from './random/draw-normal.ts'
@@ -65,3 +107,12 @@ export {
   type RateFromCountsInput,
   rateFromCounts,
 } from './rates/rate-from-counts.ts'
+export {
+  chanceToAccept,
+  type LotSample,
+  mostFaulty,
+  plantsToInspect,
+  plantsToInspectOfMany,
+} from './sampling/inspection.ts'
+export { differenceAllowed, type ReplicatesJudged, replicatesAgree } from './sampling/seed-test.ts'
+export { plantsToCatchVariant, seedlingsFor, seedToSow } from './sampling/seedlings.ts'

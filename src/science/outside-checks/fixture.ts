@@ -1,3 +1,5 @@
+import { type CheckValue, type OutsideCheck, outsideCheck, type Tolerance } from './outside-check.ts'
+
 /** A file of expected values: `fixtures/*.json`. What a case says counts before what the file says. */
 export interface Fixture {
   readonly title: string
@@ -28,3 +30,27 @@ export function casesOf<Inputs, Expected>(
 /** The source of a case as one line: what the file cites, then what the case's note adds. */
 export const sourceOf = (fixture: Fixture, { note }: { readonly note: string }): string =>
   [fixture.sources.map(({ citation }) => citation).join('; '), note].filter(text => text !== '').join('. ')
+
+/**
+ * One check for each case whose id begins with a text: what is got from its inputs, against what it expects (or what
+ * `expectedAs` makes of that).
+ */
+export const checkOf = <Inputs, Expected>(
+  fixture: Fixture,
+  idBegins: string,
+  what: string,
+  compute: (
+    inputs: Inputs,
+    expected: Expected,
+  ) => { readonly got: CheckValue; readonly tolerance: Tolerance },
+  expectedAs: (expected: Expected) => unknown = expected => expected,
+): readonly OutsideCheck[] =>
+  casesOf<Inputs, Expected>(fixture, idBegins).map(({ id, inputs, expected, basis, note }) =>
+    outsideCheck({
+      what: `${what} (${id})`,
+      source: sourceOf(fixture, { note }),
+      basis,
+      expected: expectedAs(expected) as CheckValue,
+      ...compute(inputs, expected),
+    }),
+  )

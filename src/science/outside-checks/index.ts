@@ -1,6 +1,27 @@
+import { calendarChecks } from './calendar.ts'
+import { climateChecks } from './climate.ts'
 import { countsChecks } from './counts.ts'
 import { numberToStartChecks } from './number-to-start.ts'
 import type { OutsideCheck } from './outside-check.ts'
+import { overdispersedCountsChecks } from './overdispersed-counts.ts'
+import { pairingChecks } from './pairing.ts'
+import { plumRootCuttingsChecks } from './plum-root-cuttings.ts'
+import { rootingCountsChecks } from './rooting-counts.ts'
+import { samplingChecks } from './sampling.ts'
+import { survivalChecks } from './survival.ts'
+import { timeInStepChecks } from './time-in-step.ts'
 
 /** Every check of the science against something outside the project, one list a subject. */
-export const outsideChecks = (): readonly OutsideCheck[] => [...numberToStartChecks(), ...countsChecks()]
+export const outsideChecks = (): readonly OutsideCheck[] => [
+  ...numberToStartChecks(),
+  ...countsChecks(),
+  ...samplingChecks(),
+  ...pairingChecks(),
+  ...calendarChecks(),
+  ...climateChecks(),
+  ...overdispersedCountsChecks(),
+  ...plumRootCuttingsChecks(),
+  ...rootingCountsChecks(),
+  ...survivalChecks(),
+  ...timeInStepChecks(),
+]
