@@ -1,6 +1,6 @@
 import type { Nursery } from '../record/index.ts'
 import { seededRandom } from '../science/index.ts'
-import { chosenStarts, type Planned, weekName } from './answer/planned.ts'
+import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
 import { buildSeasonModel, withoutMargins } from './model/build-season-model.ts'
 import type { SeasonSolver, Solution } from './model/season-model.ts'
@@ -9,10 +9,8 @@ import type { Outcome, Plan, Progress } from './plan.ts'
 import { readSeason } from './reading/read-season.ts'
 import type { Season } from './season.ts'
 import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
-import { simulateSeasons } from './simulate/simulate-seasons.ts'
-import { firstMargins } from './sureness/first-margins.ts'
-import { settleMargins } from './sureness/settle-margins.ts'
-import { wholeTrays } from './whole/whole-trays.ts'
+import { surePlan } from './sureness/sure-plan.ts'
+import { withCover } from './sureness/with-cover.ts'
 
 export interface PlanWish {
   /** The nursery's own date. */
@@ -34,9 +32,6 @@ export interface PlanJobHooks {
   readonly isStopped?: () => boolean
 }
 
-/** Margins are settled with fewer seasons first. */
-const ROUNDS = [0.125, 0.25, 0.5, 1, 1, 1]
-
 /**
  * The season plan of a nursery: read, relaxed, made as sure as each order asks, rounded to whole trays, simulated
  * once more, and said in words. Long; run it in a thread of its own.
@@ -51,50 +46,34 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
   if (season.orders.length === 0) return nothingToPlan(season, wish, 'No order is open.')
 
   tell('relaxation', 0.05, `Weighing ${season.ways.length} ways over ${season.weeks} weeks.`)
-  const model = buildSeasonModel(season, withoutMargins(season))
+  const covered = withCover(season)
+  const model = buildSeasonModel(covered, withoutMargins(covered))
   const solver = await openSolver(model)
   try {
-    const simulate = (starts: Solution['starts'], bought: Solution['bought'], seasons: number) =>
-      simulateSeasons(season, starts, { from: 0, to: seasons, seed: wish.seed, bought })
-    const settled = await settleMargins({
+    const { margins, relaxed, whole, starts, simulated } = await surePlan({
       season,
-      margins: firstMargins(season),
-      solve: margins => {
-        solver.withMargins(margins)
-        return solver.solve(isStopped)
-      },
-      simulate,
-      seasonsByRound: ROUNDS.map(share => Math.max(100, Math.round(share * wish.seasons))),
+      covered,
+      solver,
+      seasons: wish.seasons,
+      seed: wish.seed,
+      proveSeconds: wish.proveSeconds ?? 2,
       isStopped,
-      tell: (round, worst) =>
+      tell: (stage, round, worst) =>
         tell(
-          'margins',
-          0.3 + 0.08 * round,
+          stage,
+          stage === 'margins' ? Math.min(0.7, 0.2 + 0.07 * round) : 0.7 + 0.07 * round,
           `Round ${round}: the order furthest from its wish is ${Math.round(100 * worst)} points off.`,
         ),
     })
-
-    tell('whole numbers', 0.75, 'Rounding to whole trays and sensible batches.')
-    const whole = await wholeTrays({
-      season,
-      margins: settled.margins,
-      relaxed: settled.plan,
-      proveSeconds: wish.proveSeconds ?? 2,
-      isStopped,
-    })
-    const starts = chosenStarts(season, whole.solution)
-
-    tell('simulation', 0.85, `Running the plan through ${wish.seasons} seasons.`)
-    const simulated = simulate(starts, whole.solution.bought, wish.seasons)
 
     tell('answer', 0.95, 'Saying it in words.')
     const planned: Planned = {
       nursery,
       season,
-      margins: settled.margins,
+      margins,
       model: whole.model,
       solution: whole.solution,
-      relaxed: settled.plan,
+      relaxed,
       outcomes: orderOutcomes(season, simulated),
       loads: simulatedLoads(season, simulated),
       starts,

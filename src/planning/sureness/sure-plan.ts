@@ -1,0 +1,118 @@
+import { type ChosenStart, chosenStarts } from '../answer/planned.ts'
+import type { Margins, SeasonSolver, Solution } from '../model/season-model.ts'
+import type { Season, SeasonStart } from '../season.ts'
+import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
+import { simulateSeasons } from '../simulate/simulate-seasons.ts'
+import { type WholePlan, wholeTrays } from '../whole/whole-trays.ts'
+import { firstMargins } from './first-margins.ts'
+import type { Standing } from './move-margins.ts'
+import { type Settled, settleMargins } from './settle-margins.ts'
+
+export interface SurePlanInput {
+  /** As it is read: the seasons are simulated on this. */
+  readonly season: Season
+  /** The same `withCover`, and a solver that holds its model. */
+  readonly covered: Season
+  readonly solver: SeasonSolver
+  readonly seasons: number
+  readonly seed: number
+  readonly proveSeconds: number
+  /** Where to begin, say with the margins of the last plan. */
+  readonly margins?: Margins
+  readonly simulate?: (
+    starts: readonly SeasonStart[],
+    bought: Solution['bought'],
+    seasons: number,
+  ) => SimulatedSeasons | Promise<SimulatedSeasons>
+  readonly isStopped?: () => boolean
+  readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
+}
+
+export interface SurePlan {
+  readonly margins: Margins
+  readonly relaxed: Solution
+  readonly whole: WholePlan
+  readonly starts: readonly ChosenStart[]
+  readonly simulated: SimulatedSeasons
+  readonly standing: readonly Standing[]
+  readonly isSettled: boolean
+}
+
+/** Margins are settled on the relaxation, with fewer seasons first; then on whole trays with all of them. */
+const RELAXED_ROUNDS = [0.25, 0.5, 0.5, 1, 1, 1, 1, 1]
+const WHOLE_ROUNDS = 3
+const FEWEST_SEASONS = 200
+
+/**
+ * The plan that is as sure as each order asks: margins settled on the relaxation, rounded to whole trays, and the margins of
+ * those that the rounding left less sure than asked moved again.
+ */
+export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
+  const { season, covered, solver, seasons, seed, isStopped = () => false, tell } = input
+  const simulate =
+    input.simulate ??
+    ((starts, bought, count) => simulateSeasons(season, starts, { from: 0, to: count, seed, bought }))
+  const relax = (margins: Margins) => {
+    solver.withMargins(margins)
+    return sentInTheirDates(season, solver.solve(isStopped))
+  }
+  const relaxed = await settleMargins({
+    season,
+    margins: input.margins ?? firstMargins(season),
+    solve: relax,
+    simulate,
+    seasonsByRound: RELAXED_ROUNDS.map(share => Math.max(FEWEST_SEASONS, Math.round(share * seasons))),
+    isStopped,
+    tell: (round, worst) => tell?.('margins', round, worst),
+  })
+  const whole: Settled<RoundedPlan> = await settleMargins({
+    season,
+    margins: relaxed.margins,
+    solve: async (margins: Margins): Promise<RoundedPlan> => {
+      const bound = relax(margins)
+      const proveSeconds = input.proveSeconds / WHOLE_ROUNDS
+      const rounded = await wholeTrays({ season: covered, margins, relaxed: bound, proveSeconds, isStopped })
+      const solution = sentInTheirDates(season, rounded.solution)
+      const { bought, deliveries } = solution
+      return {
+        starts: chosenStarts(season, solution),
+        bought,
+        deliveries,
+        relaxed: bound,
+        whole: { ...rounded, solution },
+      }
+    },
+    simulate,
+    seasonsByRound: Array.from({ length: WHOLE_ROUNDS }, () => Math.max(FEWEST_SEASONS, seasons)),
+    isRounded: true,
+    isStopped,
+    tell: (round, worst) => tell?.('whole numbers', round, worst),
+  })
+  const { margins, plan, simulated, standing, isSettled } = whole
+  return {
+    margins,
+    relaxed: plan.relaxed,
+    whole: plan.whole,
+    starts: plan.starts,
+    simulated,
+    standing,
+    isSettled,
+  }
+}
+
+interface RoundedPlan {
+  readonly starts: readonly ChosenStart[]
+  readonly bought: Solution['bought']
+  readonly deliveries: Solution['deliveries']
+  readonly relaxed: Solution
+  readonly whole: WholePlan
+}
+
+/** What was set aside for an order goes out in its earliest week. */
+const sentInTheirDates = (season: Season, solution: Solution): Solution => ({
+  ...solution,
+  deliveries: solution.deliveries.map(delivery => ({
+    ...delivery,
+    week: Math.max(delivery.week, Math.min(season.orders[delivery.order]!.earliestWeek, season.weeks - 1)),
+  })),
+})
