@@ -23,7 +23,7 @@ const nextOpening = (protocol: Protocol, from: number): number => {
 const earliestFromNew = (item: Grown, today: number): number =>
   Math.min(
     ...item.protocols.map(
-      protocol => nextOpening(protocol, today + 14) + Math.round(typicalDays(protocol) * 1.15) + 14,
+      protocol => nextOpening(protocol, today + 14) + Math.round(typicalDays(protocol) * 1.3) + 28,
     ),
   )
 
@@ -44,17 +44,17 @@ export const drawOrders = (
     let soon = 0
     for (const stock of finishing) {
       if (stock.kind !== item.kind.id) continue
-      const number = Math.floor(stock.left * 0.85)
+      const number = Math.floor(stock.left * 0.68)
       if (number < 12) continue
       const parts = number > 60 ? 2 : 1
       for (let part = 0; part < parts; part++) {
-        const due = Math.max(now + 10, stock.day + 14) + Math.floor(luck.uniform() * 35)
+        const due = Math.max(now + 10, stock.day + 42) + Math.floor(luck.uniform() * 35)
         if (due > stock.day + stock.usableDays || due > now + LAST_DUE_DAYS) continue
         lines.push({ item, due, number: Math.max(5, Math.floor(number / parts)) })
       }
       soon += number
     }
-    const later = Math.max(10, Math.round(item.yearly * 1.6 - soon * 0.5))
+    const later = Math.max(10, Math.round(item.yearly * 1.35 - soon * 0.5))
     const from = earliestFromNew(item, now)
     if (from < now + LAST_DUE_DAYS - 20) {
       const parts = later > 120 ? 2 : 1

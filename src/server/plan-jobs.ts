@@ -8,7 +8,14 @@ import type { PlanWork, PlanWorkSays } from './plan.worker.ts'
 const SEASONS = 2_000
 const SEED = 20_260_101
 
-const workerFile = import.meta.url.endsWith('.ts') ? './plan.worker.ts' : './plan.worker.js'
+/** Built, the thread's file stands beside this one. Run from source, the thread must first learn to read TypeScript. */
+const planThread = (work: PlanWork): Worker => {
+  if (!import.meta.url.endsWith('.ts'))
+    return new Worker(new URL('./plan.worker.js', import.meta.url), { workerData: work })
+  const file = new URL('./plan.worker.ts', import.meta.url).href
+  const readsTypeScript = `import('tsx/esm/api').then(({ register }) => { register(); return import('${file}') })`
+  return new Worker(readsTypeScript, { eval: true, workerData: work })
+}
 
 /** The planner: one job at a time in a thread of its own, the last plan kept over restarts. */
 export interface PlanJobs {
@@ -81,7 +88,7 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
         previous: latest,
         stop,
       }
-      const thread = new Worker(new URL(workerFile, import.meta.url), { workerData: work })
+      const thread = planThread(work)
       worker = thread
       tell(begun)
       thread.on('message', (message: PlanWorkSays) => hear(begun, message))
