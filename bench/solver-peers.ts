@@ -1,0 +1,78 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { buildSeasonModel } from '../src/planning/model/build-season-model.ts'
+import { toMps } from '../src/planning/model/mps.ts'
+import { openSolver } from '../src/planning/model/solve.ts'
+import { readSeason } from '../src/planning/reading/read-season.ts'
+import { firstMargins } from '../src/planning/sureness/first-margins.ts'
+import { nurseryOf, TODAY } from './planned.ts'
+
+const timed = <T>(work: () => T): { seconds: number; result: T } => {
+  const began = performance.now()
+  const result = work()
+  return { seconds: (performance.now() - began) / 1000, result }
+}
+
+/** The relaxation of 300 kinds: our run, cold and again from its basis, beside GLPK and CBC reading the same MPS. */
+export default async () => {
+  const season = readSeason(nurseryOf(300), TODAY)
+  const margins = firstMargins(season)
+  const model = buildSeasonModel(season, margins)
+  // Once for the engine to compile the solver; the second is measured.
+  for (let run = 0; run < 2; run++) {
+    const warmUp = await openSolver(model)
+    warmUp.solve()
+    warmUp.dispose()
+  }
+  const solver = await openSolver(model)
+  const cold = timed(() => solver.solve())
+  solver.withMargins({
+    ...margins,
+    plannedNumber: margins.plannedNumber.map((n, o) => n * (1 + 0.03 * Math.sin(o))),
+  })
+  const warm = timed(() => solver.solve())
+  const capacities = solver.addedRows().length
+  const folder = mkdtempSync(join(tmpdir(), 'season-'))
+  const file = join(folder, 'season.mps')
+  writeFileSync(file, toMps(model, { capacities: solver.addedRows() }))
+  const notes: string[] = []
+  const rivals: Record<string, { seconds: number; objective: number }> = {}
+  const peer = (name: string, command: string, args: string[], objective: (said: string) => number) => {
+    try {
+      const { seconds, result } = timed(() =>
+        execFileSync(command, args, {
+          stdio: ['ignore', 'pipe', 'pipe'],
+          timeout: 600_000,
+          encoding: 'utf8',
+        }),
+      )
+      rivals[name] = { seconds, objective: objective(result) }
+    } catch (problem) {
+      const isAbsent = (problem as NodeJS.ErrnoException).code === 'ENOENT'
+      notes.push(`${name}: ${isAbsent ? `${command} is not installed` : 'it failed'}`)
+    }
+  }
+  const report = join(folder, 'glpk.txt')
+  peer('glpk', 'glpsol', ['--freemps', file, '--nomip', '--write', report], () =>
+    Number(/^s bas \d+ \d+ f f (\S+)/m.exec(readFileSync(report, 'utf8'))?.[1]),
+  )
+  peer('cbc', 'cbc', [file, 'initialSolve', 'quit'], said =>
+    Number(/Optimal objective (\S+)/.exec(said)?.[1]),
+  )
+  solver.dispose()
+  rmSync(folder, { recursive: true })
+  return {
+    figures: {
+      columns: model.columns.count,
+      rows: model.rows.count + capacities,
+      entries: model.values.length,
+      seconds: cold.seconds,
+      secondsAgainAfterEveryOrderChanged: warm.seconds,
+      objective: cold.result.objective,
+    },
+    rivals,
+    notes: ['the peers read and solve; ours finds the capacities that fill by itself', ...notes],
+  }
+}
