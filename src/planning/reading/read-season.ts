@@ -21,7 +21,7 @@ const WEEKS_AFTER_LAST_ORDER = 4
  * Of its price, what planning a tree for later than its due week costs beside the weeks: a due week is a promise that
  * the plan keeps where it can. Our choice, no source; the nursery's own prices for lateness come on top.
  */
-const MISSED_SHARE = 0.5
+const MISSED_SHARE = 1.2
 
 /** Reads a nursery on a day as a season: everything that the model and the simulator need, as plain numbers by week. */
 export function readSeason(nursery: Nursery, today: string): Season {

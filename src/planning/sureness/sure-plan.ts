@@ -40,7 +40,7 @@ export interface SurePlan {
 
 /** Margins are settled on the relaxation, with fewer seasons first; then on whole trays with all of them. */
 const RELAXED_ROUNDS = [0.25, 0.5, 0.5, 1, 1, 1, 1, 1]
-const WHOLE_ROUNDS = 3
+const WHOLE_ROUNDS = 5
 const FEWEST_SEASONS = 200
 
 /**
@@ -70,7 +70,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     margins: relaxed.margins,
     solve: async (margins: Margins): Promise<RoundedPlan> => {
       const bound = relax(margins)
-      const proveSeconds = input.proveSeconds / WHOLE_ROUNDS
+      const proveSeconds = input.proveSeconds / 2
       const rounded = await wholeTrays({ season: covered, margins, relaxed: bound, proveSeconds, isStopped })
       const solution = sentInTheirDates(season, rounded.solution)
       const { bought, deliveries } = solution
