@@ -88,13 +88,14 @@ function cutSources({ model, season }: SeasonDraft, pool: MotherPool, p: number)
 
 /** Mothers that give in the same weeks stand for each other; those of other weeks do not. */
 function groupsOf(pool: MotherPool): { perWeek: Float64Array; perYear: readonly number[] }[] {
-  if (pool.mothers.length === 0) return [{ perWeek: pool.perWeek, perYear: pool.perYear.map(({ most }) => most) }]
-  return [...grouped(pool.mothers, ({ perWeek }) => perWeek.map(most => (most > 0 ? 1 : 0)).join('')).values()].map(
-    mothers => ({
-      perWeek: mothers[0]!.perWeek.map((_, week) => mothers.reduce((sum, m) => sum + m.perWeek[week]!, 0)),
-      perYear: pool.perYear.map((_, s) => mothers.reduce((sum, m) => sum + m.perYear[s]!, 0)),
-    }),
-  )
+  if (pool.mothers.length === 0)
+    return [{ perWeek: pool.perWeek, perYear: pool.perYear.map(({ most }) => most) }]
+  return [
+    ...grouped(pool.mothers, ({ perWeek }) => perWeek.map(most => (most > 0 ? 1 : 0)).join('')).values(),
+  ].map(mothers => ({
+    perWeek: mothers[0]!.perWeek.map((_, week) => mothers.reduce((sum, m) => sum + m.perWeek[week]!, 0)),
+    perYear: pool.perYear.map((_, s) => mothers.reduce((sum, m) => sum + m.perYear[s]!, 0)),
+  }))
 }
 
 function storedSources({ model }: SeasonDraft, pool: MotherPool, p: number): Source[] {

@@ -4,6 +4,12 @@ import type { CapacityRow } from '../rules/capacity.ts'
 
 /** Beyond so many yes-or-no columns a search in seconds finds nothing that rounding has not. */
 const MOST_WHOLE_COLUMNS = 1200
+/**
+ * The search is bounded by nodes, so that the same nursery gives the same plan on any machine; the clock only ends what
+ * goes far beyond.
+ */
+const NODES_PER_SECOND = 100
+const LONGEST_TIMES = 6
 /** Searches, each with the capacities that the last one broke. */
 const MOST_SEARCHES = 4
 
@@ -25,7 +31,11 @@ export async function proveWhole(
     const rows = [...capacities]
     const names = new Set(rows.map(row => `${row.rule}/${row.about}/${row.week}`))
     if (rows.length > 0) addRows(opened, rows)
-    opened.options.set({ time_limit: limits.proveSeconds, mip_rel_gap: 1e-4 })
+    opened.options.set({
+      mip_rel_gap: 1e-4,
+      mip_max_nodes: Math.ceil(NODES_PER_SECOND * limits.proveSeconds),
+      time_limit: LONGEST_TIMES * limits.proveSeconds,
+    })
     let best: Solution | null = null
     let from = rounded
     for (let search = 0; search < MOST_SEARCHES; search++) {

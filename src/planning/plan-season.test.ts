@@ -1,0 +1,113 @@
+import { describe, expect, test } from 'vitest'
+import { MONDAY, order, type Said, smallNursery } from './fixtures/small-nursery.ts'
+import { Plan } from './plan.ts'
+import { planSeason } from './plan-season.ts'
+
+const plan = (today: string, ...said: readonly Said[]) =>
+  planSeason(smallNursery(...said), { today, throughSeq: 7, seasons: 200, seed: 1, proveSeconds: 0.5 })
+
+describe('one order of figs', () => {
+  test('start, week and count-back are those worked out by hand', async () => {
+    const made = await plan(
+      MONDAY,
+      order('F1', 'fig', 72, '2026-10-04', { earliest: '2026-09-28', sure: 0.5 }),
+    )
+    expect(Plan.parse(made)).toEqual(made)
+    // 72 / (0.8 · 0.9) = 100, and hardly more: rates hardly vary, and one time in two is asked.
+    // Due in week 40, 126 days before its end: week 22 begins on 25 May and is the last of May by its Thursday.
+    expect(made.starts).toHaveLength(1)
+    const start = made.starts[0]!
+    expect(start).toMatchObject({ kind: 'fig', protocol: 'cutting', bench: 'mist bed', forStarts: [] })
+    expect(start.number).toBeGreaterThanOrEqual(98)
+    expect(start.number).toBeLessThanOrEqual(106)
+    expect(['2026-W20', '2026-W21', '2026-W22']).toContain(start.week)
+    expect(start.mothers).toEqual([{ mother: 'fig tree', material: 'cuttings', number: start.number }])
+    expect(start.people).toEqual([
+      { person: 'Ben', skill: 'cuttings', minutes: Math.round(start.number / 2) },
+    ])
+    expect(start.orders).toEqual([{ order: 'F1', number: expect.any(Number) }])
+
+    const { rungs } = made.orders[0]!.ladders[0]!
+    expect(rungs.map(({ name }) => name)).toEqual(['rooting', 'growing on', 'Finished', 'Wanted'])
+    expect(rungs[0]!.number / rungs[1]!.number).toBeCloseTo(1 / 0.8, 2)
+    expect(rungs[1]!.number / rungs[2]!.number).toBeCloseTo(1 / 0.9, 2)
+    expect(rungs[3]).toMatchObject({ rate: null, week: '2026-W40' })
+    expect(rungs[3]!.number).toBeCloseTo(72, 0)
+    expect(made.outcome).toEqual({ kind: 'filled' })
+  })
+
+  test('it costs its material, work, area and holding, and nothing else', async () => {
+    const made = await plan(
+      MONDAY,
+      order('F1', 'fig', 72, '2026-10-04', { earliest: '2026-09-28', sure: 0.5 }),
+    )
+    const { number } = made.starts[0]!
+    expect(made.costParts.material).toBeCloseTo(number * (0.2 + 0.8 * 0.2), 1)
+    // 0.5 minutes to stick, 0.8 · 1 to pot on, at 20 an hour.
+    expect(made.costParts.labour).toBeCloseTo((number * (0.5 + 0.8) * 20) / 60, 0)
+    const sum = Object.values(made.costParts).reduce((total, part) => total + part, 0)
+    expect(sum).toBeCloseTo(made.cost, 0)
+  })
+
+  test('the surer the order, the more are begun, and the chance shown is at least nearly what was asked', async () => {
+    const numbers: number[] = []
+    for (const sure of [0.5, 0.8, 0.95]) {
+      const made = await plan(MONDAY, order('F1', 'fig', 72, '2026-10-04', { sure }))
+      numbers.push(made.starts.reduce((sum, { number }) => sum + number, 0))
+      expect(made.orders[0]!.chance).toBeGreaterThan(sure - 0.05)
+    }
+    expect(numbers).toEqual([...numbers].sort((a, b) => a - b))
+  })
+})
+
+test('pears: seed is sown in time for the grafts, wood is cut when it is fresh, and this week says what to do', async () => {
+  const made = await plan(MONDAY, order('P1', 'pear', 90, '2027-01-31'))
+  const sown = made.starts.filter(({ kind }) => kind === 'seedling')
+  const grafts = made.starts.filter(({ kind }) => kind === 'pear')
+  const number = grafts.reduce((sum, start) => sum + start.number, 0)
+  expect(number).toBeGreaterThan(90 / 0.72)
+  expect(sown.reduce((sum, start) => sum + start.number, 0)).toBeGreaterThan(number / 0.72 - 1)
+  for (const graft of grafts) {
+    expect(graft.rootstocks.map(({ start }) => start)).toEqual(
+      sown.map(({ id }) => id).filter(id => graft.rootstocks.some(r => r.start === id)),
+    )
+    expect(graft.mothers.reduce((sum, { number: sticks }) => sum + sticks, 0)).toBe(
+      Math.ceil(graft.number / 4),
+    )
+    expect(Number(graft.week.slice(6))).toBeGreaterThanOrEqual(27)
+  }
+})
+
+test('without an order there is nothing to plan, and the plan says so', async () => {
+  expect((await plan(MONDAY)).outcome).toEqual({ kind: 'nothing to plan', why: 'No order is open.' })
+})
+
+test('the same nursery, day and seed give the same plan', async () => {
+  const said = [order('F1', 'fig', 72, '2026-10-04'), order('P1', 'pear', 40, '2027-01-31')]
+  expect(await plan(MONDAY, ...said)).toEqual(await plan(MONDAY, ...said))
+})
+
+test('stopped at once, it still gives a plan and says that it was stopped', async () => {
+  const made = await planSeason(
+    smallNursery(order('F1', 'fig', 72, '2026-10-04')),
+    { today: MONDAY, throughSeq: 7, seasons: 200, seed: 1 },
+    { isStopped: () => true },
+  )
+  expect(made.outcome.kind).toBe('stopped early')
+  expect(Plan.parse(made)).toEqual(made)
+})
+
+test('progress goes through its stages in order, in words', async () => {
+  const stages: string[] = []
+  await planSeason(
+    smallNursery(order('F1', 'fig', 72, '2026-10-04')),
+    { today: MONDAY, throughSeq: 7, seasons: 200, seed: 1 },
+    {
+      onProgress: ({ stage, says }) => {
+        if (stages.at(-1) !== stage) stages.push(stage)
+        expect(says).toMatch(/\.$/)
+      },
+    },
+  )
+  expect(stages).toEqual(['reading', 'relaxation', 'margins', 'whole numbers', 'answer'])
+})
