@@ -1,0 +1,54 @@
+import type { Season, SeasonStart } from '../season.ts'
+import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
+import { earliestStart } from './earliest-start.ts'
+
+/** What may be promised more, beside all orders: by week, the number that is there as surely as stated. */
+export interface PromisableKind {
+  readonly kind: number
+  readonly numbers: Int32Array
+}
+
+/** The number that may be promised in each week: exceeded or met in the stated share of the seasons. */
+export function promisableByWeek(simulated: SimulatedSeasons, sure: number): PromisableKind[] {
+  const { watched, weeks } = simulated
+  const seasons = simulated.to - simulated.from
+  const rank = Math.min(seasons - 1, Math.max(0, Math.ceil((1 - sure) * seasons) - 1))
+  return watched.map((kind, index) => ({
+    kind,
+    numbers: Int32Array.from({ length: weeks }, (_, week) => {
+      const inWeek = Int32Array.from(
+        { length: seasons },
+        (_, row) => simulated.promisable[(row * watched.length + index) * weeks + week]!,
+      ).sort()
+      return seasons === 0 ? 0 : inWeek[rank]!
+    }),
+  }))
+}
+
+/** When a number of a kind can be promised. */
+export interface EarliestPromise {
+  /** From what lives and is planned: the first week in which the number is there, and how sure it is then. */
+  readonly fromPlan: { readonly week: number; readonly chance: number } | null
+  /** Begun for it: what, when and how many, if bench, hands, wood and rootstocks can be had. */
+  readonly ifBegun: (SeasonStart & { readonly readyWeek: number; readonly chance: number }) | null
+}
+
+/** The earliest week in which so many of a kind can be promised at a stated sureness, beside all orders. */
+export function earliestPromise(
+  season: Season,
+  simulated: SimulatedSeasons,
+  asked: { readonly kind: number; readonly number: number; readonly sure: number },
+): EarliestPromise {
+  const { kind, number, sure } = asked
+  const index = simulated.watched.indexOf(kind)
+  const seasons = simulated.to - simulated.from
+  let fromPlan: EarliestPromise['fromPlan'] = null
+  for (let week = 0; week < simulated.weeks && fromPlan === null && index >= 0; week++) {
+    let enough = 0
+    for (let row = 0; row < seasons; row++)
+      if (simulated.promisable[(row * simulated.watched.length + index) * simulated.weeks + week]! >= number)
+        enough++
+    if (enough >= sure * seasons) fromPlan = { week, chance: enough / seasons }
+  }
+  return { fromPlan, ifBegun: earliestStart(season, asked) }
+}
