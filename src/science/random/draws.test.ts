@@ -14,7 +14,12 @@ const DRAWS = 200_000
  * Chi-square of counted draws against exact chances, numbers joined until each class expects 20; as the standard
  * score of its distribution (Wilson & Hilferty 1931), which passes 4.4 once in 200,000 seeds.
  */
-function chiSquareScore(draw: (random: SeededRandom) => number, chance: (k: number) => number, from: number, to: number) {
+function chiSquareScore(
+  draw: (random: SeededRandom) => number,
+  chance: (k: number) => number,
+  from: number,
+  to: number,
+) {
   const random = seededRandom(20260504)
   const counts = new Map<number, number>()
   for (let i = 0; i < DRAWS; i++) {
@@ -77,7 +82,9 @@ describe('draws follow their exact distribution', () => {
   test.each([0.3, 4, 9.99, 10, 37.5, 2500])('Poisson: mean %d', mean => {
     const chance = (k: number) => Math.exp(k * Math.log(mean) - mean - gammaln(k + 1))
     const draw = (random: SeededRandom) => drawPoisson(random, mean)
-    expect(Math.abs(chiSquareScore(draw, chance, 0, Math.ceil(mean + 12 * Math.sqrt(mean) + 12)))).toBeLessThan(4.4)
+    expect(
+      Math.abs(chiSquareScore(draw, chance, 0, Math.ceil(mean + 12 * Math.sqrt(mean) + 12))),
+    ).toBeLessThan(4.4)
   })
 
   test.each([
@@ -88,7 +95,11 @@ describe('draws follow their exact distribution', () => {
     [2000, 0.9],
   ])('Beta(%d, %d)', (alpha, beta) => {
     expect(
-      kolmogorovGap(random => drawBeta(random, alpha, beta), x => betaCdf(x, alpha, beta), 20_000),
+      kolmogorovGap(
+        random => drawBeta(random, alpha, beta),
+        x => betaCdf(x, alpha, beta),
+        20_000,
+      ),
     ).toBeLessThan(2.3)
   })
 
@@ -97,9 +108,19 @@ describe('draws follow their exact distribution', () => {
   })
 
   test('gamma of shape 1 is exponential, and of shape 1/2 half a squared normal', () => {
-    expect(kolmogorovGap(random => drawGamma(random, 1), x => 1 - Math.exp(-x), 100_000)).toBeLessThan(2.3)
     expect(
-      kolmogorovGap(random => drawGamma(random, 0.5), x => 2 * normalCdf(Math.sqrt(2 * x)) - 1, 100_000),
+      kolmogorovGap(
+        random => drawGamma(random, 1),
+        x => 1 - Math.exp(-x),
+        100_000,
+      ),
+    ).toBeLessThan(2.3)
+    expect(
+      kolmogorovGap(
+        random => drawGamma(random, 0.5),
+        x => 2 * normalCdf(Math.sqrt(2 * x)) - 1,
+        100_000,
+      ),
     ).toBeLessThan(2.3)
   })
 
@@ -121,7 +142,12 @@ describe('draws follow their exact distribution', () => {
     let seeds = 0
     for (let key = 0; key < pairs; key++) {
       const one = seededRandom(1).stream(key).uniform() - 0.5
-      neighbours += one * (seededRandom(1).stream(key + 1).uniform() - 0.5)
+      neighbours +=
+        one *
+        (seededRandom(1)
+          .stream(key + 1)
+          .uniform() -
+          0.5)
       seeds += one * (seededRandom(2).stream(key).uniform() - 0.5)
     }
     // Each product has variance 1/144: five standard errors.
@@ -144,7 +170,9 @@ describe('a seed gives the same numbers again', () => {
       seededRandom(2 ** 40 + 1).uniform(),
       seededRandom(1).stream(2).stream(3).uniform(),
       seededRandom(1).stream(3).stream(2).uniform(),
-      seededRandom(1).stream(2 ** 40 + 3).uniform(),
+      seededRandom(1)
+        .stream(2 ** 40 + 3)
+        .uniform(),
       seededRandom(1).stream(3).uniform(),
     ]
     expect(new Set(numbers).size).toBe(numbers.length)
@@ -152,11 +180,15 @@ describe('a seed gives the same numbers again', () => {
 
   test('draws at the ends are certain', () => {
     const random = seededRandom(1)
-    expect([drawBinomial(random, 0, 0.5), drawBinomial(random, 9, 0), drawBinomial(random, 9, 1)]).toEqual([0, 0, 9])
+    expect([drawBinomial(random, 0, 0.5), drawBinomial(random, 9, 0), drawBinomial(random, 9, 1)]).toEqual([
+      0, 0, 9,
+    ])
     expect(drawPoisson(random, 0)).toBe(0)
   })
 
   test('a share outside 0 to 1 is refused with its name, bound and value', () => {
-    expect(() => drawBinomial(seededRandom(1), 10, 1.2)).toThrow('drawBinomial: share must be 0 to 1, got 1.2')
+    expect(() => drawBinomial(seededRandom(1), 10, 1.2)).toThrow(
+      'drawBinomial: share must be 0 to 1, got 1.2',
+    )
   })
 })
