@@ -77,8 +77,8 @@ export function newDraft(
 
 /** What one step has done so far; made when the step is first touched. */
 export function outcomeOf(draft: Draft, step: StepId, on: Day, bench: BenchId | null = null): DraftOutcome {
-  const known = draft.outcomes.find(outcome => outcome.step === step)
-  if (known) {
+  for (const known of draft.outcomes) {
+    if (known.step !== step) continue
     known.bench ??= bench
     return known
   }
@@ -100,6 +100,13 @@ export function outcomeOf(draft: Draft, step: StepId, on: Day, bench: BenchId | 
   }
   draft.outcomes.push(outcome)
   return outcome
+}
+
+/** The portions of a step: most often one. */
+export function portionsIn(draft: Draft, step: StepId): DraftPortion[] {
+  const portions: DraftPortion[] = []
+  for (const portion of draft.portions) if (portion.step === step) portions.push(portion)
+  return portions
 }
 
 /** Living plants in a step, on all its benches. */
@@ -164,6 +171,7 @@ export function putFinished(draft: Draft, plants: FinishedPortion): void {
 
 /** Shares a whole number out by weights, in whole numbers, largest remainders first. */
 export function shareOut(total: number, weights: readonly number[]): number[] {
+  if (weights.length === 1) return [total]
   const sum = weights.reduce((a, b) => a + b, 0)
   if (sum === 0) return weights.map((_, i) => (i === 0 ? total : 0))
   const exact = weights.map(weight => (total * weight) / sum)

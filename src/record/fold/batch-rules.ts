@@ -1,13 +1,15 @@
 import type { BenchId, StepId } from '../../trade/index.ts'
-import type { Body, BodyOf, Entry } from '../entry.ts'
+import type { BodyOf, Entry } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { QueryKind } from '../query-text.ts'
+import type { Registers } from './ask-registers.ts'
 import {
   aliveIn,
   closeStays,
   type Draft,
   finishedStep,
   outcomeOf,
+  portionsIn,
   putDown,
   putFinished,
   shareOut,
@@ -19,11 +21,10 @@ import { type Drawn, drawBeyond, drawPlants, type Part } from './draw-plants.ts'
 /** What the rules of a batch ask of the rest of the record. */
 export interface Surroundings {
   readonly query: (query: Query) => void
+  readonly registers: Registers
 }
 
-type Said<K extends Body['kind']> = Entry & { readonly body: BodyOf<K> }
-
-const ask = (draft: Draft, entry: Entry, kind: QueryKind, facts: Query['facts'] = {}): Query =>
+export const ask = (draft: Draft, entry: Entry, kind: QueryKind, facts: Query['facts'] = {}): Query =>
   raise(entry.id, kind, { batch: draft.id }, { batch: draft.name, ...facts })
 
 /** A step that the protocol has not: said, and used all the same. */
@@ -40,16 +41,11 @@ export function drawOrAsk(
   number: number,
   did: string,
   around: Surroundings,
-  how: { readonly first?: 'taken' | 'undecided'; readonly notFrom?: BenchId } = {},
+  first: 'taken' | 'undecided' = 'taken',
+  notFrom: BenchId | null = null,
 ): Drawn {
   checkStep(draft, entry, step, around)
-  const drawn = drawPlants(draft, {
-    step,
-    number,
-    on: entry.on,
-    first: how.first ?? 'taken',
-    ...(how.notFrom ? { notFrom: how.notFrom } : {}),
-  })
+  const drawn = drawPlants(draft, { step, number, on: entry.on, first, notFrom })
   const { stood, elsewhere, found } = drawn
   // Without a protocol no one can say in which step plants stand, and another query says that it is missing.
   if (found > 0 || (elsewhere > 0 && draft.steps.length > 0)) {
@@ -72,20 +68,20 @@ export function leave(draft: Draft, entry: Entry, step: StepId, number: number, 
 }
 
 /** One look: what was seen is true. Too many come from elsewhere or are found; too few are missing. */
-export function count(draft: Draft, entry: Said<'counted/1'>, around: Surroundings): void {
-  const { step, sign, taken, dead, undecided } = entry.body
+export function count(draft: Draft, entry: Entry, body: BodyOf<'counted/1'>, around: Surroundings): void {
+  const { step, sign, taken, dead, undecided } = body
   const { on } = entry
   checkStep(draft, entry, step, around)
   const stood = standingIn(draft, step)
   const difference = taken + dead + undecided - stood
   if (difference > 0) {
-    const { parts } = drawBeyond(draft, { step, number: difference, on, first: 'taken' })
+    const { parts } = drawBeyond(draft, { step, number: difference, on, first: 'taken', notFrom: null })
     const bench = benchOf(draft, step)
     for (const part of parts) settle(draft, step, { ...part, bench: bench ?? part.bench })
   }
   if (dead > 0) die(draft, entry, step, dead, 'found dead at count')
   if (difference < 0) {
-    drawPlants(draft, { step, number: -difference, on, first: 'undecided' })
+    drawPlants(draft, { step, number: -difference, on, first: 'undecided', notFrom: null })
     draft.missing -= difference
     if (step !== finishedStep) outcomeOf(draft, step, on).missing -= difference
   }
@@ -97,7 +93,7 @@ export function count(draft: Draft, entry: Said<'counted/1'>, around: Surroundin
   if (step !== finishedStep) {
     const outcome = outcomeOf(draft, step, on)
     outcome.looks.push({ entry: entry.id, on, sign, taken, dead, undecided })
-    const portions = draft.portions.filter(portion => portion.step === step)
+    const portions = portionsIn(draft, step)
     const takenShares = shareOut(
       taken,
       portions.map(portion => portion.number),
@@ -124,22 +120,22 @@ function settle(draft: Draft, step: StepId, part: Part): void {
 }
 
 function die(draft: Draft, entry: Entry, step: StepId, number: number, cause: string): void {
-  drawPlants(draft, { step, number, on: entry.on, first: 'undecided' })
+  drawPlants(draft, { step, number, on: entry.on, first: 'undecided', notFrom: null })
   if (step !== finishedStep) outcomeOf(draft, step, entry.on).lost += number
   draft.losses.push({ entry: entry.id, on: entry.on, step, number, cause })
 }
 
-export function lose(draft: Draft, entry: Said<'lost/1'>, around: Surroundings): void {
-  const { step, number, cause } = entry.body
-  drawOrAsk(draft, entry, step, number, `were lost (${cause})`, around, { first: 'undecided' })
+export function lose(draft: Draft, entry: Entry, body: BodyOf<'lost/1'>, around: Surroundings): void {
+  const { step, number, cause } = body
+  drawOrAsk(draft, entry, step, number, 'were lost', around, 'undecided')
   if (step !== finishedStep) outcomeOf(draft, step, entry.on).lost += number
   draft.losses.push({ entry: entry.id, on: entry.on, step, number, cause })
   closeStays(draft, entry.on)
 }
 
 /** Whole into the next step, or a part: the rest stays where it is. */
-export function advance(draft: Draft, entry: Said<'advanced/1'>, around: Surroundings): void {
-  const { from, to, number, bench } = entry.body
+export function advance(draft: Draft, entry: Entry, body: BodyOf<'advanced/1'>, around: Surroundings): void {
+  const { from, to, number, bench } = body
   if (from === to) {
     around.query(ask(draft, entry, 'same-step', { step: from }))
     if (bench !== null) move(draft, entry, from, number, bench, around)
@@ -150,7 +146,7 @@ export function advance(draft: Draft, entry: Said<'advanced/1'>, around: Surroun
     return
   }
   checkStep(draft, entry, to, around)
-  const { parts } = drawOrAsk(draft, entry, from, number, `went on to "${to}"`, around)
+  const { parts } = drawOrAsk(draft, entry, from, number, 'went on', around)
   leave(draft, entry, from, number)
   for (const part of parts) {
     const onto = bench ?? part.bench
@@ -186,7 +182,7 @@ export function move(
   to: BenchId,
   around: Surroundings,
 ): void {
-  const { parts } = drawOrAsk(draft, entry, step, number, 'were moved', around, { notFrom: to })
+  const { parts } = drawOrAsk(draft, entry, step, number, 'were moved', around, 'taken', to)
   for (const part of parts) settle(draft, step, { ...part, bench: to })
   closeStays(draft, entry.on)
 }
@@ -203,8 +199,8 @@ export function takeFinished(
   closeStays(draft, entry.on)
 }
 
-export function comeBack(draft: Draft, entry: Said<'returned/1'>, around: Surroundings): void {
-  const { number } = entry.body
+export function comeBack(draft: Draft, entry: Entry, body: BodyOf<'returned/1'>, around: Surroundings): void {
+  const { number } = body
   const gone = draft.dispatched.reduce((sum, sent) => sum + sent.number, 0)
   draft.returned += number
   putFinished(draft, { bench: null, grade: 'returned', since: entry.on, number })
@@ -213,8 +209,8 @@ export function comeBack(draft: Draft, entry: Said<'returned/1'>, around: Surrou
   }
 }
 
-export function grade(draft: Draft, entry: Said<'graded/1'>, around: Surroundings): void {
-  const { step, grades } = entry.body
+export function grade(draft: Draft, entry: Entry, body: BodyOf<'graded/1'>, around: Surroundings): void {
+  const { step, grades } = body
   checkStep(draft, entry, step, around)
   const graded = Object.values(grades).reduce((sum, number) => sum + number, 0)
   const stood = standingIn(draft, step)
@@ -223,8 +219,8 @@ export function grade(draft: Draft, entry: Said<'graded/1'>, around: Surrounding
 }
 
 /** Wholly worked over, the batch is of the new kind. In part, it keeps the old one until that part is split off. */
-export function rework(draft: Draft, entry: Said<'reworked/1'>, around: Surroundings): void {
-  const { number, kindOfTree, step } = entry.body
+export function rework(draft: Draft, entry: Entry, body: BodyOf<'reworked/1'>, around: Surroundings): void {
+  const { number, kindOfTree, step } = body
   checkStep(draft, entry, step, around)
   const alive = aliveIn(draft)
   if (number >= alive) draft.kind = kindOfTree
@@ -244,8 +240,13 @@ export function rework(draft: Draft, entry: Said<'reworked/1'>, around: Surround
   if (entry.by !== null) draft.blades.push({ on: entry.on, person: entry.by })
 }
 
-export function settleName(draft: Draft, entry: Said<'name-settled/1'>, around: Surroundings): void {
-  const { cultivar } = entry.body
+export function settleName(
+  draft: Draft,
+  entry: Entry,
+  body: BodyOf<'name-settled/1'>,
+  around: Surroundings,
+): void {
+  const { cultivar } = body
   if (draft.candidates.length > 0 && !draft.candidates.includes(cultivar)) {
     around.query(ask(draft, entry, 'name-not-among-candidates', { cultivar }))
   }

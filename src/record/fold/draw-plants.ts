@@ -1,6 +1,6 @@
 import type { BenchId, StepId } from '../../trade/index.ts'
 import type { Day } from '../register.ts'
-import { type Draft, type DraftPortion, finishedStep, outcomeOf } from './batch-draft.ts'
+import { type Draft, type DraftPortion, finishedStep, outcomeOf, portionsIn } from './batch-draft.ts'
 
 /** Plants of one portion, taken out of it. */
 export interface Part {
@@ -31,7 +31,7 @@ export interface Draw {
   /** Those seen to have taken go on first; those that die are first the undecided. */
   readonly first: 'taken' | 'undecided'
   /** Plants on this bench stay unless no others are left. */
-  readonly notFrom?: BenchId
+  readonly notFrom: BenchId | null
 }
 
 /**
@@ -44,7 +44,7 @@ export function drawPlants(draft: Draft, draw: Draw): Drawn {
   let drawn: number
   if (draw.step === finishedStep) drawn = drawFinished(draft, draw.number, parts)
   else {
-    const here = draft.portions.filter(portion => portion.step === draw.step)
+    const here = portionsIn(draft, draw.step)
     if (here.length > 1) here.sort(byAge(draw.notFrom))
     drawn = drawPortions(here, draw.number, draw.first, parts)
     sweep(draft)
@@ -73,9 +73,8 @@ const sweep = (draft: Draft): void => {
   }
 }
 
-const byAge = (notFrom: BenchId | undefined) => (a: DraftPortion, b: DraftPortion) =>
-  Number(a.bench === notFrom && notFrom !== undefined) -
-    Number(b.bench === notFrom && notFrom !== undefined) ||
+const byAge = (notFrom: BenchId | null) => (a: DraftPortion, b: DraftPortion) =>
+  Number(a.bench === notFrom && notFrom !== null) - Number(b.bench === notFrom && notFrom !== null) ||
   (a.since < b.since ? -1 : a.since > b.since ? 1 : (a.bench ?? '') < (b.bench ?? '') ? -1 : 1)
 
 function drawPortions(
@@ -84,25 +83,24 @@ function drawPortions(
   first: Draw['first'],
   parts: Part[],
 ): number {
-  const drawn = portions.map(() => ({ number: 0, taken: 0 }))
   let left = want
-  for (const round of [1, 2]) {
-    const fromTaken = (first === 'taken') === (round === 1)
-    for (const [i, portion] of portions.entries()) {
-      const now = Math.min(left, fromTaken ? portion.taken : portion.number - portion.taken)
-      if (now === 0) continue
-      portion.number -= now
-      drawn[i]!.number += now
-      if (fromTaken) {
-        portion.taken -= now
-        drawn[i]!.taken += now
-      }
-      left -= now
-    }
-  }
-  for (const [i, { number, taken }] of drawn.entries()) {
-    const { bench, since, countedOn } = portions[i]!
-    if (number > 0) parts.push({ bench, since, number, taken, countedOn, grade: '' })
+  // Across several portions, those that are to go first go first from each.
+  const preferred = portions.map(portion => {
+    const now = Math.min(left, first === 'taken' ? portion.taken : portion.number - portion.taken)
+    left -= now
+    return now
+  })
+  for (const [i, portion] of portions.entries()) {
+    const ready = preferred[i]!
+    const rest = Math.min(left, portion.number - ready)
+    left -= rest
+    const number = ready + rest
+    if (number === 0) continue
+    const taken = first === 'taken' ? ready : rest
+    portion.number -= number
+    portion.taken -= taken
+    const { bench, since, countedOn } = portion
+    parts.push({ bench, since, number, taken, countedOn, grade: '' })
   }
   return want - left
 }
@@ -127,7 +125,7 @@ function drawElsewhere(draft: Draft, draw: Draw, parts: Part[]): number {
   let left = want
   const others = draft.portions.filter(portion => portion.step !== draw.step)
   const distance = distanceFrom(draft, draw.step)
-  others.sort((a, b) => distance(a.step) - distance(b.step) || byAge(undefined)(a, b))
+  others.sort((a, b) => distance(a.step) - distance(b.step) || byAge(null)(a, b))
   for (const portion of others) {
     if (left === 0) break
     const now = drawPortions([portion], left, draw.first, parts)

@@ -5,15 +5,17 @@ import { sortEntries } from '../entry-order.ts'
 import { brokenHolds } from '../lineage/broken-holds.ts'
 import { type Query, raise, type SettledQuery } from '../query.ts'
 import type { Batch, Hold, MaterialLot, MotherState, Nursery, OrderState, Struck } from '../state.ts'
+import { askRegisters } from './ask-registers.ts'
 import { newFamilies } from './families.ts'
 import { foldFamily } from './family.ts'
 import { foldHolds } from './holds.ts'
 import { foldLot } from './lot.ts'
 import { foldMother } from './mother.ts'
 import { foldOrder } from './order.ts'
-import { askRegisters, foldRegister, newRegisters, showRegisters } from './registers.ts'
+import { foldRegister, newRegisters, showRegisters } from './registers.ts'
 import { foldStrikes, type Strike } from './strikes.ts'
-import { type SubjectType, visitSubjects } from './subjects.ts'
+import { newSubjectLists } from './subject-lists.ts'
+import type { SubjectType } from './subjects.ts'
 
 /** A nursery that grows with its entries. */
 export interface Fold {
@@ -30,39 +32,27 @@ export function foldEntries(entries: Iterable<AnyEntry>): Nursery {
   return fold.nursery()
 }
 
-const subjectTypes = ['register', 'mother', 'lot', 'batch', 'order', 'hold', 'query'] as const
-
 /**
  * Folds again only what new entries speak of: a batch (with those it was split from or joined to), a mother tree,
  * a lot, an order, a register. Nothing depends on the order of arrival, and no history makes it throw.
  */
 export function createFold(): Fold {
   const entryById = new Map<EntryId, AnyEntry>()
-  const lists = Object.fromEntries(subjectTypes.map(type => [type, new Map()])) as Record<
-    SubjectType,
-    Map<string, Entry[]>
-  >
-  const touched = Object.fromEntries(subjectTypes.map(type => [type, new Set()])) as Record<
-    SubjectType,
-    Set<string>
-  >
   const strikes = new Map<EntryId, Strike>()
   const later = new Map<EntryId, LaterEntry>()
   let struck = new Map<EntryId, Struck>()
   let strikesTouched = false
 
+  const lists = newSubjectLists()
   const families = newFamilies()
   const registers = newRegisters()
-  /** Which families asked after a register key. */
-  const askers = new Map<string, Set<BatchId>>()
+  const asking = askRegisters(registers)
   const queries = new Map<string, readonly Query[]>()
-  const results = {
-    batches: new Map<BatchId, Batch>(),
-    mothers: new Map<MotherId, MotherState>(),
-    lots: new Map<MaterialLotId, MaterialLot>(),
-    orders: new Map<OrderId, OrderState>(),
-  }
-  let holds = new Map<EntryId, Hold>()
+  const batches = new HandedOut<BatchId, Batch>()
+  const mothers = new HandedOut<MotherId, MotherState>()
+  const lots = new HandedOut<MaterialLotId, MaterialLot>()
+  const orders = new HandedOut<OrderId, OrderState>()
+  let holds: ReadonlyMap<EntryId, Hold> = new Map()
   let shown: Nursery | null = null
 
   const setQueries = (key: string, raised: readonly Query[]) => {
@@ -73,8 +63,7 @@ export function createFold(): Fold {
   function take(entry: AnyEntry): void {
     const known = entryById.get(entry.id)
     if (known) {
-      const winner = sameIdWinner(known, entry)
-      if (winner === known) return
+      if (sameIdWinner(known, entry) === known) return
       drop(known)
     }
     entryById.set(entry.id, entry)
@@ -90,12 +79,7 @@ export function createFold(): Fold {
       return
     }
     if (strikes.size > 0) strikesTouched = true
-    visitSubjects(body, (type, id) => {
-      const list = lists[type].get(id)
-      if (list) list.push(entry)
-      else lists[type].set(id, [entry])
-      touched[type].add(id)
-    })
+    lists.add(entry)
     if (body.kind === 'split/1' || body.kind === 'joined/1') {
       const gone = families.link(body.batch, body.into)
       if (gone !== null) queries.delete(`batch ${gone}`)
@@ -105,27 +89,32 @@ export function createFold(): Fold {
   /** Takes one of two entries of the same id out again. */
   function drop(entry: AnyEntry): void {
     later.delete(entry.id)
-    if (!isKnown(entry)) return
     strikes.delete(entry.id)
     strikesTouched = true
-    visitSubjects(entry.body, (type, id) => {
-      lists[type].set(
-        id,
-        lists[type].get(id)!.filter(other => other !== entry),
-      )
-      touched[type].add(id)
-    })
+    if (isKnown(entry)) lists.remove(entry)
   }
 
   function touch(id: EntryId): void {
     const entry = entryById.get(id)
-    if (entry && isKnown(entry)) visitSubjects(entry.body, (type, subject) => touched[type].add(subject))
+    if (entry && isKnown(entry)) lists.touch(entry)
   }
 
   /** The entries of a subject that count. */
   function counting(type: SubjectType, id: string): readonly Entry[] {
-    const list = sortEntries(lists[type].get(id) ?? [])
+    const list = lists.entriesOf(type, id)
     return struck.size === 0 ? list : list.filter(entry => !struck.has(entry.id))
+  }
+
+  const idsOf = (type: SubjectType, id: string): EntryId[] => lists.entriesOf(type, id).map(entry => entry.id)
+
+  function refoldStrikes(): void {
+    const before = struck
+    const folded = foldStrikes([...strikes.values()], id => entryById.get(id))
+    struck = folded.struck
+    setQueries('strikes', folded.queries)
+    for (const id of before.keys()) if (!struck.has(id)) touch(id)
+    for (const id of struck.keys()) if (!before.has(id)) touch(id)
+    strikesTouched = false
   }
 
   function refoldFamily(head: BatchId): void {
@@ -134,88 +123,62 @@ export function createFold(): Fold {
       members.length === 1
         ? counting('batch', head)
         : sortEntries([...new Set(members.flatMap(member => counting('batch', member)))])
-    const asked = askRegisters(registers, key => {
-      const set = askers.get(key)
-      if (set) set.add(head)
-      else askers.set(key, new Set([head]))
-    })
-    const { batches, queries: raised } = foldFamily(new Set(members), entries, asked)
-    if (members.length > 1) for (const member of members) results.batches.delete(member)
-    else if (batches.length === 0) results.batches.delete(head)
-    for (const batch of batches) {
-      results.batches.set(batch.id, { ...batch, entries: idsOf('batch', batch.id) })
-    }
-    setQueries(`batch ${head}`, raised)
+    const told = { members: new Set(members), entries, idsOf: (batch: BatchId) => idsOf('batch', batch) }
+    const folded = foldFamily(told, asking.as(head))
+    for (const id of members) batches.delete(id)
+    for (const batch of folded.batches) batches.set(batch.id, batch)
+    setQueries(`batch ${head}`, folded.queries)
   }
 
-  const idsOf = (type: SubjectType, id: string): EntryId[] =>
-    (lists[type].get(id) ?? []).map(entry => entry.id)
-
   function refold(): void {
-    if (strikesTouched) {
-      const before = struck
-      const folded = foldStrikes([...strikes.values()], id => entryById.get(id))
-      struck = folded.struck
-      setQueries('strikes', folded.queries)
-      for (const id of before.keys()) if (!struck.has(id)) touch(id)
-      for (const id of struck.keys()) if (!before.has(id)) touch(id)
-      strikesTouched = false
-    }
+    if (strikesTouched) refoldStrikes()
     const heads = new Set<BatchId>()
-    for (const key of touched.register) {
-      foldRegister(registers, key, counting('register', key))
-      for (const head of askers.get(key) ?? []) heads.add(families.headOf(head))
-    }
-    for (const id of touched.batch) heads.add(families.headOf(id as BatchId))
+    const keys = lists.takeTouched('register')
+    for (const key of keys) foldRegister(registers, key, counting('register', key))
+    for (const head of asking.askers(keys)) heads.add(families.headOf(head))
+    for (const id of lists.takeTouched('batch')) heads.add(families.headOf(id as BatchId))
     for (const head of heads) refoldFamily(head)
-    for (const id of touched.mother as Set<MotherId>) {
+    for (const id of lists.takeTouched('mother') as readonly MotherId[]) {
       const { mother, queries: raised } = foldMother(id, counting('mother', id))
-      if (mother) results.mothers.set(id, { ...mother, entries: idsOf('mother', id) })
-      else results.mothers.delete(id)
+      mothers.put(id, mother && { ...mother, entries: idsOf('mother', id) })
       setQueries(`mother ${id}`, raised)
     }
-    for (const id of touched.lot as Set<MaterialLotId>) {
+    for (const id of lists.takeTouched('lot') as readonly MaterialLotId[]) {
       const { lot, queries: raised } = foldLot(id, counting('lot', id))
-      if (lot) results.lots.set(id, lot)
-      else results.lots.delete(id)
+      lots.put(id, lot)
       setQueries(`lot ${id}`, raised)
     }
-    for (const id of touched.order as Set<OrderId>) {
+    for (const id of lists.takeTouched('order') as readonly OrderId[]) {
       const { order, queries: raised } = foldOrder(id, counting('order', id))
-      if (order) results.orders.set(id, order)
-      else results.orders.delete(id)
+      orders.put(id, order)
       setQueries(`order ${id}`, raised)
     }
-    if (touched.hold.size > 0) {
+    if (lists.takeTouched('hold').length > 0) {
       const folded = foldHolds(counting('hold', ''))
       holds = folded.holds
       setQueries('holds', folded.queries)
     }
-    for (const type of subjectTypes) touched[type].clear()
+    lists.takeTouched('query')
   }
 
   function nursery(): Nursery {
     if (shown) return shown
     refold()
     const waiting = [...later.values()].sort((a, b) => (a.id < b.id ? -1 : 1))
-    const { batches, mothers, lots } = results
-    const things = { batches: new Map(batches), mothers: new Map(mothers), lots: new Map(lots), holds }
-    const all = [...queries.values()].flat()
-    all.push(
-      ...brokenHolds(
-        things,
-        id => (struck.has(id) ? undefined : entryById.get(id)),
-        id => counting('lot', id),
-      ),
+    const things = { batches: batches.show(), mothers: mothers.show(), lots: lots.show(), holds }
+    const broken = brokenHolds(
+      things,
+      id => (struck.has(id) ? undefined : entryById.get(id)),
+      id => counting('lot', id),
     )
-    for (const { id, body } of waiting) all.push(raise(id, 'not-understood', {}, { says: body.kind }))
+    const unread = waiting.map(({ id, body }) => raise(id, 'not-understood', {}, { says: body.kind }))
     shown = {
       ...showRegisters(registers),
       ...things,
-      orders: new Map(results.orders),
-      struck: new Map(struck),
+      orders: orders.show(),
+      struck,
       waiting,
-      ...settle(all),
+      ...settle([...[...queries.values()].flat(), ...broken, ...unread]),
     }
     return shown
   }
@@ -240,5 +203,37 @@ export function createFold(): Fold {
       for (const entry of entries) take(entry)
     },
     nursery,
+  }
+}
+
+/** A map that is handed out as it stands, and copied only when it changes after that. */
+class HandedOut<K, V> {
+  #map = new Map<K, V>()
+  #shown = false
+
+  show(): ReadonlyMap<K, V> {
+    this.#shown = true
+    return this.#map
+  }
+
+  set(key: K, value: V): void {
+    this.#own().set(key, value)
+  }
+
+  put(key: K, value: V | null): void {
+    if (value === null) this.delete(key)
+    else this.set(key, value)
+  }
+
+  delete(key: K): void {
+    if (this.#map.has(key)) this.#own().delete(key)
+  }
+
+  #own(): Map<K, V> {
+    if (this.#shown) {
+      this.#map = new Map(this.#map)
+      this.#shown = false
+    }
+    return this.#map
   }
 }

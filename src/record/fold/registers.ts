@@ -1,8 +1,9 @@
-import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol } from '../../trade/index.ts'
+import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol, StepId } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
 import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
 import type { AcceptedPlan, Nursery, RateSet } from '../state.ts'
-import type { Registers } from './family.ts'
+import type { Registers } from './ask-registers.ts'
+import { stepsOf } from './batch-draft.ts'
 
 type Maps =
   | 'benches'
@@ -29,6 +30,8 @@ export interface RegisterState {
   kinds: Map<KindId, Kind>
   /** All versions of each protocol, in the order of their entries. */
   protocols: Map<string, readonly Protocol[]>
+  /** The steps of each protocol, in any of its versions. */
+  steps: Map<string, readonly StepId[]>
   rateSets: Map<string, RateSet>
   tasksDone: Map<string, Task>
   formerBenches: Map<BenchId, { readonly bench: Bench; readonly removedBy: Entry['id'] }>
@@ -49,6 +52,7 @@ export const newRegisters = (): RegisterState => ({
   cultivars: new Map(),
   kinds: new Map(),
   protocols: new Map(),
+  steps: new Map(),
   rateSets: new Map(),
   tasksDone: new Map(),
   formerBenches: new Map(),
@@ -99,6 +103,7 @@ function forget(state: RegisterState, key: string): void {
       return
     case 'protocol':
       state.protocols.delete(id)
+      state.steps.delete(id)
       return
     case 'rate':
       state.rateSets.delete(id)
@@ -172,8 +177,9 @@ function hear(state: RegisterState, entry: Entry): void {
       state.cultivars.set(body.cultivar.id, body.cultivar)
       return
     case 'protocol-set/1': {
-      const versions = state.protocols.get(body.protocol.id) ?? []
-      state.protocols.set(body.protocol.id, [...versions, body.protocol])
+      const versions = [...(state.protocols.get(body.protocol.id) ?? []), body.protocol]
+      state.protocols.set(body.protocol.id, versions)
+      state.steps.set(body.protocol.id, stepsOf(versions))
       return
     }
     case 'rate-set/1': {
@@ -224,43 +230,6 @@ export function showRegisters(
       benches: new Map([...state.formerBenches].map(([id, { bench }]) => [id, bench])),
       people: new Map(state.formerPeople),
       kinds: new Map(state.formerKinds),
-    },
-  }
-}
-
-/** Answers what a family asks, and tells which key was asked after. */
-export function askRegisters(state: RegisterState, asked: (key: string) => void): Registers {
-  return {
-    protocolVersions(id) {
-      asked(`protocol ${id}`)
-      return state.protocols.get(id) ?? []
-    },
-    kind(id) {
-      asked(`kind ${id}`)
-      return state.kinds.get(id) ?? state.formerKinds.get(id)
-    },
-    cultivarName(id) {
-      asked(`cultivar ${id}`)
-      return state.cultivars.get(id as Cultivar['id'])?.name ?? id
-    },
-    bench(id) {
-      asked(`bench ${id}`)
-      const bench = state.benches.get(id)
-      if (bench) return { name: bench.name, removedBy: null }
-      const former = state.formerBenches.get(id)
-      return former && { name: former.bench.name, removedBy: former.removedBy }
-    },
-    mother(id) {
-      asked(`mother ${id}`)
-      return state.mothers.get(id)
-    },
-    lot(id) {
-      asked(`lot ${id}`)
-      return state.lots.get(id)
-    },
-    order(id) {
-      asked(`order ${id}`)
-      return state.orders.get(id)
     },
   }
 }

@@ -1,136 +1,134 @@
-import type { Body, Held } from '../entry.ts'
+import type { Body, BodyOf, Held, Source } from '../entry.ts'
 
 /** What an entry speaks of. Each subject is folded from its own entries alone. */
 export type SubjectType = 'batch' | 'mother' | 'lot' | 'order' | 'register' | 'hold' | 'query'
 
 type Visit = (type: SubjectType, id: string) => void
+type Visitors = { readonly [K in Body['kind']]?: (body: BodyOf<K>, visit: Visit) => void }
 
-/** The register key of things that are said anew rather than added to: the last word counts. */
-export const registerKey = (body: Body): string | null => {
-  switch (body.kind) {
-    case 'site-set/1':
-      return 'site'
-    case 'prices-set/1':
-      return 'prices'
-    case 'settings-set/1':
-      return 'settings'
-    case 'bench-set/1':
-      return `bench ${body.bench.id}`
-    case 'bench-removed/1':
-      return `bench ${body.bench}`
-    case 'person-set/1':
-      return `person ${body.person.id}`
-    case 'person-left/1':
-      return `person ${body.person}`
-    case 'cultivar-set/1':
-      return `cultivar ${body.cultivar.id}`
-    case 'kind-set/1':
-      return `kind ${body.kindOfTree.id}`
-    case 'kind-dropped/1':
-      return `kind ${body.kindOfTree}`
-    case 'protocol-set/1':
-      return `protocol ${body.protocol.id}`
-    case 'rate-set/1':
-      return `rate ${JSON.stringify([body.protocol, body.step, body.kindOfTree])}`
-    case 'plan-accepted/1':
-      return 'plan'
-    case 'task-done/1':
-      return `task ${body.task}`
-    case 'mother-set/1':
-      return `mother ${body.mother.id}`
-    case 'order-placed/1':
-    case 'order-changed/1':
-      return `order ${body.order.id}`
-    case 'material-collected/1':
-      return `lot ${body.lot}`
-    default:
-      return null
+const ofBatch = ({ batch }: { readonly batch: string }, visit: Visit): void => visit('batch', batch)
+const ofMother = ({ mother }: { readonly mother: string }, visit: Visit): void => visit('mother', mother)
+const hold = (_: Body, visit: Visit): void => visit('hold', '')
+
+const ofOrder = ({ order }: BodyOf<'order-placed/1'> | BodyOf<'order-changed/1'>, visit: Visit): void => {
+  visit('register', `order ${order.id}`)
+  visit('order', order.id)
+}
+
+const ofBatchAndOrder = (
+  { batch, order }: BodyOf<'dispatched/1'> | BodyOf<'returned/1'>,
+  visit: Visit,
+): void => {
+  visit('batch', batch)
+  if (order !== null) visit('order', order)
+}
+
+const ofTwoBatches = ({ batch, into }: BodyOf<'split/1'> | BodyOf<'joined/1'>, visit: Visit): void => {
+  visit('batch', batch)
+  if (into !== batch) visit('batch', into)
+}
+
+const ofBatchAndSources = (
+  { batch, sources }: BodyOf<'batch-started/1'> | BodyOf<'reworked/1'>,
+  visit: Visit,
+): void => {
+  visit('batch', batch)
+  for (const [i, source] of sources.entries()) {
+    const id = sourceId(source)
+    if (source.from === 'bought' || id === batch) continue
+    if (sources.findIndex(other => other.from === source.from && sourceId(other) === id) === i)
+      visit(source.from, id)
   }
 }
 
-/** Names every subject of an entry, each once. */
+/**
+ * Names every subject of an entry, each once. A register key is of things that are said anew rather than added
+ * to: the last word counts.
+ */
+const visitors: Visitors = {
+  'site-set/1': (_, visit) => visit('register', 'site'),
+  'prices-set/1': (_, visit) => visit('register', 'prices'),
+  'settings-set/1': (_, visit) => visit('register', 'settings'),
+  'bench-set/1': ({ bench }, visit) => visit('register', `bench ${bench.id}`),
+  'bench-removed/1': ({ bench }, visit) => visit('register', `bench ${bench}`),
+  'person-set/1': ({ person }, visit) => visit('register', `person ${person.id}`),
+  'person-left/1': ({ person }, visit) => visit('register', `person ${person}`),
+  'cultivar-set/1': ({ cultivar }, visit) => visit('register', `cultivar ${cultivar.id}`),
+  'kind-set/1': ({ kindOfTree }, visit) => visit('register', `kind ${kindOfTree.id}`),
+  'kind-dropped/1': ({ kindOfTree }, visit) => visit('register', `kind ${kindOfTree}`),
+  'protocol-set/1': ({ protocol }, visit) => visit('register', `protocol ${protocol.id}`),
+  'rate-set/1': ({ protocol, step, kindOfTree }, visit) =>
+    visit('register', `rate ${JSON.stringify([protocol, step, kindOfTree])}`),
+  'plan-accepted/1': (_, visit) => visit('register', 'plan'),
+  'task-done/1': ({ task }, visit) => visit('register', `task ${task}`),
+
+  'mother-set/1': ({ mother }, visit) => {
+    visit('register', `mother ${mother.id}`)
+    visit('mother', mother.id)
+  },
+  'mother-observed/1': ofMother,
+  'mother-tested/1': ofMother,
+  'mother-retired/1': ofMother,
+  'material-collected/1': ({ lot, mother }, visit) => {
+    visit('register', `lot ${lot}`)
+    visit('mother', mother)
+    visit('lot', lot)
+  },
+  'material-discarded/1': ({ lot }, visit) => visit('lot', lot),
+
+  'batch-started/1': ofBatchAndSources,
+  'counted/1': ofBatch,
+  'lost/1': ofBatch,
+  'advanced/1': ofBatch,
+  'finished/1': ofBatch,
+  'moved/1': ofBatch,
+  'split/1': ofTwoBatches,
+  'joined/1': ofTwoBatches,
+  'measured/1': ofBatch,
+  'graded/1': ofBatch,
+  'potted-on/1': ofBatch,
+  'reworked/1': ofBatchAndSources,
+  'name-settled/1': ofBatch,
+  'dispatched/1': ofBatchAndOrder,
+  'returned/1': ofBatchAndOrder,
+
+  'order-placed/1': ofOrder,
+  'order-changed/1': ofOrder,
+  'order-cancelled/1': ({ order }, visit) => visit('order', order),
+  'hold-placed/1': hold,
+  'hold-released/1': hold,
+  'query-settled/1': ({ query }, visit) => visit('query', query),
+}
+
 export function visitSubjects(body: Body, visit: Visit): void {
-  const key = registerKey(body)
-  if (key !== null) visit('register', key)
-  switch (body.kind) {
-    case 'mother-set/1':
-      visit('mother', body.mother.id)
-      return
-    case 'mother-observed/1':
-    case 'mother-tested/1':
-    case 'mother-retired/1':
-      visit('mother', body.mother)
-      return
-    case 'material-collected/1':
-      visit('mother', body.mother)
-      visit('lot', body.lot)
-      return
-    case 'material-discarded/1':
-      visit('lot', body.lot)
-      return
-    case 'batch-started/1':
-    case 'reworked/1': {
-      visit('batch', body.batch)
-      const seen = new Set<string>([`batch ${body.batch}`])
-      for (const source of body.sources) {
-        if (source.from === 'bought') continue
-        const id =
-          source.from === 'mother' ? source.mother : source.from === 'lot' ? source.lot : source.batch
-        const subject = `${source.from} ${id}`
-        if (seen.has(subject)) continue
-        seen.add(subject)
-        visit(source.from, id)
-      }
-      return
-    }
-    case 'split/1':
-    case 'joined/1':
-      visit('batch', body.batch)
-      if (body.into !== body.batch) visit('batch', body.into)
-      return
-    case 'dispatched/1':
-    case 'returned/1':
-      visit('batch', body.batch)
-      if (body.order !== null) visit('order', body.order)
-      return
-    case 'counted/1':
-    case 'lost/1':
-    case 'advanced/1':
-    case 'finished/1':
-    case 'moved/1':
-    case 'measured/1':
-    case 'graded/1':
-    case 'potted-on/1':
-    case 'name-settled/1':
-      visit('batch', body.batch)
-      return
-    case 'order-placed/1':
-    case 'order-changed/1':
-      visit('order', body.order.id)
-      return
-    case 'order-cancelled/1':
-      visit('order', body.order)
-      return
-    case 'hold-placed/1':
-    case 'hold-released/1':
-      visit('hold', '')
-      return
-    case 'query-settled/1':
-      visit('query', body.query)
-      return
-    default:
-      return
+  const visitor = visitors[body.kind] as ((body: Body, visit: Visit) => void) | undefined
+  visitor?.(body, visit)
+}
+
+/** The mother, lot or batch of a source; the supplier of what was bought. */
+export function sourceId(source: Source): string {
+  switch (source.from) {
+    case 'mother':
+      return source.mother
+    case 'lot':
+      return source.lot
+    case 'batch':
+      return source.batch
+    case 'bought':
+      return source.supplier
   }
 }
 
 /** The mother or batch at the root of a hold, or the bench. */
-export const heldId = (held: Held): string =>
-  held.what === 'mother'
-    ? held.mother
-    : held.what === 'batch'
-      ? held.batch
-      : held.what === 'bench'
-        ? held.bench
-        : 'mother' in held.of
-          ? held.of.mother
-          : held.of.batch
+export function heldId(held: Held): string {
+  switch (held.what) {
+    case 'mother':
+      return held.mother
+    case 'batch':
+      return held.batch
+    case 'bench':
+      return held.bench
+    case 'lineage':
+      return 'mother' in held.of ? held.of.mother : held.of.batch
+  }
+}

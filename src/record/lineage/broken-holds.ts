@@ -1,6 +1,7 @@
 import type { BatchId, EntryId, MaterialLotId, MotherId } from '../../trade/index.ts'
 import { type AnyEntry, type Body, type Entry, isKnown } from '../entry.ts'
 import { compareEntries } from '../entry-order.ts'
+import { sourceId } from '../fold/subjects.ts'
 import { type Query, raise } from '../query.ts'
 import type { Nursery } from '../state.ts'
 import type { Ref } from './graph.ts'
@@ -71,19 +72,10 @@ function against(body: Body, ref: Ref): string | null {
       return ref.what === 'mother' ? `gave ${body.number} ${body.material}` : null
     case 'batch-started/1':
     case 'reworked/1':
-      return body.sources.some(source => source.from === ref.what && idOf(source) === ref.id)
+      return body.sources.some(source => source.from === ref.what && sourceId(source) === ref.id)
         ? `went into batch ${body.batch}`
         : null
     default:
       return null
   }
 }
-
-const idOf = (source: Extract<Body, { kind: 'reworked/1' }>['sources'][number]): string =>
-  source.from === 'mother'
-    ? source.mother
-    : source.from === 'lot'
-      ? source.lot
-      : source.from === 'batch'
-        ? source.batch
-        : source.supplier
