@@ -43,7 +43,7 @@ export function plannedStarts(
           number: of.reduce((sum, share) => sum + share.number, 0),
         }),
       ),
-      rootstocks: rootstocksOf(planned, takenBy.get(s) ?? []),
+      rootstocks: rootstocksOf(planned, start, takenBy.get(s) ?? []),
       bench: benches[s]!,
       people: peopleOf(start, hands),
       orders: [
@@ -67,7 +67,14 @@ export function plannedStarts(
   })
 }
 
-function rootstocksOf({ season, starts }: Planned, taken: readonly Match[]): PlannedStart['rootstocks'] {
+/** What is taken is what is worked; what was raised beyond it as cover stays on its bench. */
+function rootstocksOf(
+  { season, starts }: Planned,
+  { number: begun, course }: ChosenStart,
+  taken: readonly Match[],
+): PlannedStart['rootstocks'] {
+  const all = taken.reduce((sum, { number }) => sum + number, 0)
+  const worked = Math.min(1, (begun * (course.rootstock?.perPlant ?? 0)) / Math.max(all, 1e-9))
   const byMaker = grouped(taken, ({ kind, maker }) =>
     maker.what === 'bought'
       ? `${kind} bought`
@@ -75,7 +82,7 @@ function rootstocksOf({ season, starts }: Planned, taken: readonly Match[]): Pla
   )
   return [...byMaker.values()].flatMap(of => {
     const { kind, maker } = of[0]!
-    const number = whole(of.reduce((sum, match) => sum + match.number, 0))
+    const number = whole(worked * of.reduce((sum, match) => sum + match.number, 0))
     if (number === 0) return []
     return [
       {

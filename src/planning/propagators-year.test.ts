@@ -1,0 +1,367 @@
+import { describe, expect, test } from 'vitest'
+import type { Body } from '../record/index.ts'
+import { BatchId, BenchId, KindId, MotherId, ProtocolId, StepId } from '../trade/index.ts'
+import {
+  bench,
+  cultivar,
+  kind,
+  MONDAY,
+  mother,
+  order,
+  person,
+  type Said,
+  smallNursery,
+} from './fixtures/small-nursery.ts'
+import type { Plan } from './plan.ts'
+import { planSeason } from './plan-season.ts'
+
+/** Ten situations from a propagator's year. What is right is argued in each; the plan must find it. */
+
+const planned = (today: string, ...said: readonly Said[]): Promise<Plan> =>
+  planSeason(smallNursery(...said), { today, throughSeq: 1, seasons: 200, seed: 1, proveSeconds: 0.5 })
+
+const begun = (plan: Plan, kindId: string) =>
+  plan.starts.filter(start => start.kind === kindId).reduce((sum, { number }) => sum + number, 0)
+const weekOf = (week: string) => Number(week.slice(6))
+const forecast = (plan: Plan, id: string) => plan.orders.find(({ order: of }) => of === id)!
+
+/** The plan accepted as it is, on a day. */
+const accepted = (plan: Plan, on: string): Said => ({
+  on,
+  body: {
+    kind: 'plan-accepted/1',
+    plan: plan.id,
+    starts: plan.starts.map(({ id, kind: kindOfTree, protocol: by, week, number, bench: on0 }) => ({
+      start: id,
+      kindOfTree,
+      protocol: by,
+      week,
+      number,
+      bench: on0,
+    })),
+    chances: Object.fromEntries(plan.orders.map(({ order: of, chance }) => [of, chance])),
+  },
+})
+
+const started = (
+  batch: string,
+  of: string,
+  by: string,
+  number: number,
+  on: string,
+  more: Partial<Extract<Body, { kind: 'batch-started/1' }>> = {},
+): Said => ({
+  on,
+  body: {
+    kind: 'batch-started/1',
+    batch: BatchId.parse(batch),
+    name: batch,
+    kindOfTree: KindId.parse(of),
+    protocol: ProtocolId.parse(by),
+    number,
+    sources: [],
+    bench: null,
+    workedBy: [],
+    candidates: [],
+    ...more,
+  } as Body,
+})
+
+test('1. the mist bed is full in spring: the dearer trees get it, and the plan says what another m² is worth', async () => {
+  // 1 m² roots 100 cuttings for six weeks; March to May holds it twice over. Figs are worth twice the mulberries.
+  const plan = await planned(
+    MONDAY,
+    bench('mist bed', 1),
+    order('figs', 'fig', 130, '2026-12-31'),
+    order('mulberries', 'mulberry', 130, '2026-12-31'),
+  )
+  expect(forecast(plan, 'figs').short).toBeLessThan(10)
+  expect(forecast(plan, 'mulberries').short).toBeGreaterThan(50)
+  const limit = plan.limits.find(({ rule }) => rule === 'space')!
+  expect(limit.sentence).toMatch(/^Mist bed, weeks? \d+( to \d+)?: one more m² is worth \d+( a week)?\.$/)
+  expect(forecast(plan, 'mulberries').why.join(' ')).toContain('the mist bed is full')
+})
+
+test('2. rootstocks are thin when the scions are ready: the grafts wait for the later window, when the stems can be cut', async () => {
+  // Measured at 5 mm in March and growing 0.05 mm a week, the stems reach the 6 mm of the cut in August at the earliest.
+  const said: Said[] = [
+    started('stocks', 'seedling', 'sowing', 200, '2025-06-02'),
+    {
+      on: '2025-07-07',
+      body: {
+        kind: 'advanced/1',
+        batch: BatchId.parse('stocks'),
+        from: StepId.parse('germinating'),
+        to: StepId.parse('growing to pencil'),
+        number: 200,
+        bench: null,
+      },
+    },
+    {
+      on: '2026-02-23',
+      body: { kind: 'finished/1', batch: BatchId.parse('stocks'), number: 200, grade: '' },
+    },
+    order('pears', 'pear', 60, '2027-04-30'),
+  ]
+  const measured = (mm: number): Said => ({
+    on: '2026-02-24',
+    body: {
+      kind: 'measured/1',
+      batch: BatchId.parse('stocks'),
+      step: StepId.parse('growing to pencil'),
+      calipersMm: [mm - 0.1, mm, mm + 0.1],
+    },
+  })
+  const early = (plan: Plan) =>
+    plan.starts.filter(
+      ({ kind: of, rootstocks, week }) =>
+        of === 'pear' && rootstocks.some(r => r.batch === 'stocks') && weekOf(week) < 22,
+    )
+  const thin = await planned('2026-03-02', ...said, measured(5))
+  expect(early(thin)).toEqual([])
+  expect(begun(thin, 'pear')).toBeGreaterThan(60)
+  const thick = await planned('2026-03-02', ...said, order('soon', 'pear', 30, '2026-11-30'), measured(7))
+  expect(early(thick).length).toBeGreaterThan(0)
+})
+
+test('3. a heat wave halves a take: what is lacking is begun again, and the plan says since when', async () => {
+  const orders = [order('figs', 'fig', 144, '2026-12-31')]
+  const before = await planned(MONDAY, ...orders)
+  const first = before.starts[0]!
+  const struck: Said[] = [
+    accepted(before, '2026-01-05'),
+    started('118', 'fig', 'cutting', first.number, '2026-03-02', { bench: BenchId.parse('mist bed') }),
+    {
+      on: '2026-04-06',
+      body: {
+        kind: 'counted/1',
+        batch: BatchId.parse('118'),
+        step: StepId.parse('rooting'),
+        sign: 'alive',
+        taken: Math.round(first.number * 0.4),
+        dead: first.number - Math.round(first.number * 0.4),
+        undecided: 0,
+      },
+    },
+  ]
+  const after = await planned('2026-04-06', ...orders, ...struck)
+  // Half of the trees are lost, so about half of the cuttings are stuck again while May is still open.
+  expect(begun(after, 'fig')).toBeGreaterThan(first.number * 0.4)
+  expect(forecast(after, 'figs').chance).toBeGreaterThan(0.8)
+  expect(after.changes.map(({ sentence }) => sentence).join(' ')).toContain(
+    `since batch 118 counted ${Math.round(first.number * 0.4)} where ${Math.round(first.number * 0.8)} were expected`,
+  )
+})
+
+test('4. a mother tree is lost in mid-season: the other gives what she may, and the order is short by the rest', async () => {
+  const orders = [order('pears', 'pear', 200, '2027-04-30')]
+  const both = await planned(MONDAY, ...orders)
+  const sticks = (plan: Plan, id: string) =>
+    plan.starts
+      .flatMap(({ mothers }) => mothers)
+      .filter(({ mother: of }) => of === id)
+      .reduce((sum, { number }) => sum + number, 0)
+  // 280 grafts or more take 70 sticks or more: both are asked, evenly.
+  expect(Math.abs(sticks(both, 'pear tree 1') - sticks(both, 'pear tree 2'))).toBeLessThanOrEqual(2)
+  const lost = await planned('2026-02-02', ...orders, accepted(both, MONDAY), {
+    on: '2026-01-20',
+    body: { kind: 'mother-retired/1', mother: MotherId.parse('pear tree 1'), why: 'felled by a storm' },
+  })
+  expect(sticks(lost, 'pear tree 1')).toBe(0)
+  expect(sticks(lost, 'pear tree 2')).toBeLessThanOrEqual(60)
+  // 60 sticks are 240 grafts: 172 trees of the 200.
+  expect(begun(lost, 'pear')).toBeLessThanOrEqual(240)
+  expect(forecast(lost, 'pears').chance).toBeLessThan(0.2)
+  expect(lost.limits.some(({ sentence }) => sentence.startsWith('pear, scion sticks, season of 2026'))).toBe(
+    true,
+  )
+  expect(
+    lost.changes.some(({ sentence }) =>
+      sentence.includes('mother tree pear tree 1 is lost (felled by a storm)'),
+    ),
+  ).toBe(true)
+})
+
+test('5. an order is doubled: the accepted starts stay in their weeks and grow, none is moved', async () => {
+  const before = await planned(MONDAY, order('figs', 'fig', 100, '2026-12-31'))
+  const after = await planned('2026-01-12', order('figs', 'fig', 200, '2026-12-31'), accepted(before, MONDAY))
+  expect(begun(after, 'fig')).toBeGreaterThan(1.8 * begun(before, 'fig'))
+  for (const start of before.starts) {
+    const same = after.starts.find(({ id }) => id === start.id)
+    expect(same?.number ?? 0).toBeGreaterThanOrEqual(start.number)
+  }
+  expect(after.moved).toEqual({ starts: 0, saved: 0 })
+})
+
+test('6. the one good grafter is away for three weeks: the grafts are done before or after, and she has the hours for them', async () => {
+  const orders = [order('pears', 'pear', 200, '2027-01-31')]
+  const here = await planned(MONDAY, ...orders)
+  const graftWeeks = (plan: Plan) =>
+    plan.starts.filter(({ kind: of }) => of === 'pear').map(({ week }) => weekOf(week))
+  const busiest = here.starts.filter(({ kind: of }) => of === 'pear').sort((a, b) => b.number - a.number)[0]!
+  const week = weekOf(busiest.week)
+  const day = (w: number) =>
+    new Date(Date.UTC(2025, 11, 29) + (w - 1) * 7 * 86_400_000).toISOString().slice(0, 10)
+  const away = await planned(
+    MONDAY,
+    ...orders,
+    person('Ada', ['grafting', 'general', 'potting'], { away: [{ from: day(week - 1), to: day(week + 2) }] }),
+  )
+  for (const w of graftWeeks(away)) expect(w < week - 1 || w > week + 1).toBe(true)
+  expect(begun(away, 'pear')).toBeGreaterThan(200 / 0.72)
+  expect(forecast(away, 'pears').chance).toBeGreaterThan(0.85)
+})
+
+test('7. the seed comes late: rootstocks that cannot be raised in time are bought in where that saves the order', async () => {
+  // Sown by March, seedlings are fit in August. With seed only in September, they are fit the next spring: too late.
+  const orders = [order('pears', 'pear', 60, '2027-02-28')]
+  const seedling = kind('seedling', {
+    cultivars: [],
+    form: 'rootstock',
+    price: 1,
+    ways: [{ protocol: 'sowing' }],
+    buyIn: { price: 4, weeksNotice: 6, mostPerWeek: 500 },
+  })
+  const seedFrom = (months: number[]) =>
+    mother('seed tree', 'seedling', [{ material: 'seed', months, perYear: 5000 }], {
+      rootstockKind: 'seedling',
+    })
+  const inTime = await planned(MONDAY, ...orders, seedling, seedFrom([1, 2, 3]))
+  expect(begun(inTime, 'seedling')).toBeGreaterThan(80)
+  expect(inTime.costParts['buying in'] ?? 0).toBeLessThan(20)
+  const late = await planned(MONDAY, ...orders, seedling, seedFrom([9, 10]))
+  expect(begun(late, 'seedling')).toBe(0)
+  expect(late.costParts['buying in']).toBeGreaterThan(4 * 60)
+  expect(forecast(late, 'pears').chance).toBeGreaterThan(0.85)
+  expect(late.assumed.some(says => /\d+ of seedling are bought in/.test(says))).toBe(true)
+})
+
+test('8. a bench is rebuilt for a month: nothing is set on it that would have to stand through it', async () => {
+  // Rooting takes six weeks. With the mist bed closed all of April, cuttings of March would stand in it: only May is left.
+  const plan = await planned(
+    MONDAY,
+    bench('mist bed', 20, {
+      closed: [{ from: '2026-04-01', to: '2026-04-30', areaSquareMetres: 20, why: 'new pipes' }],
+    }),
+    order('figs', 'fig', 100, '2026-12-31'),
+  )
+  expect(plan.starts.length).toBeGreaterThan(0)
+  for (const { week } of plan.starts) expect(weekOf(week)).toBeGreaterThanOrEqual(19)
+  expect(forecast(plan, 'figs').chance).toBeGreaterThan(0.85)
+})
+
+describe('9. two orders for the same few trees', () => {
+  const stock: Said[] = [
+    started('ready', 'fig', 'cutting', 60, '2025-03-03'),
+    {
+      on: '2025-09-01',
+      body: {
+        kind: 'advanced/1',
+        batch: BatchId.parse('ready'),
+        from: StepId.parse('rooting'),
+        to: StepId.parse('growing on'),
+        number: 60,
+        bench: null,
+      },
+    },
+    { on: '2025-12-15', body: { kind: 'finished/1', batch: BatchId.parse('ready'), number: 60, grade: '' } },
+  ]
+
+  test('of the same date, the one that pays more is filled, and the other is told why not', async () => {
+    const plan = await planned(
+      MONDAY,
+      ...stock,
+      order('cheap', 'fig', 50, '2026-02-28', { price: 8 }),
+      order('dear', 'fig', 50, '2026-02-28', { price: 20 }),
+    )
+    expect(forecast(plan, 'dear').chance).toBe(1)
+    expect(forecast(plan, 'cheap').chance).toBe(0)
+    expect(forecast(plan, 'cheap').why.join(' ')).toContain('cannot be made in time')
+  })
+
+  test('of other dates, the earlier is filled from stock and for the later new ones are begun', async () => {
+    const plan = await planned(
+      MONDAY,
+      ...stock,
+      order('now', 'fig', 50, '2026-02-28'),
+      order('later', 'fig', 50, '2026-12-31'),
+    )
+    expect(forecast(plan, 'now').chance).toBe(1)
+    expect(forecast(plan, 'later').chance).toBeGreaterThan(0.85)
+    expect(begun(plan, 'fig')).toBeGreaterThan(45)
+  })
+})
+
+test('10. a protected cultivar at the end of its licence: what may be begun is begun before, and no more than allowed', async () => {
+  const licensed = (treesPerYear: number | null, until: string | null) =>
+    cultivar('fig', { licence: { owner: 'its breeder', treesPerYear, until, feePerTree: 0.5 } })
+  const orders = [order('figs', 'fig', 100, '2026-12-31')]
+  const ended = await planned(MONDAY, licensed(null, '2026-04-05'), ...orders)
+  expect(begun(ended, 'fig')).toBeGreaterThan(100)
+  for (const { week } of ended.starts) expect(weekOf(week)).toBeLessThanOrEqual(14)
+  const few = await planned(MONDAY, licensed(90, null), ...orders)
+  expect(begun(few, 'fig')).toBe(90)
+  expect(few.limits.map(({ sentence }) => sentence).join(' ')).toMatch(
+    /Licence of fig, 2026: one more plant begun is worth \d/,
+  )
+  expect(forecast(few, 'figs').why.join(' ')).toContain('the licence of fig is used up')
+})
+
+test('a hold on a mother tree stops everything from her at once', async () => {
+  const plan = await planned('2026-02-02', order('pears', 'pear', 40, '2027-04-30'), {
+    on: '2026-01-30',
+    body: {
+      kind: 'hold-placed/1',
+      on: { what: 'mother', mother: MotherId.parse('pear tree 1') },
+      why: 'virus test pending',
+    },
+  })
+  expect(plan.starts.flatMap(({ mothers }) => mothers).some(({ mother: of }) => of === 'pear tree 1')).toBe(
+    false,
+  )
+  expect(begun(plan, 'pear')).toBeGreaterThan(40)
+})
+
+test('work of the weeks: shoots are prepared and wood is cut before the graft, which carries its caution', async () => {
+  const plan = await planned(
+    '2026-06-29',
+    started('stocks', 'seedling', 'sowing', 100, '2025-09-01'),
+    {
+      on: '2025-10-01',
+      body: {
+        kind: 'advanced/1',
+        batch: BatchId.parse('stocks'),
+        from: StepId.parse('germinating'),
+        to: StepId.parse('growing to pencil'),
+        number: 100,
+        bench: null,
+      },
+    },
+    {
+      on: '2026-06-22',
+      body: { kind: 'finished/1', batch: BatchId.parse('stocks'), number: 100, grade: '' },
+    },
+    order('pears', 'pear', 40, '2027-01-31'),
+  )
+  const graft = plan.starts.find(({ kind: of }) => of === 'pear')!
+  const of = (kindOfTask: string) =>
+    plan.tasks.filter(task => task.kindOfTask === kindOfTask && task.start === graft.id)
+  // Ten days before the Monday of the graft, by someone who has the skill, on a day of its own.
+  expect(of('prepare')).toHaveLength(1)
+  expect(of('prepare')[0]).toMatchObject({
+    task: 'Defoliate the shoots',
+    number: graft.number,
+    skill: 'general',
+  })
+  expect(weekOf(of('prepare')[0]!.week)).toBe(weekOf(graft.week) - 2)
+  expect(of('collect').reduce((sum, { number }) => sum + number, 0)).toBe(Math.ceil(graft.number / 4))
+  expect(of('start')).toHaveLength(1)
+  expect(of('start')[0]).toMatchObject({
+    task: 'Graft',
+    person: 'Ada',
+    bench: 'healing tent',
+    minutes: graft.number * 4,
+    caution: 'Sharp blade: cut away from the body.',
+  })
+  expect(of('start')[0]!.from).toContain(`${graft.number} seedling from batch stocks`)
+})
