@@ -39,6 +39,8 @@ describe('names that are the same', () => {
     // Common practice, no source.
     ['Köstliche von Charneux', 'KOSTLICHE VON CHARNEUX'],
     ['Cameo®', 'Cameo'],
+    ['Adina™', 'Adina'],
+    ['Crimson™ Gala', 'Crimson Gala'],
     ['Etter’s Gold', "Etter's  Gold"],
     ['‘Weißer Klarapfel’', "'Weisser Klarapfel'"],
     ['Shidare-Sakura', 'Shidare Sakura'],

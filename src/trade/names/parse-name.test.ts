@@ -77,6 +77,10 @@ test('a doubt of the cultivar is no doubt of the species', () => {
   expect(read('Prunus cf. domestica').name.doubt).toEqual({ sign: 'cf.', of: 'species' })
 })
 
+test('an epithet that happens to be a word of the machine is an epithet', () => {
+  expect(read('Malus constructor').name.species).toBe('constructor')
+})
+
 test('a text without a genus is no name', () => {
   for (const text of ['', '  ', '12', "'Elstar'", '???']) expect(parseName(text).kind, text).toBe('no name')
 })
@@ -85,7 +89,7 @@ const lower = (most: number) =>
   fc.string({ unit: fc.constantFrom(...'abcdeghilmnoprstu'), minLength: 3, maxLength: most })
 const capital = lower(9).map(word => word.charAt(0).toUpperCase() + word.slice(1))
 const notWords = (word: string) =>
-  !['species', 'forma', 'spec', 'spp', 'subsp', 'var', 'ssp', 'agg', 'aff'].includes(word)
+  !['species', 'forma', 'spec', 'spp', 'subsp', 'var', 'ssp', 'agg', 'aggregate', 'aff'].includes(word)
 const epithet = lower(12).filter(notWords)
 const anyName: fc.Arbitrary<PlantName> = fc.record({
   genus: capital,

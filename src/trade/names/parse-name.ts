@@ -18,32 +18,32 @@ export type NameReading =
   | { readonly kind: 'name'; readonly name: PlantName; readonly faults: readonly NameFault[] }
   | { readonly kind: 'no name'; readonly text: string }
 
-const rankByWord: Readonly<Record<string, 'subsp.' | 'var.' | 'f.'>> = {
-  'subsp.': 'subsp.',
-  subsp: 'subsp.',
-  'ssp.': 'subsp.',
-  ssp: 'subsp.',
-  'var.': 'var.',
-  var: 'var.',
-  'f.': 'f.',
-  forma: 'f.',
-}
-const openByWord: Readonly<Record<string, 'sp.' | 'spp.'>> = {
-  'sp.': 'sp.',
-  sp: 'sp.',
-  'spec.': 'sp.',
-  spec: 'sp.',
-  species: 'sp.',
-  'spp.': 'spp.',
-  spp: 'spp.',
-}
-const doubtByWord: Readonly<Record<string, 'cf.' | 'aff.'>> = {
-  'cf.': 'cf.',
-  cf: 'cf.',
-  '?': 'cf.',
-  'aff.': 'aff.',
-  aff: 'aff.',
-}
+const rankByWord: ReadonlyMap<string, 'subsp.' | 'var.' | 'f.'> = new Map([
+  ['subsp.', 'subsp.'],
+  ['subsp', 'subsp.'],
+  ['ssp.', 'subsp.'],
+  ['ssp', 'subsp.'],
+  ['var.', 'var.'],
+  ['var', 'var.'],
+  ['f.', 'f.'],
+  ['forma', 'f.'],
+] as const)
+const openByWord: ReadonlyMap<string, 'sp.' | 'spp.'> = new Map([
+  ['sp.', 'sp.'],
+  ['sp', 'sp.'],
+  ['spec.', 'sp.'],
+  ['spec', 'sp.'],
+  ['species', 'sp.'],
+  ['spp.', 'spp.'],
+  ['spp', 'spp.'],
+] as const)
+const doubtByWord: ReadonlyMap<string, 'cf.' | 'aff.'> = new Map([
+  ['cf.', 'cf.'],
+  ['cf', 'cf.'],
+  ['?', 'cf.'],
+  ['aff.', 'aff.'],
+  ['aff', 'aff.'],
+] as const)
 
 /** Said of the plant, and no part of its name. */
 const remarkWords: ReadonlySet<string> = new Set(['agg.', 'agg', 'aggregate', 'Aggregat'])
@@ -113,11 +113,12 @@ export function parseName(text: string): NameReading {
   for (let at = 0; at < words.length; at++) {
     const word = words[at]!
     const next = words[at + 1]
-    const rank = rankByWord[word]
-    const doubted = doubtByWord[word]
+    const rank = rankByWord.get(word)
+    const doubted = doubtByWord.get(word)
+    const opened = openByWord.get(word)
     if (doubted !== undefined) doubt = { sign: doubted, of: species === null ? 'species' : 'cultivar' }
     else if (remarkWords.has(word)) remarks.unshift(word)
-    else if (openByWord[word] !== undefined) open = openByWord[word]
+    else if (opened !== undefined) open = opened
     else if (isCross(word) && next !== undefined) {
       if (word !== '×') faults.add('letter x instead of the hybrid sign')
       if (species === null && (isEpithet(next) || isAbbreviation(next))) isHybrid = true

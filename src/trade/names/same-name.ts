@@ -20,7 +20,8 @@ const letters: Readonly<Record<string, string>> = {
 export const foldName = (name: string): string =>
   name
     .toLowerCase()
-    .replace(/[®™©℠]/g, '')
+    // These two would fall apart into letters; ® and the like go with the other signs below.
+    .replace(/[™℠]/g, '')
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()

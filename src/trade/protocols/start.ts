@@ -54,6 +54,17 @@ const usualMonths = (method: MethodId, isDeciduous: boolean): Figure => {
   }
 }
 
+/** A fruit of the tropics may be grown where months say little. */
+const nearEquator = (species: Species, window: Window): Window =>
+  species.climates.includes('tropical')
+    ? {
+        ...window,
+        note: [window.note, 'near the equator go by rains and flush, not by these months']
+          .filter(note => note !== undefined)
+          .join('; '),
+      }
+    : window
+
 const laterLoss = /surviv|60|10 weeks|final|finished|first-grade|weaned/
 
 export function startOf(method: MethodId, species: Species, product: Product): Start {
@@ -68,7 +79,7 @@ export function startOf(method: MethodId, species: Species, product: Product): S
     success: way?.success ?? generalSuccess(method),
     successHoldsLaterLoss: way !== undefined && laterLoss.test(way.counts),
     months: sown ?? way?.timing.monthsToSaleable ?? usualMonths(method, isDeciduous),
-    window: way?.window ?? usualWindow(method, species),
+    window: nearEquator(species, way?.window ?? usualWindow(method, species)),
     isDeciduous,
   }
 }
