@@ -17,5 +17,16 @@ export {
   WeekText,
 } from './plan.ts'
 export { type PlanJobHooks, type PlanWish, planSeason } from './plan-season.ts'
+export {
+  type EarliestWeek,
+  earliestWeekFor,
+  type Promisable,
+  type PromiseWish,
+  promisableFromPlan,
+} from './promise/promise-from-plan.ts'
 export type { RateBook } from './rates/rate-book.ts'
 export { readRateBook } from './rates/read-rate-book.ts'
+export type { Season, SeasonStart } from './season.ts'
+export { mergePartials } from './simulate/merge-partials.ts'
+export { type SimulatedSeasons, type SimulationInput, simulateSeasons } from './simulate/simulate-seasons.ts'
+export { type WorkAgain, workAgain } from './working-again/work-again.ts'

@@ -7,8 +7,9 @@ import type { SeasonSolver, Solution } from './model/season-model.ts'
 import { openSolver } from './model/solve.ts'
 import type { Outcome, Plan, Progress } from './plan.ts'
 import { readSeason } from './reading/read-season.ts'
-import type { Season } from './season.ts'
+import type { Season, SeasonStart } from './season.ts'
 import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
+import type { SimulatedSeasons, SimulationInput } from './simulate/simulate-seasons.ts'
 import { surePlan } from './sureness/sure-plan.ts'
 import { withCover } from './sureness/with-cover.ts'
 
@@ -30,6 +31,12 @@ export interface PlanJobHooks {
   readonly onProgress?: (progress: Progress) => void
   /** Asked often; once true, the best plan so far is the answer. */
   readonly isStopped?: () => boolean
+  /** Runs seasons elsewhere, say shared out to threads; the answer must be that of `simulateSeasons`. */
+  readonly simulate?: (
+    season: Season,
+    starts: readonly SeasonStart[],
+    input: SimulationInput,
+  ) => Promise<SimulatedSeasons>
 }
 
 /**
@@ -58,6 +65,10 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       seed: wish.seed,
       proveSeconds: wish.proveSeconds ?? 2,
       isStopped,
+      ...(hooks.simulate && {
+        simulate: (starts, bought, seasons) =>
+          hooks.simulate!(season, starts, { from: 0, to: seasons, seed: wish.seed, bought }),
+      }),
       tell: (stage, round, worst) =>
         tell(
           stage,
