@@ -11,7 +11,6 @@ export interface NurseryMemory {
   throughSeq(): number
   /** The entry with this id, as the log has it. */
   entry(id: EntryId): LoggedEntry | undefined
-  struck(id: EntryId): boolean
   /** All entries after `seq`, oldest first. */
   after(seq: number, limit: number): readonly LoggedEntry[]
   append(entries: readonly AnyEntry[], receivedAt: string): Appended
@@ -21,7 +20,6 @@ export interface NurseryMemory {
 export const openNurseryMemory = (log: Log): NurseryMemory => {
   const fold = createFold()
   const byId = new Map<EntryId, LoggedEntry>()
-  const struck = new Set<EntryId>()
   const listeners = new Set<(throughSeq: number) => void>()
   let throughSeq = 0
 
@@ -29,7 +27,6 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
     fold.add(entries)
     for (const entry of entries) {
       byId.set(entry.id, entry)
-      if (entry.body.kind === 'struck/1') struck.add(entry.body.entry)
       throughSeq = entry.seq
     }
   }
@@ -45,7 +42,6 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
     nursery: () => fold.nursery(),
     throughSeq: () => throughSeq,
     entry: id => byId.get(id),
-    struck: id => struck.has(id),
     after: (seq, limit) => log.read({ afterSeq: seq, limit }),
     append: (entries, receivedAt) => {
       const result = log.append(entries, receivedAt)

@@ -10,5 +10,5 @@ export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntr
   by: entry.by,
   kind: entry.body.kind,
   says: entryText(entry.body, memory.nursery()),
-  struck: memory.struck(entry.id),
+  struck: memory.nursery().struck.has(entry.id),
 })
