@@ -7,5 +7,13 @@ export default defineConfig({
   plugins: [react()],
   /** For work on the screens: `npx vite` beside `npm start -- --no-open`, whose server answers. */
   server: { proxy: { '/api': 'http://127.0.0.1:7320' } },
-  build: { outDir: '../../dist/app', emptyOutDir: true, target: 'es2023' },
+  build: {
+    outDir: '../../dist/app',
+    emptyOutDir: true,
+    target: 'es2023',
+    rolldownOptions: {
+      /** The rooms below the app do nothing by being imported: what of them the screens do not use stays behind. */
+      treeshake: { moduleSideEffects: [{ test: /\/src\/(science|trade|record|planning|api)\//, sideEffects: false }] },
+    },
+  },
 })

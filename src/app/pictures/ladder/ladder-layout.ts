@@ -1,11 +1,5 @@
 import { linear } from '../scale.ts'
 
-export interface LadderRung {
-  readonly name: string
-  readonly number: number
-  readonly week: string
-}
-
 export interface PlacedRung {
   readonly y: number
   readonly width: number
@@ -20,47 +14,37 @@ export interface PlacedRung {
 
 export interface LadderLayout {
   readonly rungs: readonly PlacedRung[]
-  readonly left: number
-  readonly bar: number
   readonly height: number
-  /** Names stand over their bars where there is no room beside them. */
-  readonly isNarrow: boolean
 }
 
-const NAME_WIDTH = 128
-const NOTE_WIDTH = 190
+export const LADDER = { left: 1, bar: 30, name: 22 } as const
+const GAP = 30
+/** Room for a rate beside the narrowing, where there is room at all. */
+const NOTE_WIDTH = 260
+const ROOMY = 620
 
-/** Rungs from what is started (above) to what is needed (below), each as wide as its number. */
-export const layOutLadder = (rungs: readonly LadderRung[], width: number): LadderLayout => {
-  const isNarrow = width < 520
-  const left = isNarrow ? 1 : NAME_WIDTH
-  const bar = 30
-  const head = isNarrow ? 20 : 0
-  const gap = 34
-  const most = Math.max(1, ...rungs.map(({ number }) => number))
-  const scale = linear(0, most, 0, width - left - (isNarrow ? 2 : NOTE_WIDTH))
-  const pitch = head + bar + gap
+/** Rungs from what is started (above) to what is needed (below), each as wide as its number, its name over it. */
+export const layOutLadder = (numbers: readonly number[], width: number): LadderLayout => {
+  const most = Math.max(1, ...numbers)
+  const scale = linear(0, most, 0, width - 2 * LADDER.left - (width >= ROOMY ? NOTE_WIDTH : 0))
+  const pitch = LADDER.name + LADDER.bar + GAP
   return {
-    left,
-    bar,
-    isNarrow,
-    height: rungs.length * pitch - gap + 2,
-    rungs: rungs.map(({ number }, index) => {
-      const y = index * pitch + head + 1
-      const barWidth = Math.max(2, scale(number))
-      const below = rungs[index + 1]
-      if (below === undefined) return { y, width: barWidth, taper: null }
-      const next = Math.max(2, scale(below.number))
-      const [from, to] = [y + bar, y + pitch]
-      const end = Math.min(barWidth, next)
+    height: numbers.length * pitch - GAP + 2,
+    rungs: numbers.map((number, index) => {
+      const y = index * pitch + LADDER.name
+      const bar = Math.max(2, scale(number))
+      const below = numbers[index + 1]
+      if (below === undefined) return { y, width: bar, taper: null }
+      const next = Math.max(2, scale(below))
+      const [from, to] = [y + LADDER.bar, y + pitch]
       return {
         y,
-        width: barWidth,
+        width: bar,
         taper: {
-          path: `M${left} ${from}H${left + barWidth}L${left + next} ${to}H${left}Z`,
-          middle: (from + to - head) / 2,
-          end: left + end,
-          lost: Math.max(0, number - below.number),
+          path: `M${LADDER.left} ${from}H${LADDER.left + bar}L${LADDER.left + next} ${to}H${LADDER.left}Z`,
+          middle: from + GAP / 2,
+          end: LADDER.left + Math.min(bar, next),
+          lost: Math.max(0, number - below),
         },
       }
     }),

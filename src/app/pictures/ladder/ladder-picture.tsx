@@ -3,7 +3,7 @@ import type { RateUsed, Rung } from '../../../planning/index.ts'
 import { useFormat } from '../../text/use-format.ts'
 import './ladder.css'
 import { Picture } from '../frame/picture.tsx'
-import { layOutLadder } from './ladder-layout.ts'
+import { LADDER, layOutLadder } from './ladder-layout.ts'
 
 /** The count-back of one batch or start: from what is needed up to what has to be worked. */
 export function LadderPicture({
@@ -63,7 +63,10 @@ export function LadderPicture({
       })}
     >
       {width => {
-        const layout = layOutLadder(rungs, width)
+        const layout = layOutLadder(
+          rungs.map(({ number }) => number),
+          width,
+        )
         return (
           <svg
             className="ladder"
@@ -76,47 +79,33 @@ export function LadderPicture({
           >
             {layout.rungs.map(({ y, width: bar, taper }, index) => {
               const rung = rungs[index]!
-              const isLast = index === rungs.length - 1
               const rate = rateBelow(index)
-              const middle = y + layout.bar / 2 + 5
+              const beside = taper !== null && taper.end < width - 250 ? taper.end + 18 : LADDER.left + 14
               return (
                 <g key={`${rung.step} ${rung.name}`}>
                   {taper !== null && <path d={taper.path} className="ladder-taper" />}
                   <rect
-                    x={layout.left}
+                    x={LADDER.left}
                     y={y}
                     width={bar}
-                    height={layout.bar}
-                    className={isLast ? 'ladder-needed' : 'ladder-rung'}
+                    height={LADDER.bar}
+                    className={index === rungs.length - 1 ? 'ladder-needed' : 'ladder-rung'}
                   />
-                  {layout.isNarrow ? (
-                    <text x={layout.left} y={y - 6}>
-                      <tspan className="strong">{rung.name}</tspan>{' '}
-                      <tspan className="soft">{weekText(rung.week)}</tspan>
-                    </text>
-                  ) : (
-                    <>
-                      <text x={layout.left - 12} y={middle - 6} textAnchor="end" className="strong">
-                        {rung.name}
-                      </text>
-                      <text x={layout.left - 12} y={middle + 9} textAnchor="end" className="soft ladder-week">
-                        {weekText(rung.week)}
-                      </text>
-                    </>
-                  )}
-                  <text x={layout.left + 10} y={middle + 1} className="ladder-number">
+                  <text x={LADDER.left} y={y - 6}>
+                    <tspan className="strong">{rung.name}</tspan>
+                    <tspan className="soft" dx={6}>
+                      {weekText(rung.week)}
+                    </tspan>
+                  </text>
+                  <text x={LADDER.left + 10} y={y + 21} className="ladder-number">
                     {format.number(rung.number)}
                   </text>
                   {taper !== null && rate !== null && (
                     <g>
-                      <RateSign
-                        x={layout.isNarrow ? layout.left + 8 : taper.end + 18}
-                        y={taper.middle}
-                        from={rate.from}
-                      />
-                      <text x={layout.isNarrow ? layout.left + 20 : taper.end + 30} y={taper.middle + 4}>
+                      <RateSign x={beside} y={taper.middle} from={rate.from} />
+                      <text x={beside + 11} y={taper.middle + 4}>
                         {rateText(rate)}
-                        {!layout.isNarrow && <tspan className="soft"> · {sourceOf(rate)}</tspan>}
+                        <tspan className="soft"> · {sourceOf(rate)}</tspan>
                       </text>
                     </g>
                   )}

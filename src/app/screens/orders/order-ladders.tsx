@@ -16,10 +16,11 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   const { start, running } = useJob()
   const { data } = useQuery(look.plan())
   const { data: batches } = useQuery(look.batches('alive'))
-  if (forecast === undefined || forecast.ladders.length === 0)
+  const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
+  if (forecast === undefined || ladders.length === 0)
     return (
       <div className="row soft">
-        <p>{t('orders.noLadder')}</p>
+        <p>{t(forecast === undefined ? 'orders.noLadder' : 'orders.noSource')}</p>
         {forecast === undefined && (
           <Button className="plain" onPress={start} isDisabled={running}>
             {t('orders.planNow')}
@@ -41,7 +42,7 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   return (
     <section className="stack">
       <h3>{t('orders.howMade')}</h3>
-      {forecast.ladders.map(ladder => (
+      {ladders.map(ladder => (
         <div key={`${ladder.start} ${ladder.batch}`} className="sheet">
           <LadderPicture
             title={titleOf(ladder)}

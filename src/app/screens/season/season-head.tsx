@@ -1,9 +1,10 @@
-import { useMutation, useQueryClient } from '@tanstack/react-query'
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { PlanState } from '../../../api/index.ts'
 import type { Plan } from '../../../planning/index.ts'
 import { client } from '../../data/client.ts'
+import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
@@ -26,12 +27,9 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
     },
   })
   const gap = format.share(Math.max(0.01, plan.gapShare))
-  const asked = new Map(
-    queries
-      .getQueryData<{ order: { id: string; sure: number } }[]>(['orders'])
-      ?.map(row => [row.order.id, row.order.sure]),
-  )
-  const sure = plan.orders.filter(({ order, chance }) => !isUnsure(chance, asked.get(order) ?? 0)).length
+  const { data: rows } = useQuery(look.orders())
+  const asked = new Map(rows?.map(({ order }) => [order.id, order.sure]))
+  const sure = plan.orders.filter(({ order, chance }) => !isUnsure(chance, asked.get(order) ?? 1)).length
 
   const outcome = (): string => {
     const { outcome: said } = plan

@@ -1,7 +1,9 @@
 import { useTranslation } from 'react-i18next'
 import { useNames } from '../../data/use-names.ts'
 import { useFormat } from '../../text/use-format.ts'
-import { TaskRow } from './task-row.tsx'
+import { RoutineRow } from './routine-row.tsx'
+import { routines } from './routines.ts'
+import { TaskRow, type TaskState } from './task-row.tsx'
 import type { WorkDay } from './walking-order.ts'
 
 /** One day's work, place by place. */
@@ -19,6 +21,8 @@ export function DaySheet({
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const stateOf = (task: string): TaskState =>
+    sent.has(task) ? 'done' : unsent.has(task) ? 'waiting' : 'open'
   const title = day === null ? t('work.anyDay') : format.weekday(day)
   return (
     <section className={day === today ? 'sheet day today' : 'sheet day'} aria-label={title}>
@@ -34,13 +38,13 @@ export function DaySheet({
         <div key={bench ?? ''} className="day-place">
           <h3 className="day-bench">{bench === null ? t('trade.noBench') : names.bench(bench)}</h3>
           <ul>
-            {tasks.map(task => (
-              <TaskRow
-                key={task.id}
-                task={task}
-                state={sent.has(task.id) ? 'done' : unsent.has(task.id) ? 'waiting' : 'open'}
-              />
-            ))}
+            {routines(tasks).map(group =>
+              group.length === 1 ? (
+                <TaskRow key={group[0]!.id} task={group[0]!} state={stateOf(group[0]!.id)} />
+              ) : (
+                <RoutineRow key={group[0]!.id} tasks={group} stateOf={stateOf} />
+              ),
+            )}
           </ul>
         </div>
       ))}

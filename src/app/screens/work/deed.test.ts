@@ -28,7 +28,10 @@ const ground = {
     bench: 'mist-1',
   } as unknown as PlannedStart,
   protocol: { steps: [{ id: 'mist' }, { id: 'wean' }] } as unknown as ProtocolSummary,
-  batch: undefined,
+  finished: [
+    { id: 'old', finished: 30 },
+    { id: 'young', finished: 50 },
+  ],
   by: 'ana',
   newBatch: () => ({ id: 'new', name: '26-119' }),
   noteOf: (_: Task, number: number) => `${number} instead`,
@@ -69,6 +72,22 @@ describe('what a ticked task says', () => {
       order: 'o1',
       number: 40,
     })
+  })
+
+  test('trees for an order leave the oldest finished batches first', () => {
+    const from = (number: number) =>
+      deedOf(task({ kindOfTask: 'dispatch', order: 'o1' }), number, ground).flatMap(body =>
+        body.kind === 'dispatched/1' ? [[body.batch, body.number]] : [],
+      )
+    expect(from(20)).toEqual([['old', 20]])
+    expect(from(60)).toEqual([
+      ['old', 30],
+      ['young', 30],
+    ])
+    expect(from(100)).toEqual([
+      ['old', 30],
+      ['young', 70],
+    ])
   })
 
   test('work without an entry of its own is said done, and noted when the number was another', () => {

@@ -6,7 +6,8 @@ import type { BatchId, Material, PersonId, StepId } from '../../../trade/index.t
 /** What is known when a task is ticked. */
 export interface DeedGround {
   readonly start: PlannedStart | undefined
-  readonly batch: BatchRow | undefined
+  /** Batches of the task's kind with finished plants, the oldest first. */
+  readonly finished: readonly Pick<BatchRow, 'id' | 'finished'>[]
   readonly protocol: ProtocolSummary | undefined
   readonly by: string | null
   readonly newBatch: () => { readonly id: BatchId; readonly name: string }
@@ -37,6 +38,25 @@ const sourcesOf = (start: PlannedStart, number: number): readonly Source[] => [
 const stepAfter = (protocol: ProtocolSummary | undefined, step: StepId): StepId | null => {
   const at = protocol?.steps.findIndex(({ id }) => id === step) ?? -1
   return at === -1 ? null : (protocol?.steps[at + 1]?.id ?? null)
+}
+
+/** From the batch named, or from the finished ones of that kind, the oldest first; what is beyond all stays with the last. */
+const dispatchedFrom = (task: Task, number: number, finished: DeedGround['finished']): readonly Body[] => {
+  const { order } = task
+  const out = (batch: BatchId, some: number): Body => ({
+    kind: 'dispatched/1',
+    batch,
+    order,
+    number: some,
+    to: '',
+  })
+  if (task.batch !== null) return [out(task.batch, number)]
+  let left = number
+  return finished.flatMap(({ id, finished: here }, index) => {
+    const some = index === finished.length - 1 ? left : Math.min(left, here)
+    left -= some
+    return some > 0 ? [out(id, some)] : []
+  })
 }
 
 /** What a ticked task says happened, with the number that really happened. The task itself is said done last. */
@@ -78,8 +98,7 @@ export const deedOf = (task: Task, number: number, ground: DeedGround): readonly
       if (task.batch === null) return [...noted(), done]
       return [{ kind: 'finished/1', batch: task.batch, number, grade: '' }, done]
     case 'dispatch':
-      if (task.batch === null) return [...noted(), done]
-      return [{ kind: 'dispatched/1', batch: task.batch, order: task.order, number, to: '' }, done]
+      return [...dispatchedFrom(task, number, ground.finished), done]
     default:
       return [...noted(), done]
   }

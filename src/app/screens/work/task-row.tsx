@@ -1,25 +1,25 @@
+import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Task } from '../../../planning/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
+import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import { TickTask } from './tick-task.tsx'
 
+/** `waiting`: done, and not yet at the office. */
+export type TaskState = 'open' | 'waiting' | 'done'
+
 /** One thing to do: what, how many, from where, by whom, how long, and the caution beside it. */
-export function TaskRow({
-  task,
-  state,
-}: {
-  readonly task: Task
-  readonly state: 'open' | 'waiting' | 'done'
-}) {
+export function TaskRow({ task, state }: { readonly task: Task; readonly state: TaskState }) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const { data: batches } = useQuery({ ...look.batches('alive'), enabled: task.batch !== null })
   const [ticking, setTicking] = useState(false)
   const about = [
     task.from && t('work.from', { from: task.from }),
@@ -47,7 +47,9 @@ export function TaskRow({
               <>
                 {about.length > 0 && ' · '}
                 <Link to="/batches/$batch" params={{ batch: task.batch }}>
-                  {t('batch.open')}
+                  {t('work.batch', {
+                    batch: batches?.find(({ id }) => id === task.batch)?.name ?? task.batch,
+                  })}
                 </Link>
               </>
             )}

@@ -38,7 +38,9 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
       })
     const bodies = deedOf(task, number, {
       start: planned?.plan?.starts.find(({ id }) => id === task.start),
-      batch,
+      finished: (batches ?? [])
+        .filter(row => row.kind === task.kind && row.finished > 0 && !row.onHold)
+        .sort((a, b) => a.startedOn.localeCompare(b.startedOn)),
       protocol: batch === undefined ? undefined : names.protocols.get(batch.protocol),
       by: whoNow(),
       newBatch: () => ({

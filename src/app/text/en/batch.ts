@@ -1,5 +1,4 @@
 export const batch = {
-  open: 'the batch',
   title: 'Batch {{name}}',
   all: 'All batches',
   begun: '{{number}} begun {{day}}, {{days}} days ago, by {{protocol}}.',

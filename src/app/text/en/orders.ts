@@ -39,6 +39,7 @@ export const orders = {
   ladderPlain: 'Count-back',
   ladderSays: '{{protocol}}',
   noLadder: 'No plan has counted this order back yet.',
+  noSource: 'Nothing that stands or is planned goes to it.',
   planNow: 'Plan the season',
   dates: 'Not before {{earliest}}, not after {{latest}}.',
   instead: 'Also takes: {{kinds}}.',
