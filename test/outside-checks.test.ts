@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { allOutsideChecks } from './outside-checks.ts'
 
+const checks = allOutsideChecks()
+
 describe('what is computed agrees with sources outside the project:', () => {
-  for (const check of allOutsideChecks())
+  for (const check of checks)
     test(check.what, () => {
       const { expected, got, tolerance, source, basis } = check
       expect(check.pass, JSON.stringify({ source, basis, expected, got, tolerance }, null, 1)).toBe(true)
@@ -10,6 +12,6 @@ describe('what is computed agrees with sources outside the project:', () => {
 })
 
 test('no two outside checks have the same name', () => {
-  const names = allOutsideChecks().map(check => check.what)
+  const names = checks.map(check => check.what)
   expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([])
 })

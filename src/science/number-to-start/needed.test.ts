@@ -92,7 +92,7 @@ describe('the chance through a chain of steps', () => {
           expect(Math.abs(chanceOfCourse(wanted, start, prepared) - second)).toBeLessThan(1e-6)
         },
       ),
-      { numRuns: 12 },
+      { numRuns: 8 },
     )
   })
 
