@@ -80,9 +80,15 @@ export const tellHistory = (
   const finishing: Finishing[] = []
   const perYear = new Map<number, number>()
 
+  /** The bigger the bench, the more often it is the one. */
   const benchFor = (place: string, luck: SeededRandom): BenchId | null => {
     const fitting = benches.filter(bench => bench.place === place)
-    return fitting.length === 0 ? null : pick(luck, fitting).id
+    let at = luck.uniform() * fitting.reduce((sum, bench) => sum + bench.areaSquareMetres, 0)
+    for (const bench of fitting) {
+      at -= bench.areaSquareMetres
+      if (at <= 0) return bench.id
+    }
+    return fitting.at(-1)?.id ?? null
   }
 
   const handFor = (protocol: Protocol, luck: SeededRandom): PersonId => {

@@ -11,22 +11,23 @@ export const site = Site.parse({
   heightMetres: 40,
 })
 
+/** Name, kind of place, length, width, and where its corner lies on the plan, in metres. */
 const rows = [
-  ['seed-house', 'Seed house', 'seed house', 6, 2.5],
-  ['mist-1', 'Mist bed 1', 'mist bed', 5, 1.2],
-  ['mist-2', 'Mist bed 2', 'mist bed', 4, 1.2],
-  ['hot-bed', 'Hot bed', 'hot bed', 9, 1.2],
-  ['healing', 'Healing tent', 'healing tent', 9, 2.4],
-  ['cold', 'Cold store', 'cold store', 8, 6],
-  ['shade-1', 'Long shade', 'shade house', 36, 8],
-  ['shade-2', 'Wall shade', 'shade house', 24, 6],
-  ['tunnel', 'Harbour tunnel', 'tunnel', 18, 4.5],
-  ['ground-1', 'Upper ground', 'standing ground', 30, 8],
-  ['ground-2', 'Lower ground', 'standing ground', 24, 7],
-  ['rows', 'Field below the wall', 'field row', 60, 26],
+  ['seed-house', 'Seed house', 'seed house', 6, 2.5, 2, 2],
+  ['mist-1', 'Mist bed 1', 'mist bed', 5, 1.2, 12, 2],
+  ['mist-2', 'Mist bed 2', 'mist bed', 4, 1.2, 12, 7],
+  ['hot-bed', 'Hot bed', 'hot bed', 9, 1.2, 22, 2],
+  ['healing', 'Healing tent', 'healing tent', 9, 2.4, 22, 7],
+  ['cold', 'Cold store', 'cold store', 8, 6, 36, 2],
+  ['tunnel', 'Harbour tunnel', 'tunnel', 18, 4.5, 48, 3],
+  ['shade-1', 'Long shade', 'shade house', 36, 8, 2, 15],
+  ['shade-2', 'Wall shade', 'shade house', 24, 6, 42, 15],
+  ['ground-1', 'Upper ground', 'standing ground', 30, 8, 2, 28],
+  ['ground-2', 'Lower ground', 'standing ground', 24, 7, 42, 28],
+  ['rows', 'Field below the wall', 'field row', 60, 26, 2, 41],
 ] as const
 
-export const benches: readonly Bench[] = rows.map(([id, name, place, length, width], at) =>
+export const benches: readonly Bench[] = rows.map(([id, name, place, length, width, x, y]) =>
   Bench.parse({
     id,
     name,
@@ -34,7 +35,7 @@ export const benches: readonly Bench[] = rows.map(([id, name, place, length, wid
     areaSquareMetres: Math.round(length * width * 10) / 10,
     lengthMetres: length,
     widthMetres: width,
-    position: { xMetres: 10 + (at % 4) * 65, yMetres: 10 + Math.floor(at / 4) * 50 },
+    position: { xMetres: x, yMetres: y },
   }),
 )
 
