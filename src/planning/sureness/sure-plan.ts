@@ -73,11 +73,11 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
       const proveSeconds = input.proveSeconds / 2
       const rounded = await wholeTrays({ season: covered, margins, relaxed: bound, proveSeconds, isStopped })
       const solution = sentInTheirDates(season, rounded.solution)
-      const { bought, deliveries } = solution
       return {
         starts: chosenStarts(season, solution),
-        bought,
-        deliveries,
+        bought: solution.bought,
+        // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
+        deliveries: bound.deliveries,
         relaxed: bound,
         whole: { ...rounded, solution },
       }
