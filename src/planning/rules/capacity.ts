@@ -21,19 +21,16 @@ export interface Capacity {
   all(): readonly CapacityRow[]
 }
 
-/** Collects the entries of one row. */
+/** Collects the entries of one row; what meets at one column adds up. */
 export function rowEntries(): {
   add(column: number, value: number): void
   done(): { columns: Int32Array; values: Float64Array }
 } {
-  const columns: number[] = []
-  const values: number[] = []
+  const entries = new Map<number, number>()
   return {
     add(column, value) {
-      if (value === 0) return
-      columns.push(column)
-      values.push(value)
+      if (value !== 0) entries.set(column, (entries.get(column) ?? 0) + value)
     },
-    done: () => ({ columns: Int32Array.from(columns), values: Float64Array.from(values) }),
+    done: () => ({ columns: Int32Array.from(entries.keys()), values: Float64Array.from(entries.values()) }),
   }
 }

@@ -10,6 +10,7 @@ const MOST_WHOLE_COLUMNS = 1200
  */
 const NODES_PER_SECOND = 100
 const LONGEST_TIMES = 6
+const LONGEST_SECONDS = 10
 /** Searches, each with the capacities that the last one broke. */
 const MOST_SEARCHES = 4
 
@@ -34,7 +35,7 @@ export async function proveWhole(
     opened.options.set({
       mip_rel_gap: 1e-4,
       mip_max_nodes: Math.ceil(NODES_PER_SECOND * limits.proveSeconds),
-      time_limit: LONGEST_TIMES * limits.proveSeconds,
+      time_limit: LONGEST_SECONDS + LONGEST_TIMES * limits.proveSeconds,
     })
     let best: Solution | null = null
     let from = rounded
