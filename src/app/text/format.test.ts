@@ -36,6 +36,12 @@ describe('as the reader writes it', () => {
     expect(createFormat('en-US', 'us').length(8)).toBe('26.2 ft')
   })
 
+  test('months are said in runs, over the turn of the year too', () => {
+    const format = createFormat('en-GB', 'metric')
+    expect(format.months([7, 8, 2, 3])).toBe('Feb\u2009–\u2009Mar and Jul\u2009–\u2009Aug')
+    expect(format.months([11, 12, 1, 5])).toBe('May and Nov\u2009–\u2009Jan')
+  })
+
   test('working time is rounded to what a person would say', () => {
     const format = createFormat('en-GB', 'metric')
     expect(format.hours(7)).toBe('5 min')

@@ -1,4 +1,5 @@
 import { dayNumber, dayText, weekNumber, weekOfDay, weekStart, weekText } from '../../science/index.ts'
+import { monthArcs } from '../pictures/year-wheel/wheel-layout.ts'
 
 /** Numbers, days and measures as the reader writes them. Pure: the locale and the units come in. */
 
@@ -48,6 +49,11 @@ export const createFormat = (locale: string, units: Units) => {
   const month = date({ month: 'short' })
   const narrowMonth = date({ month: 'narrow' })
   const monthYear = date({ month: 'short', year: 'numeric' })
+  const monthName = (index: number) => month.format(Date.UTC(2026, index, 15))
+  const monthSpan = (from: number, to: number) =>
+    to < 12
+      ? month.formatRange(Date.UTC(2026, from, 15), Date.UTC(2026, to, 15))
+      : `${monthName(from)}\u2009–\u2009${monthName(to % 12)}`
   const isoWeeks = countsWeeks(locale)
   const list = new Intl.ListFormat(locale, { type: 'conjunction' })
   const plainArea = (squareMetres: number) =>
@@ -67,7 +73,14 @@ export const createFormat = (locale: string, units: Units) => {
     fullDay: (day: string) => fullDay.format(instant(day)),
     weekday: (day: string) => weekday.format(instant(day)),
     weekdayAndDay: (day: string) => shortWeekday.format(instant(day)),
-    month: (index: number) => month.format(Date.UTC(2026, index, 15)),
+    month: monthName,
+    /** Months from 1 to 12 in runs: "Feb to Apr and Sept", over the turn of the year too. */
+    months: (months: readonly number[]) =>
+      list.format(
+        monthArcs(months).map(({ from, to }) =>
+          to - from === 1 ? monthName(from) : monthSpan(from, to - 1),
+        ),
+      ),
     narrowMonth: (index: number) => narrowMonth.format(Date.UTC(2026, index, 15)),
     monthYear: (day: string) => monthYear.format(instant(day)),
     /** The number of an ISO week where people use it; the Monday's date elsewhere. */

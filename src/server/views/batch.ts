@@ -1,5 +1,5 @@
 import type { BatchView } from '../../api/index.ts'
-import { expectedBand, type Plan, readRateBook } from '../../planning/index.ts'
+import { expectedBand, type Plan } from '../../planning/index.ts'
 import {
   type Batch,
   childrenOf,
@@ -14,6 +14,7 @@ import type { NurseryMemory } from '../nursery-memory.ts'
 import { rowMaker } from './batch-rows.ts'
 import { shownEntry } from './entries.ts'
 import { queryRow } from './queries.ts'
+import { rateBookOf } from './rate-book.ts'
 
 const sourceRow = (nursery: Nursery, source: Source): BatchView['from'][number] => {
   switch (source.from) {
@@ -100,7 +101,7 @@ export const batchView = (
     }),
     counts: countsOf(batch),
     losses: batch.losses.map(({ on, step, number, cause }) => ({ on, step, number, cause })),
-    expected: expectedBand(readRateBook(nursery, today), protocol, batch),
+    expected: expectedBand(rateBookOf(nursery, today), protocol, batch),
     from: batch.sources.map(source => sourceRow(nursery, source)),
     into: childrenOf(nursery, batch.id).map(({ batch: child, number }) => ({
       batch: child,

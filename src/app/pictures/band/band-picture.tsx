@@ -11,6 +11,7 @@ export function BandPicture({
   begun,
   counts,
   expected,
+  lost,
   today,
 }: {
   readonly title: string
@@ -18,14 +19,18 @@ export function BandPicture({
   readonly begun: number
   readonly counts: BatchView['counts']
   readonly expected: BatchView['expected']
+  /** Lost over all steps up to now: what is known of today besides the counts. */
+  readonly lost: number
   /** Days since the start. */
   readonly today: number
 }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const seen = [{ day: 0, alive: begun }, ...counts.map(({ day, alive }) => ({ day, alive }))]
+  const counted = [{ day: 0, alive: begun }, ...counts.map(({ day, alive }) => ({ day, alive }))]
+  const alive = begun - lost
+  const seen = today > counted.at(-1)!.day && alive >= 0 ? [...counted, { day: today, alive }] : counted
   const last = seen.at(-1)!
-  const standing = counts.length === 0 ? null : standingOf(expected, last.day, last.alive)
+  const standing = seen.length === 1 ? null : standingOf(expected, last.day, last.alive)
 
   return (
     <Picture
@@ -102,7 +107,7 @@ export function BandPicture({
                 <circle key={`${day} ${alive}`} cx={x(day)} cy={y(alive)} r={5} className="band-count" />
               )
             })}
-            {counts.length > 0 && (
+            {seen.length > 1 && (
               <text
                 x={x(last.day) > width - 60 ? x(last.day) - 12 : x(last.day) + 11}
                 y={y(last.alive) + 5}

@@ -96,7 +96,7 @@ export function BlockPicture({
                   ) : (
                     radius > 15 && (
                       <text x={x} y={y + 4} textAnchor="middle" className="block-name">
-                        {row.mother.name.replace(/^.*?(\d+)$/, '$1').slice(0, 4)}
+                        {row.mother.id.slice(-4)}
                       </text>
                     )
                   )}

@@ -35,6 +35,7 @@ export function BatchScreen() {
               begun={data.row.number}
               counts={data.counts}
               expected={data.expected}
+              lost={data.steps.reduce((sum, { lost }) => sum + lost, 0)}
               today={daysBetween(data.row.startedOn, nursery?.today ?? deviceDay())}
             />
             <BatchFamily view={data} />

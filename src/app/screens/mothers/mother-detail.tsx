@@ -40,7 +40,7 @@ export function MotherDetail({ row }: { readonly row: MotherRow }) {
                   })}{' '}
                   <span className="soft small">
                     {t('mothers.months', {
-                      months: format.list(months.map(month => format.month(month - 1))),
+                      months: format.months(months),
                     })}
                   </span>
                 </p>

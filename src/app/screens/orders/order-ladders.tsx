@@ -5,6 +5,7 @@ import type { OrderForecast } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { useNames } from '../../data/use-names.ts'
+import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
 import { useFormat } from '../../text/use-format.ts'
 
@@ -20,7 +21,15 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   if (forecast === undefined || ladders.length === 0)
     return (
       <div className="row soft">
-        <p>{t(forecast === undefined ? 'orders.noLadder' : 'orders.noSource')}</p>
+        <p>
+          {t(
+            forecast === undefined
+              ? 'orders.noLadder'
+              : isUnsure(forecast.chance, forecast.asked)
+                ? 'orders.noSource'
+                : 'orders.noOwnSource',
+          )}
+        </p>
         {forecast === undefined && (
           <Button className="plain" onPress={start} isDisabled={running}>
             {t('orders.planNow')}

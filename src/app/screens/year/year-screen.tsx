@@ -53,7 +53,7 @@ export function YearScreen() {
             ? t('year.always')
             : protocol.window.months.length === 0
               ? t('year.never')
-              : format.list(protocol.window.months.map(one => format.month(one - 1)))}
+              : format.months(protocol.window.months)}
           . {t('year.condition', { condition: protocol.window.condition })}.{' '}
           {t('year.basis', { basis: protocol.window.basis })}.
         </p>

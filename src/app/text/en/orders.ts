@@ -39,6 +39,7 @@ export const orders = {
   ladderPlain: 'Count-back',
   ladderSays: '{{protocol}}',
   noLadder: 'No plan has counted this order back yet.',
+  noOwnSource: 'No single batch or start is set aside for it: enough of this kind is expected to be there.',
   noSource: 'Nothing that stands or is planned goes to it.',
   planNow: 'Plan the season',
   dates: 'Not before {{earliest}}, not after {{latest}}.',
