@@ -1,6 +1,8 @@
+import { airAndSunChecks } from './air-and-sun.ts'
 import { calendarChecks } from './calendar.ts'
-import { climateChecks } from './climate.ts'
 import { countsChecks } from './counts.ts'
+import { evaporationChecks } from './evaporation.ts'
+import { heatAndChillChecks } from './heat-and-chill.ts'
 import { numberToStartChecks } from './number-to-start.ts'
 import type { OutsideCheck } from './outside-check.ts'
 import { overdispersedCountsChecks } from './overdispersed-counts.ts'
@@ -18,7 +20,9 @@ export const outsideChecks = (): readonly OutsideCheck[] => [
   ...samplingChecks(),
   ...pairingChecks(),
   ...calendarChecks(),
-  ...climateChecks(),
+  ...airAndSunChecks(),
+  ...evaporationChecks(),
+  ...heatAndChillChecks(),
   ...overdispersedCountsChecks(),
   ...plumRootCuttingsChecks(),
   ...rootingCountsChecks(),
