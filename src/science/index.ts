@@ -37,6 +37,49 @@ export {
   vapourPressureDeficitKPa,
   vapourPressureFromWetBulbKPa,
 } from './climate/vapour-pressure.ts'
+export { type ExactStrata, exactStrata } from './comparison/exact-strata.ts'
+export { type Finding, type FindingKind, findingInWords, findingOf } from './comparison/finding.ts'
+export {
+  correlationWithin,
+  type Funnel,
+  type FunnelGroup,
+  type FunnelStanding,
+  funnel,
+  type GroupedBatch,
+  groupDifference,
+} from './comparison/funnel.ts'
+export { type Counted, type Heterogeneity, heterogeneity } from './comparison/heterogeneity.ts'
+export { type IntraclassCorrelation, intraclassCorrelation } from './comparison/intraclass-correlation.ts'
+export {
+  type SlumpOptions,
+  type SlumpWatch,
+  type WatchedBatch,
+  watchForSlump,
+} from './comparison/slump-watch.ts'
+export {
+  analyseTrial,
+  type TrialAnalysis,
+  type TrialComparison,
+  type TrialPlot,
+} from './comparison/trial-analysis.ts'
+export {
+  type AllocatedPlot,
+  allocatePlots,
+  type TrialBench,
+  type TrialSize,
+  type TrialSizeInput,
+  trialSize,
+} from './comparison/trial-plan.ts'
+export {
+  type CommonOddsRatio,
+  commonOddsRatio,
+  noThreeWay,
+  type SameOddsRatio,
+  type Stratum,
+  sameOddsRatio,
+  type TwoGroups,
+  twoGroups,
+} from './comparison/two-groups.ts'
 export { chiSquareTest } from './counts/chi-square-test.ts'
 export { type ControlChart, controlChart } from './counts/control-chart.ts'
 export { differenceInterval } from './counts/difference-interval.ts'
@@ -52,7 +95,18 @@ export {
 export type { TwoCounts } from './counts/two-counts.ts'
 export { betaCdf, betaQuantile, binomialAtLeast } from './distributions/beta.ts'
 export { betaFromLowTypicalHigh } from './distributions/beta-from-low-typical-high.ts'
+export { chiSquareAbove } from './distributions/chi-square.ts'
 export { normalCdf, normalQuantile } from './distributions/normal.ts'
+export {
+  type CaliperAt,
+  type CaliperGrowth,
+  type CaliperInput,
+  type CaliperSample,
+  caliperAt,
+  fitCaliper,
+  type ShareInside,
+  shareInsideCaliper,
+} from './growth/caliper.ts'
 export {
   type CheapestStart,
   type CheapestStartInput,
@@ -82,6 +136,8 @@ export { drawBeta, drawGamma } from './random/draw-gamma.ts'
 export { drawNormal } from './random/draw-normal.ts'
 export { drawPoisson } from './random/draw-poisson.ts'
 export { type SeededRandom, seededRandom } from './random/seeded-random.ts'
+export { type BatchSpreadFit, fitBatchSpread } from './rates/batch-spread.ts'
+export { type BetaBinomialFit, fitBetaBinomial } from './rates/beta-binomial.ts'
 export {
   type FitRatesInput,
   fitRates,
@@ -107,6 +163,7 @@ export {
   type RateFromCountsInput,
   rateFromCounts,
 } from './rates/rate-from-counts.ts'
+export { fitRootCounts, type RootCountsFit, type RootCountsInput } from './rates/root-counts.ts'
 export {
   chanceToAccept,
   type LotSample,
@@ -116,3 +173,31 @@ export {
 } from './sampling/inspection.ts'
 export { differenceAllowed, type ReplicatesJudged, replicatesAgree } from './sampling/seed-test.ts'
 export { plantsToCatchVariant, seedlingsFor, seedToSow } from './sampling/seedlings.ts'
+export { type HazardRatio, hazardRatio } from './time/hazard-ratio.ts'
+export {
+  type IntervalScale,
+  kaplanMeier,
+  type LossesAt,
+  type SurvivalPoint,
+  timeOfLoss,
+} from './time/kaplan-meier.ts'
+export { type LogRank, logRank } from './time/log-rank.ts'
+export type { Look, LookedAtBatch } from './time/looks.ts'
+export {
+  type DurationBelief,
+  type DurationModel,
+  type DurationObservation,
+  durationQuantile,
+  fitStepDuration,
+  predictDuration,
+} from './time/step-duration.ts'
+export { type StillToTake, type StillToTakeInput, stillToTake } from './time/still-to-take.ts'
+export { type DecidedBy, takeByLooks } from './time/take-by-looks.ts'
+export {
+  chanceStillTakes,
+  fitTakeCurve,
+  happenedBy,
+  type LogNormalTime,
+  type TakeCurve,
+  timeFromLowHigh,
+} from './time/take-curve.ts'

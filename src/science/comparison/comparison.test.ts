@@ -1,0 +1,227 @@
+import { expect, test } from 'vitest'
+import { drawBinomial } from '../random/draw-binomial.ts'
+import { drawBeta } from '../random/draw-gamma.ts'
+import { seededRandom } from '../random/seeded-random.ts'
+import { exactStrata } from './exact-strata.ts'
+import { findingInWords, findingOf } from './finding.ts'
+import { correlationWithin, funnel } from './funnel.ts'
+import { watchForSlump } from './slump-watch.ts'
+import { analyseTrial } from './trial-analysis.ts'
+import { allocatePlots, trialSize } from './trial-plan.ts'
+
+const random = (seed: number) => seededRandom(seed)
+/** A batch of plants that are alike by `correlation` about a share. */
+const batchOf = (source: ReturnType<typeof seededRandom>, n: number, share: number, correlation: number) => {
+  const precision = 1 / correlation - 1
+  const own = drawBeta(source, share * precision, (1 - share) * precision)
+  return { entered: n, survived: drawBinomial(source, n, own) }
+}
+
+test('people who are all alike stay inside the funnel 95 times in 100, though batches differ', () => {
+  const source = random(5)
+  let outside = 0
+  let all = 0
+  for (let round = 0; round < 60; round++) {
+    const batches = Array.from({ length: 8 }, (_, person) =>
+      Array.from({ length: 3 + person }, () => ({ group: `p${person}`, ...batchOf(source, 60, 0.75, 0.08) })),
+    ).flat()
+    for (const { standing } of funnel(batches).groups) {
+      all++
+      if (standing !== 'within') outside++
+    }
+  }
+  // 480 people: standard error 0.01.
+  expect(outside / all).toBeGreaterThan(0.02)
+  expect(outside / all).toBeLessThan(0.085)
+})
+
+test('somebody truly worse is found far below, and the others do not hide it', () => {
+  const source = random(9)
+  const batches = ['ana', 'bo', 'chi', 'dee'].flatMap(group =>
+    Array.from({ length: 10 }, () => ({ group, ...batchOf(source, 80, group === 'dee' ? 0.45 : 0.8, 0.04) })),
+  )
+  const { groups, correlationBasis } = funnel(batches)
+  expect(correlationBasis).toBe('measured')
+  expect(groups.find(({ group }) => group === 'dee')?.standing).toBe('far-below')
+})
+
+test('one batch each: the correlation is assumed and said to be', () => {
+  const { correlationBasis, correlation } = funnel([
+    { group: 'ana', entered: 50, survived: 40 },
+    { group: 'bo', entered: 5, survived: 5 },
+  ])
+  expect(correlationBasis).toBe('assumed')
+  expect(correlation).toBe(0.05)
+})
+
+test('the correlation of plants of one batch is found again', () => {
+  const source = random(3)
+  const batches = Array.from({ length: 400 }, (_, i) => ({
+    group: `g${i % 4}`,
+    ...batchOf(source, 50, 0.7, 0.1),
+  }))
+  expect(correlationWithin(batches)).toBeCloseTo(0.1, 1)
+  const independent = batches.map(({ group }) => ({
+    group,
+    entered: 50,
+    survived: drawBinomial(source, 50, 0.7),
+  }))
+  expect(correlationWithin(independent)).toBeLessThan(0.01)
+})
+
+test('a finding says what may be chance, and how many plants would tell', () => {
+  expect(findingOf(0.5, 0.5, 100).kind).toBe('cannot-tell-yet')
+  expect(findingOf(0.5, 0.5, 100).plantsMore).toBeGreaterThan(200)
+  expect(findingOf(0.1, 0.1, 4000).kind).toBe('no-difference-shown')
+  expect(findingOf(1, 0.4, 100).kind).toBe('probably-different')
+  expect(findingOf(-2, 0.4, 100).kind).toBe('hardly-chance')
+  expect(findingInWords(findingOf(-2, 0.4, 100), 'bark', 'cleft')).toBe(
+    'cleft does better than bark: this is hardly chance.',
+  )
+  expect(findingInWords(findingOf(0.5, 0.5, 100), 'bark', 'cleft')).toContain('Cannot tell yet')
+})
+
+test('best and worst of nine grafting dates, 96.87 and 96.05 %, are no evidence of a difference (Khushi et al. 2019)', () => {
+  // Three plots of about a hundred grafts a date would be 291 and 288 of 300.
+  const effect = Math.log(291 / 9) - Math.log(288 / 12)
+  const standardError = Math.sqrt(1 / 291 + 1 / 9 + 1 / 288 + 1 / 12)
+  expect(findingOf(effect, standardError, 600).kind).toBe('cannot-tell-yet')
+})
+
+test('with nothing wrong a slump alarm comes no more than once in the stated number of batches', () => {
+  // 400 runs to the first alarm, each cut at 150 batches.
+  let batches = 0
+  let alarms = 0
+  const source = random(21)
+  for (let run = 0; run < 400; run++) {
+    const list = Array.from({ length: 150 }, () => {
+      const alpha = 8
+      const beta = 3
+      const entered = 20 + Math.floor(source.uniform() * 80)
+      return { alpha, beta, entered, survived: drawBinomial(source, entered, drawBeta(source, alpha, beta)) }
+    })
+    const at = watchForSlump(list, { batchesBetweenFalseAlarms: 50 }).findIndex(({ alarm }) => alarm)
+    batches += at < 0 ? list.length : at + 1
+    if (at >= 0) alarms++
+  }
+  // Exponential run lengths: batches per alarm, standard error about 1/√alarms of it.
+  expect(batches / alarms).toBeGreaterThan(50 * (1 - 2 / Math.sqrt(alarms)))
+})
+
+test('odds of survival cut to a third are noticed within some ten batches, and dated', () => {
+  const source = random(8)
+  let found = 0
+  let delay = 0
+  let dated = 0
+  for (let run = 0; run < 60; run++) {
+    const list = Array.from({ length: 60 }, (_, i) => {
+      const share = i < 20 ? 8 / 11 : 8 / 3 / 3 / (1 + 8 / 3 / 3)
+      return { alpha: 8, beta: 3, ...batchOf(source, 60, share, 1 / 12) }
+    })
+    const watch = watchForSlump(list, { batchesBetweenFalseAlarms: 100 })
+    const at = watch.findIndex(({ alarm }, i) => alarm && i >= 20)
+    if (at < 0) continue
+    found++
+    delay += at - 19
+    if (Math.abs(watch[at]!.since - 20) <= 4) dated++
+  }
+  expect(found).toBeGreaterThan(57)
+  expect(delay / found).toBeLessThan(10)
+  expect(dated / found).toBeGreaterThan(0.6)
+})
+
+test('a batch below what was expected raises the chance of a slump, one above lowers it', () => {
+  const usual = { alpha: 8, beta: 3, entered: 50 }
+  const [first, second] = watchForSlump([
+    { ...usual, survived: 12 },
+    { ...usual, survived: 46 },
+  ])
+  expect(first!.chance).toBeGreaterThan(0.02)
+  expect(second!.chance).toBeLessThan(first!.chance)
+})
+
+test('plants alike within plots make a trial larger by 1 + (m − 1)·ρ', () => {
+  const input = { shareNow: 0.6, shareHoped: 0.8, plantsPerPlot: 20 }
+  const alone = trialSize({ ...input, correlation: 0 })
+  const alike = trialSize({ ...input, correlation: 0.05 })
+  // 82 plants each (Fleiss, Tytun & Ury 1980) fill 5 plots of 20; times 1.95 they fill 8.
+  expect(alone).toMatchObject({ plotsPerTreatment: 5, plantsIfIndependent: 82, designEffect: 1 })
+  expect(alike.plotsPerTreatment).toBe(8)
+  expect(alike.designEffect).toBeCloseTo(1.95, 10)
+  expect(alike.power).toBeGreaterThanOrEqual(0.79)
+})
+
+test('every bench has every treatment equally often or once more, and over all benches numbers stay within one', () => {
+  const treatments = ['none', 'talc', 'dip']
+  const benches = [
+    { bench: 'A', plots: 7 },
+    { bench: 'B', plots: 6 },
+    { bench: 'C', plots: 8 },
+    { bench: 'D', plots: 4 },
+  ]
+  for (let seed = 0; seed < 50; seed++) {
+    const plan = allocatePlots(treatments, benches, seed)
+    expect(plan.length).toBe(25)
+    const counts = treatments.map(one => plan.filter(({ treatment }) => treatment === one).length)
+    expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1)
+    for (const { bench } of benches) {
+      const own = treatments.map(
+        one => plan.filter(plot => plot.bench === bench && plot.treatment === one).length,
+      )
+      expect(Math.max(...own) - Math.min(...own)).toBeLessThanOrEqual(1)
+    }
+    expect(allocatePlots(treatments, benches, seed)).toEqual(plan)
+  }
+})
+
+test('every place on a bench gets every treatment about equally often', () => {
+  let first = 0
+  for (let seed = 0; seed < 2000; seed++)
+    if (allocatePlots(['a', 'b'], [{ bench: 'A', plots: 4 }], seed)[0]!.treatment === 'a') first++
+  // Binomial of 2,000 at a half: standard error 22.
+  expect(Math.abs(first - 1000)).toBeLessThan(90)
+})
+
+test('the test by plots keeps its promise where plots differ, the test by plants does not', () => {
+  const source = random(77)
+  let byPlots = 0
+  let byPlants = 0
+  const rounds = 200
+  for (let round = 0; round < rounds; round++) {
+    const plots = allocatePlots(
+      ['a', 'b'],
+      [
+        { bench: 'A', plots: 6 },
+        { bench: 'B', plots: 6 },
+      ],
+      round,
+    ).map(({ bench, treatment }) => ({ block: bench, treatment, ...batchOf(source, 40, 0.6, 0.1) }))
+    const { comparisons } = analyseTrial(plots, 1)
+    if (comparisons[0]!.pByPlots <= 0.05) byPlots++
+    if (comparisons[0]!.pByPlants <= 0.05) byPlants++
+  }
+  // 200 trials at 5 in 100: standard error 0.015.
+  expect(byPlots / rounds).toBeLessThan(0.1)
+  expect(byPlants / rounds).toBeGreaterThan(0.15)
+})
+
+test('with two plots against two no difference can be shown, and the trial says so', () => {
+  const plots = [
+    { block: 'A', treatment: 'a', entered: 50, survived: 50 },
+    { block: 'A', treatment: 'a', entered: 50, survived: 49 },
+    { block: 'A', treatment: 'b', entered: 50, survived: 2 },
+    { block: 'A', treatment: 'b', entered: 50, survived: 1 },
+  ]
+  const [only] = analyseTrial(plots, 1).comparisons
+  expect(only!.leastPByPlots).toBeCloseTo(1 / 3, 10)
+  expect(only!.pByPlots).toBeCloseTo(1 / 3, 10)
+  expect(only!.pByPlants).toBeLessThan(1e-10)
+})
+
+test('the exact test inside blocks is Fisher’s where there is one block (his tea tasting: 17 in 70)', () => {
+  const { pFirstBetter, pTwoSided } = exactStrata([
+    { first: { entered: 4, survived: 3 }, second: { entered: 4, survived: 1 } },
+  ])
+  expect(pFirstBetter).toBeCloseTo(17 / 70, 10)
+  expect(pTwoSided).toBeCloseTo(34 / 70, 10)
+})
