@@ -11,6 +11,8 @@ const MOST_WHOLE_COLUMNS = 1200
 const NODES_PER_SECOND = 100
 const LONGEST_TIMES = 6
 const LONGEST_SECONDS = 10
+/** A plan found is taken only where it saves more than one part in a thousand: it may split batches for next to nothing. */
+const WORTH_CHANGING = 0.001
 /** Searches, each with the capacities that the last one broke. */
 const MOST_SEARCHES = 4
 
@@ -69,7 +71,9 @@ export async function proveWhole(
       from = rounded
     }
     const isRoundedWhole = rounded.outcome === 'optimal' && isWhole(model, rounded)
-    return best && (!isRoundedWhole || best.objective < rounded.objective - 1e-6) ? best : null
+    return best && (!isRoundedWhole || best.objective < rounded.objective * (1 - WORTH_CHANGING))
+      ? best
+      : null
   } finally {
     opened.dispose()
   }

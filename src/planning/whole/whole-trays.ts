@@ -24,6 +24,10 @@ export interface WholePlan {
   readonly gapShare: number
 }
 
+/** Batches under this part of the largest of their kind are dropped, if the plan then costs hardly more. */
+const SMALL_BESIDE_LARGEST = [0.5, 0.2, 0]
+/** So much dearer a plan may be for fewer batches: one part in 500. Our choice: each has its label, card and counts. */
+const NEXT_TO_NOTHING = 0.002
 /** Rounds of fixing before all that is left is rounded up. */
 const ROUNDS = 8
 /** A part of a tray over this goes up, under that goes down, in between waits for the next round. */
@@ -63,8 +67,28 @@ function candidates(season: Season, relaxed: Solution): Set<number> {
   return chosen
 }
 
-/** Yes or no for each batch; every kind that the relaxation makes keeps at least its largest. */
-function fixBegun(model: SeasonModel, solver: SeasonSolver, { columnValue }: Solution): Float64Array {
+/**
+ * Yes or no for each batch. The relaxation spreads what could be one batch over several weeks for next to nothing, so
+ * batches that are small beside the largest of their kind are dropped first, as long as that costs next to nothing.
+ */
+function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Float64Array {
+  for (const smallest of SMALL_BESIDE_LARGEST) {
+    const begun = begunAtLeast(model, free, smallest)
+    bindBegun(model, solver, begun)
+    if (smallest === 0) return begun
+    const { outcome, objective } = solver.solve()
+    if (outcome === 'optimal' && objective <= free.objective * (1 + NEXT_TO_NOTHING)) return begun
+  }
+  throw new RangeError('fixBegun: the last of SMALL_BESIDE_LARGEST must be 0')
+}
+
+function bindBegun({ wholeStarts }: SeasonModel, solver: SeasonSolver, begun: Float64Array): void {
+  const columns = Int32Array.from(wholeStarts, ({ begun: column }) => column)
+  solver.setColumnBounds(columns, begun, begun)
+}
+
+/** Every kind that the relaxation makes keeps at least its largest batch. */
+function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: number): Float64Array {
   const { season, wholeStarts } = model
   const largest = new Map<number, number>()
   wholeStarts.forEach(({ way, column }, s) => {
@@ -73,18 +97,16 @@ function fixBegun(model: SeasonModel, solver: SeasonSolver, { columnValue }: Sol
     if (best === undefined || columnValue[column]! > columnValue[wholeStarts[best]!.column]!)
       largest.set(kind, s)
   })
-  const begun = Float64Array.from(wholeStarts, ({ way, column }, s) => {
+  const isAccepted = new Set(season.accepted.map(({ way, week }) => way * season.weeks + week))
+  return Float64Array.from(wholeStarts, ({ way, week, column }, s) => {
     const number = columnValue[column]!
     const { kind, smallestBatch } = season.ways[way]!
+    const best = largest.get(kind)!
     if (number < 0.5) return 0
-    return number >= smallestBatch / 2 || largest.get(kind) === s ? 1 : 0
+    if (best === s || isAccepted.has(way * season.weeks + week)) return 1
+    const least = Math.max(smallestBatch / 2, smallest * columnValue[wholeStarts[best]!.column]!)
+    return number >= least ? 1 : 0
   })
-  solver.setColumnBounds(
-    Int32Array.from(wholeStarts, ({ begun: column }) => column),
-    begun,
-    begun,
-  )
-  return begun
 }
 
 function fixTrays(model: SeasonModel, solver: SeasonSolver, first: Solution, begun: Float64Array): Solution {
