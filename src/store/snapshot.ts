@@ -19,17 +19,17 @@ interface Head {
 }
 
 const snapshotFile = (folder: string) => join(folder, 'snapshot.json')
-const sha256 = (text: string) => createHash('sha256').update(text).digest('hex')
+const sha256 = (bytes: Buffer) => createHash('sha256').update(bytes).digest('hex')
 
 /** Keeps the state beside the log, in one piece: a line that says what it is, then the state. */
 export function writeSnapshot(folder: string, { seq, nursery }: Snapshot, hash: string | undefined): void {
   if (hash === undefined)
     throw new RangeError(`saveSnapshot: seq must be that of an entry in the log, got ${seq}`)
-  const text = nurseryToText(nursery)
-  const head: Head = { foldVersion, seq, hash, sha256: sha256(text) }
+  const state = Buffer.from(nurseryToText(nursery), 'latin1')
+  const head: Head = { foldVersion, seq, hash, sha256: sha256(state) }
   const file = snapshotFile(folder)
   try {
-    writeFileSync(`${file}.half`, `${JSON.stringify(head)}\n${text}`)
+    writeFileSync(`${file}.half`, Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`), state]))
     renameSync(`${file}.half`, file)
   } catch (error) {
     throw toTrouble(error, file)
@@ -39,12 +39,13 @@ export function writeSnapshot(folder: string, { seq, nursery }: Snapshot, hash: 
 /** Nothing depends on a snapshot: one that is missing, cut off or foreign is passed over, and the log folded. */
 export function readSnapshot(folder: string, hashAt: (seq: number) => string | undefined): Snapshot | null {
   try {
-    const whole = readFileSync(snapshotFile(folder), 'utf8')
+    const whole = readFileSync(snapshotFile(folder))
     const end = whole.indexOf('\n')
-    const head = JSON.parse(whole.slice(0, end)) as Head
+    const head = JSON.parse(whole.toString('latin1', 0, end)) as Head
     if (head.foldVersion !== foldVersion || head.hash !== hashAt(head.seq)) return null
-    const text = whole.slice(end + 1)
-    return head.sha256 === sha256(text) ? { seq: head.seq, nursery: nurseryFromText(text) } : null
+    const state = whole.subarray(end + 1)
+    if (head.sha256 !== sha256(state)) return null
+    return { seq: head.seq, nursery: nurseryFromText(state.toString('latin1')) }
   } catch {
     return null
   }

@@ -6,6 +6,7 @@ import { brokenHolds } from '../lineage/broken-holds.ts'
 import { type Query, raise, type SettledQuery } from '../query.ts'
 import type { Batch, Hold, MaterialLot, MotherState, Nursery, OrderState, Struck } from '../state.ts'
 import { askRegisters } from './ask-registers.ts'
+import { newEntryIndex } from './entry-index.ts'
 import { newFamilies } from './families.ts'
 import { foldFamily } from './family.ts'
 import { foldHolds } from './holds.ts'
@@ -37,7 +38,7 @@ export function foldEntries(entries: Iterable<AnyEntry>): Nursery {
  * a lot, an order, a register. Nothing depends on the order of arrival, and no history makes it throw.
  */
 export function createFold(): Fold {
-  const entryById = new Map<EntryId, AnyEntry>()
+  const index = newEntryIndex()
   const strikes = new Map<EntryId, Strike>()
   const later = new Map<EntryId, LaterEntry>()
   let struck = new Map<EntryId, Struck>()
@@ -61,12 +62,12 @@ export function createFold(): Fold {
   }
 
   function take(entry: AnyEntry): void {
-    const known = entryById.get(entry.id)
+    const known = index.get(entry.id)
     if (known) {
       if (sameIdWinner(known, entry) === known) return
       drop(known)
     }
-    entryById.set(entry.id, entry)
+    index.set(entry)
     shown = null
     if (!isKnown(entry)) {
       later.set(entry.id, entry)
@@ -95,7 +96,7 @@ export function createFold(): Fold {
   }
 
   function touch(id: EntryId): void {
-    const entry = entryById.get(id)
+    const entry = index.get(id)
     if (entry && isKnown(entry)) lists.touch(entry)
   }
 
@@ -109,7 +110,7 @@ export function createFold(): Fold {
 
   function refoldStrikes(): void {
     const before = struck
-    const folded = foldStrikes([...strikes.values()], id => entryById.get(id))
+    const folded = foldStrikes([...strikes.values()], id => index.get(id))
     struck = folded.struck
     setQueries('strikes', folded.queries)
     for (const id of before.keys()) if (!struck.has(id)) touch(id)
@@ -168,7 +169,7 @@ export function createFold(): Fold {
     const things = { batches: batches.show(), mothers: mothers.show(), lots: lots.show(), holds }
     const broken = brokenHolds(
       things,
-      id => (struck.has(id) ? undefined : entryById.get(id)),
+      id => (struck.has(id) ? undefined : index.get(id)),
       id => counting('lot', id),
     )
     const unread = waiting.map(({ id, body }) => raise(id, 'not-understood', {}, { says: body.kind }))

@@ -1,3 +1,4 @@
+import { dayNumber, dayText } from '../../science/index.ts'
 import type { BatchId, BenchId, MotherId, PersonId } from '../../trade/index.ts'
 import type { Day } from '../register.ts'
 import type { Nursery } from '../state.ts'
@@ -25,53 +26,122 @@ export interface SharedGround {
 }
 
 type Asked = Pick<Nursery, 'batches' | 'mothers'>
-type Span = { readonly from: Day; readonly to: Day | null }
+interface Span {
+  readonly from: number
+  readonly to: number
+}
 
-const keyOf = ({ what, id }: Ref) => `${what} ${id}`
-const bladeKey = (blade: { readonly person: PersonId; readonly on: Day }) => `${blade.on} ${blade.person}`
+/** Stands for a stay that has not ended. */
+const open = 1_000_000_000
+
+/** All stays on one bench, side by side. */
+interface BenchStays {
+  readonly batch: number[]
+  readonly from: number[]
+  readonly to: number[]
+}
+
+interface Ground {
+  readonly ids: readonly BatchId[]
+  readonly placeOf: ReadonlyMap<string, number>
+  readonly benches: ReadonlyMap<BenchId, BenchStays>
+  readonly blades: ReadonlyMap<string, readonly SharedBlade[]>
+}
+
+const known = new WeakMap<Nursery['batches'], Ground>()
 
 /**
  * The wider circle about some batches and mothers: what shared a bench or a day of one blade with any of them,
  * without being one of them. It is no lineage, and is shown apart from it.
  */
 export function sharedGround(nursery: Asked, refs: readonly Ref[]): SharedGround {
-  const inside = new Set(refs.map(keyOf))
-  const stays = new Map<BenchId, Span[]>()
-  const blades = new Set<string>()
+  const ground = groundOf(nursery)
+  const inside = new Set(refs.map(({ what, id }) => `${what} ${id}`))
+  const insideBatch = new Uint8Array(ground.ids.length)
+  const spans = new Map<BenchId, Span[]>()
+  const bladeKeys = new Set<string>()
   for (const ref of refs) {
-    for (const blade of bladesOf(nursery, ref)) blades.add(bladeKey(blade))
-    if (ref.what !== 'batch') continue
-    for (const { bench, from, to } of nursery.batches.get(ref.id as BatchId)?.stays ?? []) {
-      stays.set(bench, [...(stays.get(bench) ?? []), { from, to }])
+    for (const blade of bladesOf(nursery, ref)) bladeKeys.add(bladeKey(blade))
+    const place = ref.what === 'batch' ? ground.placeOf.get(ref.id) : undefined
+    if (place === undefined) continue
+    insideBatch[place] = 1
+    for (const { bench, from, to } of nursery.batches.get(ref.id as BatchId)!.stays) {
+      const span = { from: dayNumber(from), to: to === null ? open : dayNumber(to) }
+      const list = spans.get(bench)
+      if (list) list.push(span)
+      else spans.set(bench, [span])
     }
   }
-  for (const [bench, spans] of stays) stays.set(bench, merge(spans))
-
   const benches: SharedBench[] = []
-  const shared: SharedBlade[] = []
-  for (const batch of nursery.batches.values()) {
-    const ref: Ref = { what: 'batch', id: batch.id }
-    if (inside.has(keyOf(ref))) continue
-    for (const stay of batch.stays) {
-      for (const span of stays.get(stay.bench) ?? []) {
-        const overlap = overlapOf(stay, span)
-        if (overlap) benches.push({ batch: batch.id, bench: stay.bench, ...overlap })
+  for (const [bench, list] of spans) {
+    const { batch, from, to } = ground.benches.get(bench)!
+    for (const span of merge(list)) {
+      for (let i = 0; i < batch.length; i++) {
+        if (insideBatch[batch[i]!] || from[i]! > span.to || to[i]! < span.from) continue
+        const end = Math.min(to[i]!, span.to)
+        benches.push({
+          batch: ground.ids[batch[i]!]!,
+          bench,
+          from: textOf(Math.max(from[i]!, span.from)),
+          to: end === open ? null : textOf(end),
+        })
       }
     }
-    for (const { person, on } of batch.blades) {
-      if (blades.has(bladeKey({ person, on }))) shared.push({ ref, person, on })
-    }
   }
-  for (const id of nursery.mothers.keys()) {
-    const ref: Ref = { what: 'mother', id }
-    if (inside.has(keyOf(ref))) continue
-    for (const blade of bladesOf(nursery, ref))
-      if (blades.has(bladeKey(blade))) shared.push({ ref, ...blade })
-  }
-  return { benches, blades: shared }
+  const blades = [...bladeKeys]
+    .flatMap(key => ground.blades.get(key) ?? [])
+    .filter(({ ref }) => !inside.has(`${ref.what} ${ref.id}`))
+  return { benches, blades }
 }
 
-/** Days on which a blade went through a batch or a mother. */
+/** Indexed at the first question. */
+function groundOf(nursery: Asked): Ground {
+  const before = known.get(nursery.batches)
+  if (before) return before
+  const ids = [...nursery.batches.keys()]
+  const benches = new Map<BenchId, BenchStays>()
+  const blades = new Map<string, SharedBlade[]>()
+  const cut = (ref: Ref) => {
+    for (const { person, on } of bladesOf(nursery, ref)) {
+      const key = bladeKey({ person, on })
+      const list = blades.get(key)
+      if (list) list.push({ ref, person, on })
+      else blades.set(key, [{ ref, person, on }])
+    }
+  }
+  for (const [place, id] of ids.entries()) {
+    for (const { bench, from, to } of nursery.batches.get(id)!.stays) {
+      let stays = benches.get(bench)
+      if (!stays) {
+        stays = { batch: [], from: [], to: [] }
+        benches.set(bench, stays)
+      }
+      stays.batch.push(place)
+      stays.from.push(dayNumber(from))
+      stays.to.push(to === null ? open : dayNumber(to))
+    }
+    cut({ what: 'batch', id })
+  }
+  for (const id of nursery.mothers.keys()) cut({ what: 'mother', id })
+  const ground = { ids, placeOf: new Map(ids.map((id, place) => [id, place])), benches, blades }
+  known.set(nursery.batches, ground)
+  return ground
+}
+
+const bladeKey = (blade: { readonly person: PersonId; readonly on: Day }) => `${blade.on} ${blade.person}`
+
+/** Days as text, each made once. */
+const texts = new Map<number, Day>()
+function textOf(day: number): Day {
+  let text = texts.get(day)
+  if (text === undefined) {
+    text = dayText(day)
+    texts.set(day, text)
+  }
+  return text
+}
+
+/** Days on which a blade went through a batch or a mother, each once. */
 function* bladesOf(nursery: Asked, ref: Ref): Generator<{ readonly person: PersonId; readonly on: Day }> {
   if (ref.what === 'batch') yield* nursery.batches.get(ref.id as BatchId)?.blades ?? []
   if (ref.what !== 'mother') return
@@ -89,19 +159,10 @@ function* bladesOf(nursery: Asked, ref: Ref): Generator<{ readonly person: Perso
 /** Spans that touch become one. */
 function merge(spans: readonly Span[]): Span[] {
   const merged: Span[] = []
-  for (const span of [...spans].sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0))) {
+  for (const span of [...spans].sort((a, b) => a.from - b.from)) {
     const last = merged.at(-1)
-    if (!last || (last.to !== null && last.to < span.from)) merged.push(span)
-    else if (last.to !== null && (span.to === null || span.to > last.to))
-      merged[merged.length - 1] = { ...last, to: span.to }
+    if (!last || last.to < span.from) merged.push(span)
+    else if (span.to > last.to) merged[merged.length - 1] = { from: last.from, to: span.to }
   }
   return merged
-}
-
-/** The time in which both spans run. Days are text, which compares as they do. */
-function overlapOf(a: Span, b: Span): Span | null {
-  const later = a.from > b.from ? a : b
-  const ends = [a.to, b.to].filter(to => to !== null).sort()
-  const to = ends[0] ?? null
-  return to !== null && to < later.from ? null : { from: later.from, to }
 }
