@@ -147,26 +147,12 @@ export function BenchPicture({
               )
             })}
             {over > 0.05 && (
-              <g>
-                <rect
-                  x={w - Math.min(w / 3, 150)}
-                  y={h - 34}
-                  width={Math.min(w / 3, 150)}
-                  height={34}
-                  fill={`url(#${hatch})`}
-                  className="load-over"
-                />
-                <rect
-                  x={w - Math.min(w / 3, 150) + 6}
-                  y={h - 28}
-                  width={Math.min(w / 3, 150) - 12}
-                  height={22}
-                  className="bench-over-ground"
-                />
-                <text x={w - Math.min(w / 3, 150) + 12} y={h - 12} className="warn">
-                  {t('pictures.bench.over', { area: format.area(over) })}
-                </text>
-              </g>
+              <OverTag
+                x={2 + w}
+                y={2 + h}
+                hatch={hatch}
+                words={t('pictures.bench.over', { area: format.area(over) })}
+              />
             )}
             <rect x={2} y={2} width={w} height={h} className="bench-edge" />
             <text x={2} y={h + 20} className="soft">
@@ -183,5 +169,31 @@ export function BenchPicture({
         )
       }}
     </Picture>
+  )
+}
+
+const LETTER = 7.6
+
+/** What does not fit, hatched over the far end of the bench. */
+function OverTag({
+  x,
+  y,
+  hatch,
+  words,
+}: {
+  readonly x: number
+  readonly y: number
+  readonly hatch: string
+  readonly words: string
+}) {
+  const width = words.length * LETTER + 26
+  return (
+    <g>
+      <rect x={x - width} y={y - 34} width={width} height={34} fill={`url(#${hatch})`} className="too-much" />
+      <rect x={x - width + 6} y={y - 28} width={width - 12} height={22} className="bench-over-ground" />
+      <text x={x - width / 2} y={y - 12} textAnchor="middle" className="warn">
+        {words}
+      </text>
+    </g>
   )
 }

@@ -92,7 +92,8 @@ export function SitePicture({
                     y={y - 5}
                     className={isOver ? 'warn' : place.id === chosen ? 'strong' : undefined}
                   >
-                    {bench.name} {isOver && '▴ '}
+                    {width >= 640 && `${bench.name} `}
+                    {isOver && '▴ '}
                     {format.share(share)}
                   </text>
                 </g>

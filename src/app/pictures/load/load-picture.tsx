@@ -83,7 +83,7 @@ export function LoadPicture({
                     width={bar.width}
                     height={bar.over}
                     fill={`url(#${hatch})`}
-                    className="load-over"
+                    className="too-much"
                   />
                 )}
               </g>

@@ -20,7 +20,7 @@ export function OrderForm({
   const said = (key: keyof Wrong): string | undefined =>
     wrong[key] ? t(`orders.form.need.${key}`) : undefined
   return (
-    <div className="order-form">
+    <div className="form-grid">
       <ComboBox
         className="field full"
         isInvalid={wrong.kind === true}

@@ -50,7 +50,7 @@ export function SetRate({ row, onClose }: { readonly row: RateRow; readonly onCl
       >
         <p>{t('rates.overruleSays', { kind, step: row.stepName })}</p>
         <p className="soft small">{[row.basis, ...row.sources].join('; ')}</p>
-        <div className="order-form">
+        <div className="form-grid">
           {(['low', 'typical', 'high'] as const).map(key => (
             <Field
               key={key}
