@@ -19,17 +19,17 @@ export interface MixedLogisticData {
   readonly beliefPrecision: Float64Array
 }
 
-/** Rows that share one batch effect (or a single row without any). */
+/** Rows that share one batch effect (or a single row without any). Plain lists: there are thousands of small ones. */
 export interface Unit {
-  readonly rows: Int32Array
+  readonly rows: readonly number[]
   readonly batch: number
-  /** Columns of the crossed levels that any of the rows has; for a single row, its own. */
-  readonly columns: Int32Array
+  /** Columns of the crossed levels that any of the rows has, ascending. */
+  readonly columns: readonly number[]
   /** For each pair of columns (i ≥ j, by i then j): place in the matrix's values, and in the factor's values. */
-  readonly matrixPlaces: Int32Array
-  readonly factorPlaces: Int32Array
-  /** For each row, where its columns stand in `columns`. */
-  readonly rowColumns: readonly Int32Array[]
+  readonly matrixPlaces: readonly number[]
+  readonly factorPlaces: readonly number[]
+  /** For each row, where its columns stand in `columns`, ascending. */
+  readonly rowColumns: readonly (readonly number[])[]
 }
 
 /** What stays the same for one set of counts: where every level's column is, and the sparse pattern. */
@@ -82,49 +82,47 @@ export function crossedSystem(data: MixedLogisticData): CrossedSystem {
   })
 
   const columnsOfGroup = groups.map(({ rows }) => {
-    const columns = new Set<number>()
+    const columns: number[] = []
     for (const r of rows)
       for (let f = 0; f < factors; f++) {
         const column = columnsOfRow[r * factors + f]!
-        if (column >= 0) columns.add(column)
+        if (column >= 0 && !columns.includes(column)) columns.push(column)
       }
-    return Int32Array.from(columns).sort()
+    return columns.sort((i, j) => i - j)
   })
   const pattern = patternOf(size, columnsOfGroup)
   const factor = symbolicFactor(pattern)
   const units = groups.map(({ batch, rows }, g): Unit => {
     const columns = columnsOfGroup[g]!
-    const pairs = (columns.length * (columns.length + 1)) / 2
-    const matrixPlaces = new Int32Array(pairs)
-    const factorPlaces = new Int32Array(pairs)
-    let at = 0
+    const matrixPlaces: number[] = []
+    const factorPlaces: number[] = []
     for (let i = 0; i < columns.length; i++)
       for (let j = 0; j <= i; j++) {
         const row = columns[i]!
         const column = columns[j]!
-        matrixPlaces[at] = search(pattern.columns, pattern.rowStart[row]!, pattern.rowStart[row + 1]!, column)
-        factorPlaces[at++] = search(
-          factor.rows,
-          factor.columnStart[column]!,
-          factor.columnStart[column + 1]!,
-          row,
+        matrixPlaces.push(search(pattern.columns, pattern.rowStart[row]!, pattern.rowStart[row + 1]!, column))
+        factorPlaces.push(
+          search(factor.rows, factor.columnStart[column]!, factor.columnStart[column + 1]!, row),
         )
       }
-    const rowColumns = rows.map(r => {
-      const own: number[] = []
-      for (let f = 0; f < factors; f++) {
-        const column = columnsOfRow[r * factors + f]!
-        if (column >= 0) own.push(columns.indexOf(column))
-      }
-      return Int32Array.from(own).sort()
-    })
-    return { rows: Int32Array.from(rows), batch, columns, matrixPlaces, factorPlaces, rowColumns }
+    const rowColumns =
+      rows.length === 1
+        ? [columns.map((_, i) => i)]
+        : rows.map(r => {
+            const own: number[] = []
+            for (let f = 0; f < factors; f++) {
+              const column = columnsOfRow[r * factors + f]!
+              if (column >= 0) own.push(columns.indexOf(column))
+            }
+            return own.sort((i, j) => i - j)
+          })
+    return { rows, batch, columns, matrixPlaces, factorPlaces, rowColumns }
   })
   return { data, rowCount, size, offsets, columnsOfRow, factorOfColumn, units, pattern, factor }
 }
 
 /** Lower triangle by rows: every pair of columns that meets in some unit, and the diagonal. */
-function patternOf(size: number, cliques: readonly Int32Array[]): SparsePattern {
+function patternOf(size: number, cliques: readonly (readonly number[])[]): SparsePattern {
   const neighbours: Set<number>[] = Array.from({ length: size }, (_, i) => new Set([i]))
   for (const columns of cliques)
     for (let i = 0; i < columns.length; i++) {
