@@ -1,6 +1,7 @@
 import { airAndSunChecks } from './air-and-sun.ts'
 import { calendarChecks } from './calendar.ts'
 import { countsChecks } from './counts.ts'
+import { crossedRatesChecks } from './crossed-rates.ts'
 import { evaporationChecks } from './evaporation.ts'
 import { heatAndChillChecks } from './heat-and-chill.ts'
 import { numberToStartChecks } from './number-to-start.ts'
@@ -23,6 +24,7 @@ export const outsideChecks = (): readonly OutsideCheck[] => [
   ...airAndSunChecks(),
   ...evaporationChecks(),
   ...heatAndChillChecks(),
+  ...crossedRatesChecks(),
   ...overdispersedCountsChecks(),
   ...plumRootCuttingsChecks(),
   ...rootingCountsChecks(),
