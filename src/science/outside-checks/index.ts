@@ -9,6 +9,7 @@ import type { OutsideCheck } from './outside-check.ts'
 import { overdispersedCountsChecks } from './overdispersed-counts.ts'
 import { pairingChecks } from './pairing.ts'
 import { plumRootCuttingsChecks } from './plum-root-cuttings.ts'
+import { posteriorChecks } from './posterior.ts'
 import { rootingCountsChecks } from './rooting-counts.ts'
 import { samplingChecks } from './sampling.ts'
 import { survivalChecks } from './survival.ts'
@@ -27,6 +28,7 @@ export const outsideChecks = (): readonly OutsideCheck[] => [
   ...crossedRatesChecks(),
   ...overdispersedCountsChecks(),
   ...plumRootCuttingsChecks(),
+  ...posteriorChecks(),
   ...rootingCountsChecks(),
   ...survivalChecks(),
   ...timeInStepChecks(),

@@ -28,12 +28,11 @@ export interface BatchSpreadFit {
  */
 export function fitBatchSpread(input: LogisticInput, points = 25): BatchSpreadFit {
   const { columns } = input
-  const rows = input.entered.length
   const size = columns + 1
   const start = new Float64Array(size)
   let plants = 0
   let alive = 0
-  for (let r = 0; r < rows; r++) {
+  for (let r = 0; r < input.entered.length; r++) {
     plants += input.entered[r]!
     alive += input.survived[r]!
   }
@@ -55,11 +54,21 @@ export function fitBatchSpread(input: LogisticInput, points = 25): BatchSpreadFi
     spread,
     spreadStandardError: spread * error(columns),
     logLikelihood: -found.value,
-    shares: Array.from({ length: rows }, (_, r) => {
-      const row = integrateRow(input, r, offsetOf(input, found.at, r), spread, points)
-      return { mean: row.mean, sd: row.sd, mostLikely: row.mostLikely }
-    }),
+    shares: batchShares(input, found.at, spread, points),
   }
+}
+
+/** Each row's own share at given fixed effects and spread: mean, spread and most likely value. */
+export function batchShares(
+  input: LogisticInput,
+  estimates: Float64Array,
+  spread: number,
+  points: number,
+): BatchSpreadFit['shares'] {
+  return Array.from({ length: input.entered.length }, (_, r) => {
+    const { mean, sd, mostLikely } = integrateRow(input, r, offsetOf(input, estimates, r), spread, points)
+    return { mean, sd, mostLikely }
+  })
 }
 
 /** Log-likelihood of all rows at given fixed effects and spread, binomial coefficients included. */
