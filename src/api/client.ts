@@ -1,4 +1,5 @@
 import type { Entry } from '../record/index.ts'
+import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
 import type {
   BatchRow,
   BatchView,
@@ -77,6 +78,25 @@ export const createClient = (base = '') => {
     acceptPlan: (plan: string, by: string | null) => send<PlanState>('/plan/accept', 'POST', { plan, by }),
     entriesAfter: (after: number, limit?: number) => ask<EntriesPulled>(`/entries${query({ after, limit })}`),
     pushEntries: (entries: readonly Entry[]) => send<EntriesPushed>('/entries', 'POST', { entries }),
+    /** Reads spreadsheets and says what they would write. `FormData` sets its own header. */
+    readFiles: (files: readonly File[], mapping?: Mapping) => {
+      const form = new FormData()
+      for (const file of files) form.append('files', file, file.name)
+      if (mapping) form.append('mapping', JSON.stringify(mapping))
+      return ask<Reading>('/exchange/read', { method: 'POST', body: form })
+    },
+    readAgain: (reading: string, mapping: Mapping) =>
+      send<Reading>(`/exchange/read/${encodeURIComponent(reading)}`, 'POST', { mapping }),
+    acceptReading: (reading: string, by: string | null) =>
+      send<AcceptedReading>('/exchange/accept', 'POST', { reading, by }),
+    emptySheets: () => ask<EmptySheet[]>('/exchange/sheets'),
+    /** Addresses to download from. */
+    downloads: {
+      /** `orders.csv`, `orders.xlsx`, or `all.xlsx` for one workbook of all sheets. */
+      emptySheet: (file: string) => `${base}/api/exchange/sheets/${encodeURIComponent(file)}`,
+      entries: `${base}/api/exchange/export`,
+      backup: `${base}/api/backup`,
+    },
     /** What the server tells on its own: new entries, and how the planning job goes on. Call the result to stop listening. */
     listen: (heard: (event: ServerEvent) => void): (() => void) => {
       const source = new EventSource(`${base}/api/events`)

@@ -17,6 +17,7 @@ import {
   Refusal,
   WorkList,
 } from '../shapes.ts'
+import { exchangeRoutes } from './exchange.ts'
 
 /** Every route of the server, with the shapes that it takes and gives: the published description is made from these. */
 
@@ -36,6 +37,7 @@ const AskedWeek = z
   .optional()
 
 export const routes = {
+  ...exchangeRoutes,
   nursery: get(
     '/api/nursery',
     NurseryView,
