@@ -7,7 +7,7 @@ import type { CheckValue, OutsideCheck } from '../src/science/index.ts'
 import { allOutsideChecks } from '../test/outside-checks.ts'
 
 const { values } = parseArgs({ options: { json: { type: 'boolean', default: false } } })
-const checks = allOutsideChecks()
+const checks = await allOutsideChecks()
 const failed = checks.filter(check => !check.pass)
 
 if (values.json) console.log(JSON.stringify(checks, null, 1))

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { allOutsideChecks } from './outside-checks.ts'
 
-const checks = allOutsideChecks()
+const checks = await allOutsideChecks()
 
 describe('what is computed agrees with sources outside the project:', () => {
   for (const check of checks)

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { everyWeek, solved, tinyPerson, tinyPlace } from '../fixtures/solved.ts'
+import { lotSizing } from '../fixtures/lot-sizing.ts'
+import { everyWeek, solved, tinyPlace } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { withoutMargins } from '../model/build-season-model.ts'
 import type { Season } from '../season.ts'
@@ -52,73 +53,6 @@ describe('trays', () => {
     expect(plan.solution.short[0]).toBeCloseTo(12, 6)
   })
 })
-
-/** Lot sizing as a season: what is made in a period is ready in it; a set-up is a batch's own minutes at 1 a minute. */
-function lotSizing(data: {
-  readonly demand: readonly number[]
-  readonly setup: (period: number) => number
-  readonly holding: number
-  readonly each?: number
-  readonly most?: number
-  readonly room?: number
-}): Season {
-  const weeks = data.demand.length
-  const course = (period: number) => ({
-    labour: [
-      {
-        skill: 'general' as const,
-        perPlant: Float64Array.of(0),
-        perBatch: Float64Array.of(data.setup(period)),
-      },
-    ],
-    ready: Float64Array.of(1),
-    ...(data.most ? { material: [{ pool: 0, offset: 0, perPlant: 1 }] } : {}),
-  })
-  const base = tinySeason({
-    weeks,
-    kinds: [
-      tinyKind('lot', {
-        holdingCostPerWeek: data.holding,
-        standsAt: data.room ? { place: 0, squareMetres: 1 } : null,
-      }),
-    ],
-    ways: data.demand.map((_, period) => ({
-      kind: 0,
-      steps: [{ ...certain(1), days: 0 }],
-      protocol: `period ${period}`,
-      openWeeks: [period],
-      costPerPlant: data.each ?? 0,
-      course: course(period),
-    })),
-    orders: data.demand.map((number, period) => ({
-      kind: 0,
-      number,
-      earliestWeek: period,
-      dueWeek: period,
-      latestWeek: period,
-      price: 1000,
-    })),
-    people: [tinyPerson('Ada', ['general'], everyWeek(weeks, 1e6))],
-    places: data.room ? [tinyPlace('standing ground', everyWeek(weeks, data.room))] : [],
-    pools: data.most
-      ? [
-          {
-            cultivar: null,
-            rootstockKind: null,
-            material: 'cuttings',
-            name: 'line',
-            mothers: [],
-            perWeek: everyWeek(weeks, data.most),
-            perYear: [{ fromWeek: 0, toWeek: weeks - 1, most: 1e6 }],
-            stored: [],
-            keepsWeeks: 0,
-            young: null,
-          },
-        ]
-      : [],
-  })
-  return { ...base, prices: { ...base.prices, minute: 1, overtimeMinute: 1 } }
-}
 
 describe('lot sizing with set-up costs', () => {
   test('Wagner and Whitin 1958, twelve months: 864', async () => {

@@ -1,6 +1,7 @@
 import { buildSeasonModel } from '../model/build-season-model.ts'
 import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
+import { usefulStarts } from '../model/useful-starts.ts'
 import type { Season } from '../season.ts'
 import { proveWhole } from './prove.ts'
 
@@ -28,6 +29,8 @@ export interface WholePlan {
 const SMALL_BESIDE_LARGEST = [0.5, 0.2, 0]
 /** So much dearer a plan may be for fewer batches: one part in 500. Our choice: each has its label, card and counts. */
 const NEXT_TO_NOTHING = 0.002
+/** So many starts can all be looked at. */
+const FEW_STARTS = 150
 /** Rounds of fixing before all that is left is rounded up. */
 const ROUNDS = 8
 /** A part of a tray over this goes up, under that goes down, in between waits for the next round. */
@@ -57,12 +60,18 @@ export async function wholeTrays(input: WholeInput): Promise<WholePlan> {
   }
 }
 
-/** The starts that the relaxation uses, those accepted, and the weeks beside them. */
+/** The starts that the relaxation uses, those accepted, and the weeks beside them; of a small season, all of use. */
 function candidates(season: Season, relaxed: Solution): Set<number> {
+  const { useful } = usefulStarts(season)
+  const all = new Set<number>()
+  useful.forEach((isUseful, start) => {
+    if (isUseful) all.add(start)
+  })
+  if (all.size <= FEW_STARTS) return all
   const chosen = new Set<number>()
   for (const { way, week } of [...relaxed.starts, ...season.accepted])
     for (const beside of [week - 1, week, week + 1])
-      if (beside >= 0 && beside < season.weeks && season.ways[way]!.open[beside])
+      if (beside >= 0 && beside < season.weeks && all.has(way * season.weeks + beside))
         chosen.add(way * season.weeks + beside)
   return chosen
 }
