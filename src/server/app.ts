@@ -1,6 +1,8 @@
 import { OpenAPIHono } from '@hono/zod-openapi'
+import { HTTPException } from 'hono/http-exception'
 import { streamSSE } from 'hono/streaming'
 import type { ServerEvent } from '../api/index.ts'
+import { LogTrouble } from '../store/index.ts'
 import { entryRoutes } from './routes/entries.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
@@ -74,16 +76,30 @@ export const createApp = (served: Served) => {
   app.notFound(c =>
     c.json(refusal('Nothing is here', c.req.path, 'See /api/openapi.json for what there is.'), 404),
   )
-  app.onError((problem, c) =>
-    c.json(
+  app.onError((problem, c) => {
+    if (problem instanceof HTTPException)
+      return c.json(
+        refusal(
+          problem.message,
+          c.req.path,
+          'Correct the request as /api/openapi.json describes and send it again.',
+        ),
+        problem.status,
+      )
+    if (problem instanceof LogTrouble)
+      return c.json(
+        refusal('The log could not be written or read', 'log on the disk of this computer', problem.message),
+        problem.kind === 'disk-full' ? 507 : 503,
+      )
+    return c.json(
       refusal(
         'The server failed',
         c.req.path,
         `Try again; if it stays, keep this message: ${problem.message}`,
       ),
       500,
-    ),
-  )
+    )
+  })
   return app
 }
 export type App = ReturnType<typeof createApp>

@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { EntriesPushed } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import { type AnyEntry, parseEntry } from '../../record/index.ts'
+import { type AnyEntry, entryLine, parseEntry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { shownEntry } from '../views/entries.ts'
 
@@ -20,12 +20,12 @@ export const entryRoutes = (app: OpenAPIHono, { memory, now }: Served): void => 
 
   app.openapi(routes.pushEntries, c => {
     const said = c.req.valid('json').entries
-    const good: AnyEntry[] = []
+    const good: { readonly index: number; readonly entry: AnyEntry }[] = []
     const refused: RefusedEntry[] = []
     for (const [index, one] of said.entries()) {
       const read = parseEntry(one)
       if (read.kind === 'entry') {
-        good.push(read.entry)
+        good.push({ index, entry: read.entry })
         continue
       }
       const problem = read.problems[0]
@@ -39,17 +39,24 @@ export const entryRoutes = (app: OpenAPIHono, { memory, now }: Served): void => 
         ),
       })
     }
-    const { accepted, known, conflicting } = memory.append(good, now())
-    for (const id of conflicting)
+    const { accepted, known, conflicting } = memory.append(
+      good.map(({ entry }) => entry),
+      now(),
+    )
+    const contested = new Set(conflicting)
+    for (const { index, entry } of good) {
+      const kept = contested.has(entry.id) ? memory.entry(entry.id) : undefined
+      if (kept === undefined || entryLine(kept) === entryLine(entry)) continue
       refused.push({
-        index: said.findIndex(one => idIn(one) === id),
-        id,
+        index,
+        id: entry.id,
         refusal: refusal(
           'Another entry has this id already and says something else',
           'id',
           'Keep the first one, strike it if it is wrong, and say the new one under an id of its own.',
         ),
       })
+    }
     return c.json(
       {
         accepted: accepted.map(({ id, seq }) => ({ id, seq })),

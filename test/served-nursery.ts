@@ -1,0 +1,90 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { uuidv7 } from 'uuidv7'
+import type { AnyEntry, Entry } from '../src/record/index.ts'
+import {
+  type App,
+  createApp,
+  createPlanJobs,
+  type NurseryMemory,
+  openNurseryMemory,
+  type PlanJobs,
+} from '../src/server/index.ts'
+import { openLog } from '../src/store/index.ts'
+import { EntryId } from '../src/trade/index.ts'
+
+/** A new folder for a nursery's log, thrown away at the end by `discard`. */
+export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'budstick-nursery-'))
+export const discard = (folder: string): void => rmSync(folder, { recursive: true, force: true })
+
+/** The server as it is, on a log on disk, called without a port. */
+export interface ServedNursery {
+  readonly app: App
+  readonly memory: NurseryMemory
+  readonly plans: PlanJobs
+  /** The nursery's date, to be turned by the test. */
+  today: string
+  /** Asks, and reads the answer as JSON. */
+  ask(path: string, init?: RequestInit): Promise<{ status: number; json: never }>
+  push(entries: readonly unknown[]): Promise<{ status: number; json: never }>
+  close(): Promise<void>
+}
+
+export const serveNursery = async (
+  folder: string,
+  today: string,
+  entries: readonly AnyEntry[] = [],
+): Promise<ServedNursery> => {
+  const log = await openLog(folder, { write: true })
+  const now = () => '2026-05-19T06:00:00.000Z'
+  if (entries.length > 0) log.append(entries, now())
+  const memory = openNurseryMemory(log)
+  const plans = createPlanJobs(memory, uuidv7)
+  const app = createApp({ memory, plans, today: () => served.today, now, newId: uuidv7 })
+  const ask = async (path: string, init?: RequestInit) => {
+    const answer = await app.request(`http://localhost${path}`, init)
+    return { status: answer.status, json: (await answer.json()) as never }
+  }
+  const served: ServedNursery = {
+    app,
+    memory,
+    plans,
+    today,
+    ask,
+    push: said =>
+      ask('/api/entries', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify({ entries: said }),
+      }),
+    close: async () => {
+      await plans.close()
+      log.close()
+    },
+  }
+  return served
+}
+
+/** An entry as a device makes it. */
+export const entryOf = (body: object, on = '2026-05-19'): Entry =>
+  ({ id: EntryId.parse(uuidv7()), on, at: null, by: null, device: 'test', body }) as Entry
+
+/** Waits until something holds; says what was waited for when it never does. */
+export const until = async <T>(
+  what: string,
+  look: () => T | Promise<T>,
+  holds: (seen: T) => boolean,
+  seconds = 90,
+): Promise<T> => {
+  const end = Date.now() + seconds * 1000
+  for (;;) {
+    const seen = await look()
+    if (holds(seen)) return seen
+    if (Date.now() > end)
+      throw new Error(
+        `${what} did not come true in ${seconds} s; last seen: ${JSON.stringify(seen)?.slice(0, 600)}`,
+      )
+    await new Promise(wait => setTimeout(wait, 50))
+  }
+}
