@@ -51,7 +51,7 @@ const words = {
   'mother-over-supply': f =>
     `Mother tree ${f.mother} gave ${f.given} ${f.material} in the season of ${f.season}, and ${f.mayGive} is what it may give without harm: spare it, or correct what it may give.`,
   'mother-retired': f =>
-    `${f.material} were taken from mother tree ${f.mother} on ${f.on}, after it was retired on ${f.retiredOn}: check which tree they are from.`,
+    `Mother tree ${f.mother} gave ${f.material} on ${f.on}, after it was retired on ${f.retiredOn}: check which tree they are from.`,
   'unknown-lot': f =>
     `An entry (${f.says}) uses the material ${f.lot}, which no entry has collected: enter where it was cut, or strike the entry.`,
   'lot-collected-twice': f =>

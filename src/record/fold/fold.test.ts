@@ -224,7 +224,7 @@ describe('laws of the log', () => {
           expect(canonicalNursery(growing.nursery()), historyText(history)).toBe(inOrder)
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 150 },
     )
   })
 
@@ -256,7 +256,7 @@ describe('laws of the log', () => {
           expect(finished).toBe(batch.finished)
         }
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     )
   })
 
@@ -273,7 +273,7 @@ describe('laws of the log', () => {
         }
         expect(arrived).toBe(away)
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     )
   })
 
