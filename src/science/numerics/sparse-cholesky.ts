@@ -191,17 +191,3 @@ export function inverseOnPattern(factor: SparseFactor): Float64Array {
   }
   return inverse
 }
-
-/** Where in L's values the entry (row, column), row ≥ column, lies; −1 where L has none. */
-export function placeOf(factor: SparseFactor, row: number, column: number): number {
-  let low = factor.columnStart[column]!
-  let high = factor.columnStart[column + 1]! - 1
-  while (low <= high) {
-    const middle = (low + high) >> 1
-    const at = factor.rows[middle]!
-    if (at === row) return middle
-    if (at < row) low = middle + 1
-    else high = middle - 1
-  }
-  return -1
-}
