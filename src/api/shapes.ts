@@ -353,6 +353,8 @@ export type RateRow = z.infer<typeof RateRow>
 export const ServerEvent = z.discriminatedUnion('event', [
   z.object({ event: z.literal('entries'), throughSeq: z.number() }).readonly(),
   z.object({ event: z.literal('job'), job: PlanJob }).readonly(),
+  /** Midnight has passed at the nursery. */
+  z.object({ event: z.literal('day'), today: Day }).readonly(),
 ])
 export type ServerEvent = z.infer<typeof ServerEvent>
 

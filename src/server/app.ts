@@ -1,9 +1,8 @@
 import { OpenAPIHono } from '@hono/zod-openapi'
 import { HTTPException } from 'hono/http-exception'
-import { streamSSE } from 'hono/streaming'
-import type { ServerEvent } from '../api/index.ts'
 import { LogTrouble } from '../store/index.ts'
 import { entryRoutes } from './routes/entries.ts'
+import { eventRoutes } from './routes/events.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
 import { refusal, type Served } from './served.ts'
@@ -50,20 +49,7 @@ export const createApp = (served: Served) => {
   entryRoutes(app, served)
   planRoutes(app, served)
 
-  app.get('/api/events', c =>
-    streamSSE(c, async stream => {
-      const send = (event: ServerEvent): void => void stream.writeSSE({ data: JSON.stringify(event) })
-      const quit = [
-        served.memory.onAppend(throughSeq => send({ event: 'entries', throughSeq })),
-        served.plans.onChange(job => send({ event: 'job', job })),
-      ]
-      const job = served.plans.job()
-      send({ event: 'entries', throughSeq: served.memory.throughSeq() })
-      if (job !== null) send({ event: 'job', job })
-      await new Promise<void>(resolve => stream.onAbort(resolve))
-      for (const stop of quit) stop()
-    }),
-  )
+  eventRoutes(app, served)
 
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',

@@ -1,4 +1,6 @@
 import { createRoute, z } from '@hono/zod-openapi'
+import { weeksInYear } from '../../science/index.ts'
+import { BatchId, PersonId } from '../../trade/index.ts'
 import {
   BatchRow,
   BatchView,
@@ -15,6 +17,7 @@ import {
   QueryRow,
   RateRow,
   Refusal,
+  ServerEvent,
   WorkList,
 } from '../shapes.ts'
 import { exchangeRoutes } from './exchange.ts'
@@ -30,10 +33,15 @@ const refused = json(Refusal, 'Refused: what is wrong, where, and how to mend it
 const get = <P extends string, S extends z.ZodType>(path: P, schema: S, description: string) =>
   createRoute({ method: 'get', path, responses: { 200: json(schema, description) } })
 
+const isWeek = (text: string): boolean => {
+  const [, year, week] = /^(\d{4})-W(\d{2})$/.exec(text) ?? []
+  return Number(week) >= 1 && Number(week) <= weeksInYear(Number(year))
+}
+
 /** A week as the standard writes it; this week when left out. */
 const AskedWeek = z
   .string()
-  .regex(/^\d{4}-W\d{2}$/)
+  .refine(isWeek, 'a week is written as 2026-W19, and the year must have it')
   .optional()
 
 export const routes = {
@@ -66,13 +74,17 @@ export const routes = {
         limit: z.coerce.number().int().min(1).max(100_000).default(10_000),
       }),
     },
-    responses: { 200: json(z.array(BatchRow), 'Batches, newest first') },
+    responses: { 200: json(z.array(BatchRow), 'Batches, newest first'), 400: refused },
   }),
   batch: createRoute({
     method: 'get',
     path: '/api/batches/{id}',
-    request: { params: z.object({ id: z.string() }) },
-    responses: { 200: json(BatchView, 'One batch: its life, counts, family and entries'), 404: refused },
+    request: { params: z.object({ id: BatchId }) },
+    responses: {
+      200: json(BatchView, 'One batch: its life, counts, family and entries'),
+      400: refused,
+      404: refused,
+    },
   }),
   work: createRoute({
     method: 'get',
@@ -80,19 +92,26 @@ export const routes = {
     request: {
       query: z.object({ week: AskedWeek }),
     },
-    responses: { 200: json(WorkList, 'What is to be done in a week') },
+    responses: { 200: json(WorkList, 'What is to be done in a week'), 400: refused },
   }),
   benches: createRoute({
     method: 'get',
     path: '/api/benches',
     request: { query: z.object({ week: AskedWeek }) },
-    responses: { 200: json(z.array(BenchView), 'What stands on every bench in a week, or is expected to') },
+    responses: {
+      200: json(z.array(BenchView), 'What stands on every bench in a week, or is expected to'),
+      400: refused,
+    },
   }),
   lineage: createRoute({
     method: 'get',
     path: '/api/lineage/{what}/{id}',
     request: { params: z.object({ what: z.enum(['batch', 'mother']), id: z.string() }) },
-    responses: { 200: json(LineageView, 'The family of a batch or mother tree, both ways'), 404: refused },
+    responses: {
+      200: json(LineageView, 'The family of a batch or mother tree, both ways'),
+      400: refused,
+      404: refused,
+    },
   }),
   pullEntries: createRoute({
     method: 'get',
@@ -103,7 +122,7 @@ export const routes = {
         limit: z.coerce.number().int().min(1).max(10_000).default(1_000),
       }),
     },
-    responses: { 200: json(EntriesPulled, 'Entries after a number, oldest first') },
+    responses: { 200: json(EntriesPulled, 'Entries after a number, oldest first'), 400: refused },
   }),
   pushEntries: createRoute({
     method: 'post',
@@ -112,6 +131,7 @@ export const routes = {
     responses: {
       200: json(EntriesPushed, 'Which were taken, which were known, which were refused and why'),
       400: refused,
+      415: refused,
     },
   }),
   startPlan: createRoute({
@@ -130,14 +150,26 @@ export const routes = {
     request: {
       body: {
         content: {
-          'application/json': { schema: z.object({ plan: z.string(), by: z.string().nullable() }) },
+          'application/json': { schema: z.object({ plan: z.string(), by: PersonId.nullable() }) },
         },
         required: true,
       },
     },
     responses: {
       200: json(PlanState, 'The plan is accepted: the season is measured against it'),
+      400: refused,
       409: refused,
+    },
+  }),
+  events: createRoute({
+    method: 'get',
+    path: '/api/events',
+    responses: {
+      200: {
+        content: { 'text/event-stream': { schema: ServerEvent } },
+        description:
+          'What the server tells on its own for as long as the caller listens, one `data:` line of JSON each',
+      },
     },
   }),
 } as const
