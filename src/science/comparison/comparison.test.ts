@@ -108,6 +108,29 @@ test('with nothing wrong a slump alarm comes no more than once in the stated num
   expect(batches / alarms).toBeGreaterThan(50 * (1 - 2 / Math.sqrt(alarms)))
 })
 
+test('with nothing wrong the slump statistic is one after the first batch on average and two after the second', () => {
+  // All outcomes of two batches of 9 plants with their beta-binomial chances, Beta(3, 2): exact.
+  const chances = Array.from({ length: 10 }, (_, k) => {
+    let ways = 1
+    for (let i = 0; i < k; i++) ways *= ((9 - i) / (i + 1)) * (3 + i)
+    for (let i = 0; i < 9 - k; i++) ways *= 2 + i
+    for (let i = 0; i < 9; i++) ways /= 5 + i
+    return ways
+  })
+  const batch = (survived: number) => ({ entered: 9, survived, alpha: 3, beta: 2 })
+  let first = 0
+  let second = 0
+  chances.forEach((one, k) => {
+    chances.forEach((other, l) => {
+      const [after1, after2] = watchForSlump([batch(k), batch(l)])
+      first += one * other * after1!.statistic
+      second += one * other * after2!.statistic
+    })
+  })
+  expect(first).toBeCloseTo(1, 10)
+  expect(second).toBeCloseTo(2, 10)
+})
+
 test('odds of survival cut to a third are noticed within some ten batches, and dated', () => {
   const source = random(8)
   let found = 0
@@ -216,6 +239,16 @@ test('with two plots against two no difference can be shown, and the trial says 
   expect(only!.leastPByPlots).toBeCloseTo(1 / 3, 10)
   expect(only!.pByPlots).toBeCloseTo(1 / 3, 10)
   expect(only!.pByPlants).toBeLessThan(1e-10)
+})
+
+test('of the 20 ways to deal three plots each, 4 differ as much as 0.9 0.8 0.5 against 0.7 0.4 0.3: p = 0.2', () => {
+  const plots = [90, 80, 50, 70, 40, 30].map((survived, i) => ({
+    block: 'A',
+    treatment: i < 3 ? 'a' : 'b',
+    entered: 100,
+    survived,
+  }))
+  expect(analyseTrial(plots, 1).comparisons[0]!.pByPlots).toBeCloseTo(0.2, 12)
 })
 
 test('the exact test inside blocks is Fisher’s where there is one block (his tea tasting: 17 in 70)', () => {

@@ -135,6 +135,20 @@ test('the chance that an undecided graft still takes falls with the day where ta
   )
 })
 
+test('one graft, anything expected, half the takers to come, nothing dies in sight: one in three, worked by hand', () => {
+  // ∫ (π/2) dπ / ∫ (1 − π/2) dπ over 0 to 1 = (1/4) / (3/4).
+  const curve = { toTake: { meanLog: Math.log(20), sdLog: 0.3 }, toDie: null }
+  const told = stillToTake({
+    curve,
+    expected: { alpha: 1, beta: 1 },
+    day: 20,
+    taken: 0,
+    dead: 0,
+    undecided: 1,
+  })
+  expect(told.chance).toBeCloseTo(1 / 3, 5)
+})
+
 test('a batch all decided has nothing to come', () => {
   const curve = { toTake: timeFromLowHigh(14, 35), toDie: null }
   const told = stillToTake({
