@@ -11,9 +11,5 @@ export default defineConfig({
     outDir: '../../dist/app',
     emptyOutDir: true,
     target: 'es2023',
-    rolldownOptions: {
-      /** The rooms below the app do nothing by being imported: what of them the screens do not use stays behind. */
-      treeshake: { moduleSideEffects: [{ test: /\/src\/(science|trade|record|planning|api)\//, sideEffects: false }] },
-    },
   },
 })

@@ -10,11 +10,20 @@ export interface Aftermath {
   readonly orders: readonly string[]
 }
 
-let last: Aftermath | null = null
+const KEPT = 'budstick.after-count'
+
+const readKept = (): Aftermath | null => {
+  const kept = sessionStorage.getItem(KEPT)
+  return kept === null ? null : (JSON.parse(kept) as Aftermath)
+}
+
+let last: Aftermath | null = readKept()
 const heard = new Set<() => void>()
 
 export const setAftermath = (aftermath: Aftermath | null): void => {
   last = aftermath
+  if (aftermath === null) sessionStorage.removeItem(KEPT)
+  else sessionStorage.setItem(KEPT, JSON.stringify(aftermath))
   for (const tell of heard) tell()
 }
 

@@ -13,7 +13,7 @@ export function NavColumn({ onFind }: { readonly onFind: () => void }) {
   const { t } = useTranslation()
   const { data } = useQuery(look.nursery())
   return (
-    <div className="nav-column">
+    <aside className="nav-column" aria-label={t('shell.side')}>
       <p className="brand">
         <img src="/budstick.svg" alt="" width={30} height={30} />
         <span>{data?.site?.name ?? 'Budstick'}</span>
@@ -36,6 +36,6 @@ export function NavColumn({ onFind }: { readonly onFind: () => void }) {
         <WhoPick />
         <ThemePick />
       </div>
-    </div>
+    </aside>
   )
 }

@@ -7,7 +7,9 @@ import { setAftermath, useAftermath } from '../../data/aftermath.ts'
 import { useOutbox } from '../../data/outbox/use-outbox.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
+import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.ts'
+import { ChangeSaid } from '../season/season-changes.tsx'
 import { whatChanged } from './what-changed.ts'
 
 /** After a count: how sure its orders were and are, and what the plan now does about it. */
@@ -52,14 +54,13 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
               : orders.every(({ moved }) => !moved) && t('batch.after.none')}
           </p>
           <h3>{t('batch.after.why')}</h3>
-          <ul className="sentences">
-            {sentences.map(({ sentence, because }) => (
-              <li key={`${sentence} ${because}`}>
-                {sentence} <span className="soft">{because}</span>
-              </li>
-            ))}
-            {sentences.length === 0 && <li>{t('batch.after.nothingElse')}</li>}
-          </ul>
+          {sentences.length === 0 && <p>{t('batch.after.nothingElse')}</p>}
+          <SomeOf
+            items={sentences.map(change => ({
+              key: `${change.sentence} ${change.because}`,
+              says: <ChangeSaid change={change} />,
+            }))}
+          />
           <p>
             <Link to="/season">{t('batch.after.season')}</Link>
           </p>

@@ -1,4 +1,4 @@
-import type { Plan } from '../../../planning/index.ts'
+import type { Change, Plan } from '../../../planning/index.ts'
 import type { Aftermath } from '../../data/aftermath.ts'
 
 /** A chance is shown in whole points; less than that is no change to anyone. */
@@ -18,7 +18,7 @@ export const whatChanged = (
 ): {
   readonly orders: readonly ChanceMoved[]
   readonly others: number
-  readonly sentences: readonly { readonly sentence: string; readonly because: string }[]
+  readonly sentences: readonly Change[]
 } => {
   const moves = plan.orders.flatMap(({ order, chance }): ChanceMoved[] => {
     const before = chances[order]

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
-import type { Plan } from '../../../planning/index.ts'
+import type { Change, Plan } from '../../../planning/index.ts'
+import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.ts'
 
 /** What this plan does otherwise than the one before, and why. */
@@ -11,24 +12,12 @@ export function SeasonChanges({ plan }: { readonly plan: Plan }) {
     <section className="sheet">
       <h2>{t('season.changes')}</h2>
       {plan.changes.length === 0 && <p className="soft">{t('season.changesNone')}</p>}
-      <ul className="sentences">
-        {plan.changes.map(change => (
-          <li key={`${change.sentence} ${change.because}`}>
-            {change.order !== null ? (
-              <Link to="/orders" search={{ order: change.order }}>
-                {change.sentence}
-              </Link>
-            ) : change.batch !== null ? (
-              <Link to="/batches/$batch" params={{ batch: change.batch }}>
-                {change.sentence}
-              </Link>
-            ) : (
-              <span>{change.sentence}</span>
-            )}{' '}
-            <span className="soft">{change.because}</span>
-          </li>
-        ))}
-      </ul>
+      <SomeOf
+        items={plan.changes.map(change => ({
+          key: `${change.sentence} ${change.because}`,
+          says: <ChangeSaid change={change} />,
+        }))}
+      />
       {plan.moved.starts > 0 && (
         <p className="soft">
           {t('season.moved', {
@@ -39,5 +28,25 @@ export function SeasonChanges({ plan }: { readonly plan: Plan }) {
         </p>
       )}
     </section>
+  )
+}
+
+/** A change with the order or batch that it is about, and its reason. */
+export function ChangeSaid({ change: { sentence, because, order, batch } }: { readonly change: Change }) {
+  return (
+    <>
+      {order !== null ? (
+        <Link to="/orders" search={{ order }}>
+          {sentence}
+        </Link>
+      ) : batch !== null ? (
+        <Link to="/batches/$batch" params={{ batch }}>
+          {sentence}
+        </Link>
+      ) : (
+        sentence
+      )}{' '}
+      <span className="soft">{because}</span>
+    </>
   )
 }

@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { Plan } from '../../../planning/index.ts'
+import { SomeOf } from '../../parts/some-of.tsx'
 
 /** What limits the season, each in a sentence, the dearest first. */
 export function SeasonLimits({ plan }: { readonly plan: Plan }) {
@@ -11,11 +12,12 @@ export function SeasonLimits({ plan }: { readonly plan: Plan }) {
       {limits.length === 0 ? (
         <p className="soft">{t('season.limitsNone')}</p>
       ) : (
-        <ul className="sentences">
-          {limits.map(limit => (
-            <li key={`${limit.rule} ${limit.subject} ${limit.from}`}>{limit.sentence}</li>
-          ))}
-        </ul>
+        <SomeOf
+          items={limits.map(({ rule, subject, from, sentence }) => ({
+            key: `${rule} ${subject} ${from}`,
+            says: sentence,
+          }))}
+        />
       )}
     </section>
   )

@@ -1,6 +1,7 @@
 export const shell = {
   skip: 'Go to the page itself',
   navigation: 'Main',
+  side: 'Where to go',
   screens: {
     work: 'This week',
     orders: 'Orders',
