@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads'
 import type { PlanJob } from '../api/index.ts'
-import type { Plan } from '../planning/index.ts'
+import { Plan } from '../planning/index.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
 import type { PlanWork, PlanWorkSays } from './plan.worker.ts'
 
@@ -30,7 +30,8 @@ export interface PlanJobs {
 }
 
 export const createPlanJobs = (memory: NurseryMemory, newId: () => string): PlanJobs => {
-  let latest: Plan | null = memory.log.recall<Plan>('latest-plan') ?? null
+  /** A plan that another version of the program wrote may not fit this one: then there is none until the next is made. */
+  let latest: Plan | null = Plan.safeParse(memory.log.recall('latest-plan')).data ?? null
   let job: PlanJob | null = null
   let worker: Worker | null = null
   let stopFlag: Int32Array | null = null
@@ -41,6 +42,16 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
     for (const heard of listeners) heard(next)
   }
 
+  /** Why the plan will be gone after a restart; null when it is kept. */
+  const keep = (plan: Plan): string | null => {
+    try {
+      memory.log.remember('latest-plan', plan)
+      return null
+    } catch (problem) {
+      return `It is not kept for the next start. ${problem instanceof Error ? problem.message : String(problem)}`
+    }
+  }
+
   const hear = (running: PlanJob, message: PlanWorkSays): void => {
     switch (message.says) {
       case 'progress':
@@ -48,7 +59,6 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
         return
       case 'plan': {
         latest = message.plan
-        memory.log.remember('latest-plan', message.plan)
         const stopped = message.plan.outcome.kind === 'stopped early'
         tell({
           ...running,
@@ -56,6 +66,7 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
           stage: 'answer',
           share: 1,
           says: stopped ? 'Stopped with the best plan so far.' : 'The plan is ready.',
+          why: keep(message.plan),
         })
         return
       }

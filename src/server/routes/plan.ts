@@ -1,17 +1,25 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { PlanState } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
+import type { Plan } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
+
+const COUNTED_AT_MOST = 10_000
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
   const { memory, plans } = served
+  /** Entries that the plan does not know of; that it was accepted itself is no news to it. */
+  const entriesSince = (plan: Plan): number =>
+    memory.after(plan.throughSeq, COUNTED_AT_MOST).filter(({ body }) => body.kind !== 'plan-accepted/1')
+      .length
+
   const state = (): PlanState => {
     const plan = plans.latest()
     return {
       plan,
-      entriesSince: plan === null ? 0 : memory.throughSeq() - plan.throughSeq,
+      entriesSince: plan === null ? 0 : entriesSince(plan),
       accepted: memory.nursery().acceptedPlan?.plan ?? null,
       job: plans.job(),
     }
@@ -41,6 +49,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
         refusal('This plan is no longer the latest', `plan ${id}`, 'Look at the new plan and accept that.'),
         409,
       )
+    if (memory.nursery().acceptedPlan?.plan === id) return c.json(state(), 200)
     const entry = Entry.parse({
       id: served.newId(),
       on: served.today(),
