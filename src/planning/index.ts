@@ -10,6 +10,7 @@ export {
   PlaceOverflow,
   Plan,
   PlannedStart,
+  Planting,
   type Progress,
   RateUsed,
   Rung,

@@ -68,9 +68,9 @@ test('pears: seed is sown in time for the grafts, wood is cut when it is fresh, 
   expect(number).toBeGreaterThan(90 / 0.72)
   expect(sown.reduce((sum, start) => sum + start.number, 0)).toBeGreaterThan(number / 0.72 - 1)
   for (const graft of grafts) {
-    expect(graft.rootstocks.map(({ start }) => start)).toEqual(
-      sown.map(({ id }) => id).filter(id => graft.rootstocks.some(r => r.start === id)),
-    )
+    const ids = sown.map(({ id }) => id)
+    expect(graft.rootstocks.length).toBeGreaterThan(0)
+    for (const { start } of graft.rootstocks) expect(ids).toContain(start)
     expect(graft.mothers.reduce((sum, { number: sticks }) => sum + sticks, 0)).toBe(
       Math.ceil(graft.number / 4),
     )

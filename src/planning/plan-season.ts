@@ -136,6 +136,7 @@ function nothingToPlan(season: Season, wish: PlanWish, why: string): Plan {
     orders: [],
     loads: [],
     limits: [],
+    plantings: [],
     changes: [],
     moved: { starts: 0, saved: 0 },
     tasks: [],

@@ -58,6 +58,18 @@ export const PlannedStart = z
   .readonly()
 export type PlannedStart = z.infer<typeof PlannedStart>
 
+/** Mother trees to be planted now for wood in later years. */
+export const Planting = z
+  .object({
+    name: z.string(),
+    material: z.string(),
+    week: WeekText,
+    number: z.number().int(),
+    sentence: z.string(),
+  })
+  .readonly()
+export type Planting = z.infer<typeof Planting>
+
 /** One rung of the count-back ladder, read from what is needed up to what is started. */
 export const Rung = z
   .object({
@@ -201,6 +213,7 @@ export const Plan = z
     orders: z.array(OrderForecast),
     loads: z.array(Load),
     limits: z.array(Limit),
+    plantings: z.array(Planting),
     changes: z.array(Change),
     /** Starts of the accepted plan that this one moves, and what that saved. */
     moved: z.object({ starts: z.number(), saved: z.number() }).readonly(),

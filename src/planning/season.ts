@@ -97,14 +97,9 @@ export interface MotherPool {
 
 /** A mother tree planted now gives nothing at first and more each year. */
 export interface YoungMothers {
-  /** A finished tree of this kind is planted, or, where null, one is bought. */
-  readonly fromKind: number | null
   readonly costEach: number
-  /** What one may give in its first, second … year after planting; the last goes on for ever. */
-  readonly perYearByAge: readonly number[]
-  /** Weeks of a year (0 is the first of the season) in which mothers of the pool give, as of `perWeek`. */
-  readonly place: number | null
-  readonly squareMetres: number
+  /** What one may give in a season that begins in its first, second … year after planting; the last goes on for ever. */
+  readonly perSeasonByAge: readonly number[]
 }
 
 export interface PoolMother {

@@ -31,7 +31,8 @@ export function costParts(planned: Planned): Record<string, number> {
       part === 'extra area' ||
       part === 'buying in' ||
       part === 'shortage' ||
-      part === 'moving'
+      part === 'moving' ||
+      part === 'mother trees'
     )
       add(part, columnValue[column]! * model.columns.cost[column]!)
   }

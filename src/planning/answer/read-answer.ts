@@ -9,13 +9,14 @@ import { loadsOf } from './loads.ts'
 import { matchStock } from './match-stock.ts'
 import { orderForecasts } from './orders.ts'
 import type { Planned } from './planned.ts'
+import { plantingsOf } from './plantings.ts'
 import { shareMothers } from './share-mothers.ts'
 import { plannedStarts } from './starts.ts'
 import { tasksOf } from './tasks.ts'
 
 export type Answer = Pick<
   Plan,
-  'starts' | 'orders' | 'loads' | 'limits' | 'changes' | 'tasks' | 'costParts' | 'assumed'
+  'starts' | 'plantings' | 'orders' | 'loads' | 'limits' | 'changes' | 'tasks' | 'costParts' | 'assumed'
 >
 
 /** The plan in the nursery's own words. */
@@ -31,6 +32,7 @@ export function readAnswer(planned: Planned): Answer {
     orders: orderForecasts(planned, matches),
     loads: loadsOf(planned, shares),
     limits: limitsOf(planned),
+    plantings: plantingsOf(planned),
     changes: changesOf(planned),
     tasks: tasksOf(planned, starts, shares, workers),
     costParts: costParts(planned),

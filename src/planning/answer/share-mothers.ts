@@ -77,7 +77,8 @@ export function evenShares(wanted: number, bounds: readonly number[]): number[] 
   const rising = bounds.map((_, i) => i).sort((a, b) => bounds[a]! - bounds[b]!)
   let left = wanted
   rising.forEach((index, position) => {
-    const even = Math.ceil(left / (rising.length - position))
+    // Who may still give more gives the odd one.
+    const even = Math.floor(left / (rising.length - position))
     shares[index] = Math.min(bounds[index]!, even, left)
     left -= shares[index]!
   })

@@ -67,6 +67,7 @@ export function buildSeasonModel(
     holds: [],
     capacities: [],
     bought: [],
+    planted: [],
     lessThanAccepted: [],
     wholeStarts: [],
   }

@@ -15,6 +15,7 @@ export interface SeasonModel extends LinearModel {
   readonly deliveries: readonly DeliveryColumn[]
   readonly bought: readonly BoughtColumn[]
   readonly holds: readonly HoldColumn[]
+  readonly planted: readonly PlantedColumn[]
   /** Rows that are added where a solution breaks them. */
   readonly capacities: readonly Capacity[]
   readonly lessThanAccepted: readonly LessColumn[]
@@ -100,6 +101,12 @@ export interface HoldColumn {
   readonly until: number
   readonly column: number
 }
+/** Young mother trees planted for a pool in a week. */
+export interface PlantedColumn {
+  readonly pool: number
+  readonly week: number
+  readonly column: number
+}
 /** How many fewer than accepted. */
 export interface LessColumn {
   readonly way: number
@@ -143,6 +150,8 @@ export interface Solution {
     readonly number: number
   }[]
   readonly bought: readonly { readonly kind: number; readonly week: number; readonly number: number }[]
+  /** Young mother trees. */
+  readonly planted: readonly { readonly pool: number; readonly week: number; readonly number: number }[]
   /** By order: planned and never delivered. */
   readonly short: Float64Array
   /** Dual of a row by its name, `space/mist bed/40`; 0 for a name that no row has. */

@@ -200,6 +200,7 @@ export function readSolution(
     })),
     deliveries: withNumber(model.deliveries),
     bought: withNumber(model.bought),
+    planted: withNumber(model.planted),
     short: Float64Array.from(model.shortColumn, column => Math.max(0, columnValue[column]!)),
     dual: name => duals.find(row => rowName(row) === name)?.dual ?? 0,
   }

@@ -13,6 +13,7 @@ import { readPlaces } from './places.ts'
 import { readPools } from './pools.ts'
 import { acceptedStarts, readWays } from './ways.ts'
 import { seasonWeeks } from './weeks.ts'
+import { withYoungMothers } from './young-mothers.ts'
 
 const FEWEST_WEEKS = 104
 const MOST_WEEKS = 320
@@ -48,14 +49,15 @@ export function readSeason(nursery: Nursery, today: string): Season {
   const ways = readWays(nursery, weeks, reading, yearGroups, accepted, assumed)
   const batches = readBatches(nursery, weeks, reading, held, yearGroups, assumed)
   const orders = readOrders(nursery, weeks, kindIndex, assumed)
+  const kinds = readKinds(nursery, placeIndex)
   const { prices } = nursery
   return {
     firstWeek: weeks.first,
     weeks: weeks.count,
-    kinds: readKinds(nursery, placeIndex),
+    kinds,
     places,
     people: readPeople(nursery, weeks),
-    pools,
+    pools: withYoungMothers(pools, ways, kinds, orders),
     ways,
     batches,
     orders,

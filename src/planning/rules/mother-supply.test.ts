@@ -3,6 +3,7 @@ import { MotherId } from '../../trade/index.ts'
 import { everyWeek, solved } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import type { MotherPool } from '../season.ts'
+import { givesInSeason } from './mother-supply.ts'
 
 const pool = (more: Partial<MotherPool> = {}): MotherPool => ({
   cultivar: null,
@@ -85,4 +86,45 @@ test('collected wood is used while it is good, and no longer', async () => {
     (await solved(apple([pool({ perWeek: none, stored: [{ number: 50, untilWeek }] })], [5]))).short[0]
   expect(await shortOf(5)).toBeCloseTo(200, 4)
   expect(await shortOf(4)).toBeCloseTo(400, 4)
+})
+
+test('a young mother gives nothing in her first year, then more each year', () => {
+  const byAge = [0, 10, 40]
+  expect(givesInSeason(byAge, 30, 20)).toBe(0)
+  expect(givesInSeason(byAge, 0, 51)).toBe(0)
+  expect(givesInSeason(byAge, 0, 60)).toBe(10)
+  expect(givesInSeason(byAge, 0, 110)).toBe(40)
+  expect(givesInSeason(byAge, 0, 210)).toBe(40)
+})
+
+test('building up: mothers are planted two years before a large order, as many as its wood asks, and no more', async () => {
+  const weeks = 170
+  const wood = everyWeek(weeks, 1000)
+  const season = tinySeason({
+    weeks,
+    kinds: [tinyKind('new apple')],
+    ways: [
+      {
+        kind: 0,
+        steps: [{ ...certain(0.8), days: 14 }],
+        openWeeks: [140],
+        course: { material: [{ pool: 0, offset: 0, perPlant: 0.2 }] },
+      },
+    ],
+    orders: [{ kind: 0, number: 400, dueWeek: 150, price: 10 }],
+    pools: [
+      pool({
+        perWeek: wood,
+        perYear: [0, 52, 104, 156].map(fromWeek => ({ fromWeek, toWeek: fromWeek + 51, most: 20 })),
+        young: { costEach: 25, perSeasonByAge: [0, 16, 40] },
+      }),
+    ],
+  })
+  const { planted, starts, objective } = await solved(season)
+  // 400 trees ← 500 plants ← 100 sticks; 20 stand; 80 more are those of two mothers in their third year.
+  expect(planted.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(2, 6)
+  // The season in which they are cut begins in week 104: planted by week 0 they are two years old.
+  expect(planted.every(({ week }) => week === 0)).toBe(true)
+  expect(starts[0]!.number).toBeCloseTo(500, 4)
+  expect(objective).toBeCloseTo(500 + 2 * 25, 4)
 })

@@ -2,6 +2,10 @@ import { grouped } from '../grouped.ts'
 import type { MotherPool } from '../season.ts'
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
 
+/** A year of a young tree, and how often planting is thought of. */
+const WEEKS_OF_YEAR = 52
+const WEEKS_BETWEEN_PLANTINGS = 4
+
 interface Taker {
   readonly column: number
   readonly perPlant: number
@@ -11,7 +15,8 @@ interface Taker {
 /**
  * Sticks, cuttings, branches and seed taken from the mothers of a cultivar stay within what they may give.
  *   Σ taken in week w ≤ Σ drawn(w, c)          c: weeks of cutting from which wood is still fresh in w, or a stored lot
- *   Σ drawn(·, c) ≤ per week(c);   Σ drawn over a season ≤ per season;   Σ drawn from a lot ≤ its number
+ *   Σ drawn(·, c) ≤ per week(c);   Σ drawn from a lot ≤ its number
+ *   Σ drawn over a season ≤ per season + Σ per season(age) · planted(m, w)         age: years since week w
  * Where the mothers have no bound by the week, only the seasons are told apart. Mothers are pooled here, and what is
  * taken is shared out among them afterwards.
  * Said as: "{pool}, {season}: one more … is worth {worth}."
@@ -36,6 +41,7 @@ interface Source {
 
 function supplyOfPool(draft: SeasonDraft, pool: MotherPool, p: number, takers: readonly Taker[]): void {
   const { model } = draft
+  plantYoung(draft, pool, p)
   const sources = [...cutSources(draft, pool, p), ...storedSources(draft, pool, p)]
   for (const [week, ofWeek] of grouped(takers, taker => taker.week)) {
     const fresh = sources.filter(source => source.fresh(week))
@@ -54,11 +60,31 @@ function supplyOfPool(draft: SeasonDraft, pool: MotherPool, p: number, takers: r
   }
 }
 
+/** Columns: young mothers planted, once in a month; they stand to the end. */
+function plantYoung({ model, season, planted }: SeasonDraft, pool: MotherPool, p: number): void {
+  if (!pool.young) return
+  for (let week = 0; week < season.weeks; week += WEEKS_BETWEEN_PLANTINGS) {
+    const name = `plant/${pool.name}/${week}`
+    const column = model.column({ name, part: 'mother trees', cost: pool.young.costEach, isWhole: true })
+    planted.push({ pool: p, week, column })
+  }
+}
+
+/**
+ * What one planted in a week may give in a season: nothing before it stands a year, then more each year.
+ * @example perSeasonByAge [0, 10, 40]: planted 60 weeks before the season 10, 200 weeks before 40
+ */
+export function givesInSeason(perSeasonByAge: readonly number[], planted: number, fromWeek: number): number {
+  const age = Math.floor((fromWeek - planted) / WEEKS_OF_YEAR)
+  return age < 0 ? 0 : perSeasonByAge[Math.min(age, perSeasonByAge.length - 1)]!
+}
+
 /**
  * Each season of giving, apart for mothers that give in other weeks; where a bound by the week can bind before that of
  * the season, each week of it by itself.
  */
-function cutSources({ model, season }: SeasonDraft, pool: MotherPool, p: number): Source[] {
+function cutSources({ model, season, planted }: SeasonDraft, pool: MotherPool, p: number): Source[] {
+  const growing = planted.filter(column => column.pool === p)
   const groups = groupsOf(pool)
   return groups.flatMap(({ perWeek, perYear }, g) =>
     pool.perYear.flatMap(({ fromWeek, toWeek }, s) => {
@@ -67,8 +93,15 @@ function cutSources({ model, season }: SeasonDraft, pool: MotherPool, p: number)
       const weeks: number[] = []
       for (let week = fromWeek; week <= Math.min(toWeek, season.weeks - 1); week++)
         if (perWeek[week]! > 0) weeks.push(week)
-      if (weeks.length === 0 || most <= 0) return []
+      const isGrowing = growing.length > 0 && g === 0
+      if (weeks.length === 0 || (most <= 0 && !isGrowing)) return []
       const seasonRow = model.row({ rule: 'motherYear', subject: p, about, week: fromWeek, upper: most })
+      const givesMore = (row: number, share: number) => {
+        if (!isGrowing) return
+        for (const { week, column } of growing)
+          model.put(row, column, -share * givesInSeason(pool.young!.perSeasonByAge, week, fromWeek))
+      }
+      givesMore(seasonRow, 1)
       const within = (week: number, cut: number) => cut <= week && week <= cut + pool.keepsWeeks
       if (weeks.every(week => perWeek[week]! >= most)) {
         const fresh = (week: number) => weeks.some(cut => within(week, cut))
@@ -76,6 +109,7 @@ function cutSources({ model, season }: SeasonDraft, pool: MotherPool, p: number)
       }
       return weeks.map(cut => {
         const weekRow = model.row({ rule: 'motherWeek', subject: p, about, week: cut, upper: perWeek[cut]! })
+        givesMore(weekRow, most > 0 ? perWeek[cut]! / most : 1)
         return {
           name: `${about} week ${cut}`,
           fresh: (week: number) => within(week, cut),

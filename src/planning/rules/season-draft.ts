@@ -5,6 +5,7 @@ import type {
   HoldColumn,
   LessColumn,
   Margins,
+  PlantedColumn,
   RootstockUseColumn,
   StartColumn,
   WholeStartColumns,
@@ -44,6 +45,7 @@ export interface SeasonDraft {
   readonly holds: HoldColumn[]
   readonly capacities: Capacity[]
   readonly bought: BoughtColumn[]
+  readonly planted: PlantedColumn[]
   readonly lessThanAccepted: LessColumn[]
   readonly wholeStarts: WholeStartColumns[]
 }

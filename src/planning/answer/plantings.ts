@@ -1,0 +1,26 @@
+import { grouped } from '../grouped.ts'
+import type { Planting } from '../plan.ts'
+import { type Planned, weekName, weekSaid } from './planned.ts'
+
+/** Fewer than this is a rounding of the relaxation, not a tree. */
+const LEAST = 0.05
+
+/** Young mother trees that the plan plants, in whole trees, each with what it is for. */
+export function plantingsOf({ season, solution }: Planned): Planting[] {
+  return [...grouped(solution.planted, ({ pool }) => pool)].flatMap(([p, of]) => {
+    const { name, material } = season.pools[p]!
+    return of
+      .filter(({ number }) => number > LEAST)
+      .map(({ week, number }) => {
+        const trees = Math.ceil(number - 1e-6)
+        const cultivar = name.split(', ')[0]!
+        return {
+          name: cultivar,
+          material,
+          week: weekName(season, week),
+          number: trees,
+          sentence: `Plant ${trees} mother ${trees === 1 ? 'tree' : 'trees'} of ${cultivar} by week ${weekSaid(season, week)} of ${weekName(season, week).slice(0, 4)}: those that stand do not give the ${material} that the orders need.`,
+        }
+      })
+  })
+}
