@@ -215,6 +215,12 @@ test('a belief alone is given back; a group never seen is less certain than a kn
   expect(predictDuration(model, 'new').sdLog).toBeGreaterThan(predictDuration(model, 'b').sdLog)
 })
 
+test('half of those still there at the middle time are out by the upper quartile: exp(m + 0.6745 s), by the normal table', () => {
+  const time = { meanLog: Math.log(28), sdLog: 0.2 }
+  expect(durationQuantile(time, 0.5, 28)).toBeCloseTo(28 * Math.exp(0.6744898 * 0.2), 5)
+  expect(durationQuantile(time, 0.5)).toBeCloseTo(28, 10)
+})
+
 test('the longer a batch has been in a step, the later it ends, and never in the past', () => {
   const time = timeFromLowHigh(20, 40)
   fc.assert(
