@@ -1,3 +1,38 @@
+/** The door of the API: the shapes that server and screens share, and the client. The routes have a door of their own. */
 export { type Client, createClient, Refused } from './client.ts'
-export * from './exchange-shapes.ts'
-export * from './shapes.ts'
+export {
+  AcceptedReading,
+  EmptySheet,
+  Mapping,
+  ReadCell,
+  ReadColumn,
+  Reading,
+  ReadQuestion,
+  ReadSheet,
+  SheetField,
+  SheetKind,
+  SheetSaid,
+} from './exchange-shapes.ts'
+export {
+  BandPoint,
+  BatchRow,
+  BatchView,
+  BenchView,
+  EntriesPulled,
+  EntriesPushed,
+  EntryShape,
+  LineageView,
+  MotherRow,
+  NurseryView,
+  OrderRow,
+  PlanJob,
+  PlanState,
+  ProtocolSummary,
+  PushEntries,
+  QueryRow,
+  RateRow,
+  Refusal,
+  ServerEvent,
+  ShownEntry,
+  WorkList,
+} from './shapes.ts'
