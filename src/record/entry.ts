@@ -138,6 +138,11 @@ export const bodies = {
     candidates: z.array(CultivarId).readonly().default([]),
     /** Seedlings grown from the mother's own tissue, not from a cross, and so true to her. */
     nucellar: z.boolean().optional(),
+    /**
+     * Some way on when this record began with it: the step in which `number` plants stood, or `finished`, and since
+     * when. What went before is not known, so nothing is learnt from it.
+     */
+    takenOver: z.object({ step: StepId, since: Day }).readonly().optional(),
   }),
   /** One look over the plants that stand in a step: taken, dead (thrown out at this look), not yet to tell. */
   counted: body('counted/1', {

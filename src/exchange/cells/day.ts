@@ -144,7 +144,7 @@ export function readDay(
     }
   }
 
-  const words = text.replace(/(\d)(st|nd|rd|th|er|º|°)(?=\s|$|\.)/giu, '$1').split(/[\s.,/-]+/u)
+  const words = text.replace(/(\d)(st|nd|rd|th|er|º|°)(?=[\s.,]|$)/giu, '$1').split(/[\s.,/-]+/u)
   const said3 = words.filter(word => word !== '' && !/^(de|del|of|d|den|der|the)$/iu.test(word))
   const monthAt = said3.findIndex(word => monthByName(word) !== undefined)
   if (monthAt >= 0) {

@@ -3,7 +3,16 @@ import type { BodyOf, Entry, Source } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { Batch } from '../state.ts'
 import type { Registers } from './ask-registers.ts'
-import { closeStays, type Draft, newDraft, outcomeOf, putDown, unknownStep } from './batch-draft.ts'
+import {
+  closeStays,
+  type Draft,
+  finishedStep,
+  newDraft,
+  outcomeOf,
+  putDown,
+  putFinished,
+  unknownStep,
+} from './batch-draft.ts'
 import * as rules from './batch-rules.ts'
 import { join, receive, splitChild } from './hand-over.ts'
 import { addSources, takesPlants } from './sources.ts'
@@ -65,9 +74,12 @@ export function foldFamily(told: FamilyTold, registers: Registers): { batches: B
     checkBench(draft, entry, bench, around)
     draft.nucellar = body.nucellar ?? false
     for (const person of body.workedBy) draft.blades.push({ on, person })
-    const step = draft.steps[0] ?? unknownStep
-    outcomeOf(draft, step, on, bench).entered += number
-    putDown(draft, { step, bench, since: on, number, taken: 0, countedOn: null })
+    if (body.takenOver) takeOver(draft, entry, body.takenOver, number, bench)
+    else {
+      const step = draft.steps[0] ?? unknownStep
+      outcomeOf(draft, step, on, bench).entered += number
+      putDown(draft, { step, bench, since: on, number, taken: 0, countedOn: null })
+    }
     addSources(draft, entry, body.sources, true, around)
     let rootstocks = 0
     for (const source of body.sources) {
@@ -77,6 +89,25 @@ export function foldFamily(told: FamilyTold, registers: Registers): { batches: B
       query(rules.ask(draft, entry, 'rootstocks-do-not-match', { number, rootstocks }))
     }
     begin(draft, on)
+  }
+
+  /** Its plants are in the step as if they had come from another batch: the step's own start is not theirs to tell. */
+  const takeOver = (
+    draft: Draft,
+    entry: Entry,
+    { step, since }: NonNullable<BodyOf<'batch-started/1'>['takenOver']>,
+    number: number,
+    bench: BenchId | null,
+  ): void => {
+    if (step === finishedStep) {
+      putFinished(draft, { bench, grade: '', since, number })
+      return
+    }
+    rules.checkStep(draft, entry, step, around)
+    const outcome = outcomeOf(draft, step, since, bench)
+    outcome.entered += number
+    outcome.cameAcross += number
+    putDown(draft, { step, bench, since, number, taken: 0, countedOn: null })
   }
 
   /** The same name given to a second start: its plants are put with the first, so that none is lost from sight. */
