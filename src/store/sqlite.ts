@@ -19,6 +19,8 @@ export interface Sqlite {
   readonly run: (query: CompiledQuery<unknown>) => void
   readonly exec: (sql: string) => void
   readonly pragma: (name: string) => string | number | null
+  /** Sees the file as it is now throughout, whatever others write meanwhile. */
+  readonly reading: <T>(work: () => T) => T
   /** All of it or nothing; begins by taking the right to write. */
   readonly inTransaction: <T>(work: () => T) => T
   readonly close: () => void
@@ -59,6 +61,17 @@ export function openSqlite(
         enableForeignKeyConstraints: true,
       }),
   )
+  const transaction = <T>(begin: string, work: () => T): T => {
+    db.exec(begin)
+    try {
+      const result = work()
+      db.exec('COMMIT')
+      return result
+    } catch (error) {
+      if (db.isTransaction) db.exec('ROLLBACK')
+      throw error
+    }
+  }
   const parametersOf = (query: CompiledQuery<unknown>) => query.parameters as Value[]
   return {
     all: query => guard(() => db.prepare(query.sql).all(...parametersOf(query)) as never[]),
@@ -76,18 +89,8 @@ export function openSqlite(
         const row = db.prepare(`PRAGMA ${name}`).get() as Record<string, string | number> | undefined
         return (row && Object.values(row)[0]) ?? null
       }),
-    inTransaction: work =>
-      guard(() => {
-        db.exec('BEGIN IMMEDIATE')
-        try {
-          const result = work()
-          db.exec('COMMIT')
-          return result
-        } catch (error) {
-          if (db.isTransaction) db.exec('ROLLBACK')
-          throw error
-        }
-      }),
+    reading: work => guard(() => transaction('BEGIN', work)),
+    inTransaction: work => guard(() => transaction('BEGIN IMMEDIATE', work)),
     close: () => guard(() => db.close()),
   }
 }

@@ -14,7 +14,9 @@ export type Verified =
  * one before, nothing cut off at the end, and a file in order. Note the head elsewhere (a backup has it) to find
  * out a log that was rewritten from some entry on.
  */
-export function verifyLog(db: Sqlite): Verified {
+export const verifyLog = (db: Sqlite): Verified => db.reading(() => verifyNow(db))
+
+function verifyNow(db: Sqlite): Verified {
   let seq = 0
   let head = noHash
   const wrong = (why: string): Verified => ({ ok: false, seq: seq + 1, why })
