@@ -1,0 +1,59 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { planSeason, type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+beforeAll(async () => {
+  app = await serveApp()
+  await planSeason(app)
+})
+afterAll(() => app.close())
+
+/** A batch that stands on its bench and helps to fill an order. */
+async function countable() {
+  for (const row of await app.client.batches({ state: 'alive' })) {
+    const view = await app.client.batch(row.id)
+    if (row.standing > 20 && view.orders.length > 0) return view
+  }
+  throw new Error('The small nursery has no batch that stands and goes to an order.')
+}
+
+test('a poor count by keyboard alone is kept, planned again, and the screen says what it changed', async () => {
+  const { row, orders } = await countable()
+  const { page, problems } = await app.open()
+  await page.goto(`${app.address}/batches/${row.id}/count`)
+  await page.getByLabel(/^Taken/).waitFor()
+  await page.keyboard.type('1')
+  await page.keyboard.press('Tab')
+  await page.keyboard.type(String(row.standing - 1))
+  await page.keyboard.press('Enter')
+
+  const after = page
+    .getByRole('region')
+    .or(page.locator('.after'))
+    .filter({ hasText: 'What this count changed' })
+  await expect.poll(() => after.textContent(), { timeout: 60_000 }).toMatch(/Chance of order/)
+  expect(await after.textContent()).toContain(orders[0]!.order)
+  const view = await app.client.batch(row.id)
+  expect(view.counts.at(-1)).toMatchObject({ taken: 1, dead: row.standing - 1, undecided: 0 })
+  expect(view.row.standing).toBe(1)
+  const planned = (await app.client.plan()).plan!
+  for (const { order, chance } of orders)
+    expect(planned.orders.find(one => one.order === order)!.chance).toBeLessThanOrEqual(chance)
+
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(async () => (await app.client.batch(row.id)).row.standing).toBe(row.standing)
+  expect(problems).toEqual([])
+})
+
+test('on the pad, those not yet to tell are the rest', async () => {
+  const { row } = await countable()
+  const { page } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
+  await page.goto(`${app.address}/batches/${row.id}/count`)
+  await page.getByRole('button', { name: '7', exact: true }).tap()
+  await page.getByRole('button', { name: 'next' }).tap()
+  await page.getByRole('button', { name: '3', exact: true }).tap()
+  await page.getByRole('button', { name: 'Keep this count' }).tap()
+  await expect
+    .poll(async () => (await app.client.batch(row.id)).counts.at(-1))
+    .toMatchObject({ taken: 7, dead: 3, undecided: row.standing - 10 })
+})

@@ -1,0 +1,45 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+beforeAll(async () => {
+  app = await serveApp()
+})
+afterAll(() => app.close())
+
+test('50 notes made without the server wait in sight, outlive a reload, and go in order, once each', async () => {
+  const [row] = await app.client.batches({ state: 'alive' })
+  const before = (await app.client.batch(row!.id)).entries.length
+  const { page, context } = await app.open()
+  await page.goto(`${app.address}/batches/${row!.id}`)
+  await page.getByRole('button', { name: 'Note' }).waitFor()
+  await context.route('**/api/**', route => route.abort())
+  const numbers = Array.from({ length: 50 }, (_, index) => index + 1)
+  for (const number of numbers) {
+    await page.getByRole('button', { name: 'Note', exact: true }).click()
+    await page.getByLabel('Note', { exact: true }).fill(`note ${number}`)
+    await page.keyboard.press('Enter')
+    await page.getByRole('dialog').waitFor({ state: 'detached' })
+  }
+  await page.getByText('50 entries on this device, not yet at the office').waitFor()
+  await page.reload()
+  await page.getByText('50 entries on this device, not yet at the office').waitFor()
+  expect((await app.client.batch(row!.id)).entries).toHaveLength(before)
+
+  await context.unroute('**/api/**')
+  await page.getByText('50 entries on this device').waitFor({ state: 'detached', timeout: 30_000 })
+  const notes = (await app.client.batch(row!.id)).entries.filter(({ kind }) => kind === 'noted/1')
+  const said = notes.map(({ says }) => Number(/note (\d+)/.exec(says)?.[1]))
+  expect(said.filter(number => numbers.includes(number))).toEqual(numbers)
+})
+
+test('without the server the last state seen is still shown', async () => {
+  const { page, context } = await app.open()
+  await page.goto(`${app.address}/orders`)
+  await page.getByText(/open orders/).waitFor()
+  await page.waitForTimeout(2500)
+  await context.route('**/api/**', route => route.abort())
+  await page.reload()
+  await page.getByText(/open orders/).waitFor()
+  await page.getByText('On its own').waitFor()
+})

@@ -1,0 +1,91 @@
+/** The built program on a small nursery, served for real, and a page of it in a real browser. */
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { buildApp, buildServer } from '../../scripts/setup/build.js'
+import { createClient } from '../../src/api/index.ts'
+import { openBrowser } from '../browser.ts'
+import { root } from '../source-files.ts'
+import { smallNursery } from './small-nursery.ts'
+
+export interface ServedApp {
+  readonly address: string
+  readonly client: ReturnType<typeof createClient>
+  /** A page with a fresh profile; whatever goes wrong in it is collected. */
+  open(options?: Parameters<Browser['newContext']>[0]): Promise<OpenedPage>
+  close(): Promise<void>
+}
+
+export interface OpenedPage {
+  readonly page: Page
+  readonly context: BrowserContext
+  readonly problems: readonly string[]
+}
+
+const localToday = (): string => {
+  const now = new Date()
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map(part => String(part).padStart(2, '0'))
+    .join('-')
+}
+
+const listening = (child: ChildProcess): Promise<string> =>
+  new Promise((done, fail) => {
+    let said = ''
+    const hear = (chunk: Buffer) => {
+      said += chunk
+      const address = /http:\/\/localhost:\d+/.exec(said)?.[0]
+      if (address !== undefined) done(address)
+    }
+    child.stdout?.on('data', hear)
+    child.stderr?.on('data', hear)
+    child.on('close', code => fail(new Error(`The program ended with ${code}: ${said}`)))
+  })
+
+export async function serveApp(): Promise<ServedApp> {
+  await Promise.all([buildServer(root), buildApp(root)])
+  const data = mkdtempSync(join(tmpdir(), 'small-nursery-'))
+  const args = ['serve', '--no-open', '--empty', '--port', '0', '--data', data]
+  const child = spawn(process.execPath, [join(root, 'dist/server/main.js'), ...args])
+  const address = await listening(child)
+  const client = createClient(address)
+  await client.pushEntries(smallNursery(localToday()))
+  const browser = await openBrowser()
+
+  return {
+    address,
+    client,
+    open: async options => {
+      const context = await browser.newContext({
+        locale: 'en-GB',
+        viewport: { width: 1280, height: 900 },
+        ...options,
+      })
+      const page = await context.newPage()
+      const problems: string[] = []
+      page.on('pageerror', error => problems.push(error.message))
+      return { page, context, problems }
+    },
+    close: async () => {
+      await browser.close()
+      child.removeAllListeners('close')
+      const ended = new Promise(done => child.once('close', done))
+      child.kill()
+      await ended
+      rmSync(data, { recursive: true })
+    },
+  }
+}
+
+/** Plans the season and waits until the plan is there. */
+export async function planSeason({ client }: ServedApp): Promise<void> {
+  await client.startPlan()
+  for (;;) {
+    const { job } = await client.plan()
+    if (job?.state === 'done') return
+    if (job?.state === 'failed') throw new Error(`No plan: ${job.why}`)
+    await new Promise(done => setTimeout(done, 100))
+  }
+}
