@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { expect, test } from 'vitest'
 import type { AnyEntry } from './entry.ts'
 import { canonicalJson, entryLine, parseEntry, parseEntryLine } from './entry-line.ts'
@@ -5,7 +6,7 @@ import { exampleRegisters } from './example-registers.ts'
 import { foldEntries } from './fold/fold.ts'
 import { historyOfNursery } from './fold/random-history.ts'
 import { historyText, readHistory } from './history.ts'
-import { canonicalNursery, nurseryFromText, nurseryToText } from './nursery-text.ts'
+import { canonicalNursery, foldVersion, nurseryFromText, nurseryToText } from './nursery-text.ts'
 
 test('the same fact is the same text, whatever the order of its keys', () => {
   expect(canonicalJson({ b: [1, { d: null, c: 'ü' }], a: undefined })).toBe('{"b":[1,{"c":"ü","d":null}]}')
@@ -42,4 +43,15 @@ test('the folded state is read back from its text as it was, in ASCII', () => {
   const text = nurseryToText(nursery)
   expect(text).toMatch(/^[\0-~]*$/)
   expect(canonicalNursery(nurseryFromText(text))).toBe(canonicalNursery(nursery))
+})
+
+test('a change of the rules or of the state raises foldVersion, so that no old snapshot is taken for new', () => {
+  const state = Array.from({ length: 12 }, (_, i) =>
+    canonicalNursery(foldEntries(historyOfNursery(i + 1, 150))),
+  ).join()
+  const now = createHash('sha256').update(state).digest('hex').slice(0, 16)
+  expect({ foldVersion, now }, 'raise foldVersion in nursery-text.ts, then write both here').toEqual({
+    foldVersion: 1,
+    now: '71c1254c30f549ce',
+  })
 })

@@ -18,7 +18,7 @@ import {
   Sign,
   StepId,
 } from '../trade/index.ts'
-import { Bench, Day, Mother, Order, Person, Prices, Settings, Site } from './register.ts'
+import { Bench, Day, Mother, Order, Person, Prices, Settings, Site, Week } from './register.ts'
 
 const Plants = z.number().int().min(0).max(10_000_000)
 const SomePlants = Plants.min(1)
@@ -224,7 +224,7 @@ export const bodies = {
             start: z.string(),
             kindOfTree: KindId,
             protocol: ProtocolId,
-            week: z.string(),
+            week: Week,
             number: SomePlants,
             bench: BenchId.nullable(),
           })

@@ -45,6 +45,7 @@ export {
   Settings,
   Site,
   Supply,
+  Week,
 } from './register.ts'
 export type {
   AcceptedPlan,

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { weeksInYear } from '../science/index.ts'
 import {
   BenchId,
   CultivarId,
@@ -14,6 +15,12 @@ import {
 /** A day is text, `2026-05-04`, the nursery's own date. */
 export const Day = z.iso.date()
 export type Day = z.infer<typeof Day>
+
+/** A week as ISO 8601 writes it, `2026-W19`, that its year has. */
+export const Week = z.string().refine(text => {
+  const [, year, week] = /^(\d{4})-W(\d{2})$/.exec(text) ?? []
+  return Number(week) >= 1 && Number(week) <= weeksInYear(Number(year))
+}, 'a week is written as 2026-W19, and the year must have it')
 
 const Span = z.object({ from: Day, to: Day }).readonly()
 const Metres = z.number().min(0)

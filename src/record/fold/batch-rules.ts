@@ -2,7 +2,7 @@ import type { BenchId, StepId } from '../../trade/index.ts'
 import type { BodyOf, Entry } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { QueryKind } from '../query-text.ts'
-import type { Registers } from './ask-registers.ts'
+import type { Registers } from './register-questions.ts'
 import {
   aliveIn,
   closeStays,

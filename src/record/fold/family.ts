@@ -2,7 +2,7 @@ import type { BatchId, BenchId, EntryId } from '../../trade/index.ts'
 import type { BodyOf, Entry, Source } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { Batch } from '../state.ts'
-import type { Registers } from './ask-registers.ts'
+import type { Registers } from './register-questions.ts'
 import {
   closeStays,
   type Draft,

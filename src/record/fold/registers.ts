@@ -2,7 +2,7 @@ import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol, StepId } from
 import type { Entry } from '../entry.ts'
 import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
 import type { AcceptedPlan, Nursery, RateSet } from '../state.ts'
-import type { Registers } from './ask-registers.ts'
+import type { Registers } from './register-questions.ts'
 import { stepsOf } from './batch-draft.ts'
 
 type Maps =

@@ -2,7 +2,7 @@ import type { KindId } from '../../trade/index.ts'
 import type { Entry, Source } from '../entry.ts'
 import type { Query } from '../query.ts'
 import type { Origin } from '../state.ts'
-import type { Registers } from './ask-registers.ts'
+import type { Registers } from './register-questions.ts'
 import type { Draft } from './batch-draft.ts'
 import { ask, type Surroundings } from './batch-rules.ts'
 
