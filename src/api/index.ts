@@ -20,7 +20,6 @@ export {
   BenchView,
   EntriesPulled,
   EntriesPushed,
-  EntryShape,
   LineageView,
   MotherRow,
   NurseryView,

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { Plan, Task, WeekText } from '../planning/index.ts'
-import { Bench, Day, Entry, Mother, Order, Person, Prices, Settings, Site } from '../record/index.ts'
+import { Bench, Day, Mother, Order, Person, Prices, Settings, Site } from '../record/index.ts'
 import {
   Basis,
   BatchId,
@@ -359,4 +359,3 @@ export const ServerEvent = z.discriminatedUnion('event', [
 export type ServerEvent = z.infer<typeof ServerEvent>
 
 export const PushEntries = z.object({ entries: z.array(z.unknown()).max(20_000) })
-export { Entry as EntryShape }

@@ -2,9 +2,9 @@ import { expect, test } from 'vitest'
 import { everyWeek, tinyPlace } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { buildSeasonModel, withoutMargins } from './build-season-model.ts'
+import { drafting } from './drafting.ts'
 import { toMps } from './mps.ts'
 import { loadSolver, openModel, openSolver } from './solve.ts'
-import { drafting } from './drafting.ts'
 
 const season = () => {
   const base = tinySeason({

@@ -18,13 +18,13 @@ export function toMps(model: LinearModel, { capacities = [], isWhole = false }: 
   const { columns, rows } = model
   const lines: string[] = ['* Season model: minimise the cost of a plan']
   const abouts = [...rows.about, ...capacities]
-  abouts.forEach((about, r) => lines.push(`* R${r} = ${rowName(about)}`))
+  for (const [r, about] of abouts.entries()) lines.push(`* R${r} = ${rowName(about)}`)
   for (let c = 0; c < columns.count; c++) lines.push(`* C${c} = ${columns.name(c)}`)
 
   const lower = (r: number) => (r < rows.count ? rows.lower[r]! : Number.NEGATIVE_INFINITY)
   const upper = (r: number) => (r < rows.count ? rows.upper[r]! : capacities[r - rows.count]!.upper)
   lines.push('NAME season', 'ROWS', ' N COST')
-  abouts.forEach((_, r) => lines.push(` ${senseOf(lower(r), upper(r))} R${r}`))
+  for (const r of abouts.keys()) lines.push(` ${senseOf(lower(r), upper(r))} R${r}`)
 
   const more = capacityEntries(model, capacities)
   lines.push('COLUMNS')
@@ -46,7 +46,8 @@ export function toMps(model: LinearModel, { capacities = [], isWhole = false }: 
     const [low, high] = [lower(r), upper(r)]
     const right = Number.isFinite(high) ? high : low
     if (Number.isFinite(right) && right !== 0) lines.push(` RHS R${r} ${right}`)
-    if (Number.isFinite(low) && Number.isFinite(high) && low !== high) ranges.push(` RANGE R${r} ${high - low}`)
+    if (Number.isFinite(low) && Number.isFinite(high) && low !== high)
+      ranges.push(` RANGE R${r} ${high - low}`)
   })
   if (ranges.length > 0) lines.push('RANGES', ...ranges)
 

@@ -1,7 +1,9 @@
 import { chanceOfAtLeast, needed, normalCdf, normalQuantile } from '../../science/index.ts'
 import { DAY_OF_START, daysToReady } from '../rates/days-to-ready.ts'
-import type { Course, Season } from '../season.ts'
-import type { EarliestPromise } from './promises.ts'
+import type { Course, Season, SeasonStart } from '../season.ts'
+
+/** Begun for a promise: what, when and how many, if bench, hands, wood and rootstocks can be had. */
+export type StartForPromise = SeasonStart & { readonly readyWeek: number; readonly chance: number }
 
 /** Of the plants that will be finished, so many are waited for; the slowest are not. */
 const WAITED_FOR = 0.95
@@ -13,10 +15,10 @@ const WAITED_FOR = 0.95
 export function earliestStart(
   season: Season,
   asked: { readonly kind: number; readonly number: number; readonly sure: number },
-): EarliestPromise['ifBegun'] {
+): StartForPromise | null {
   const { kind, number, sure } = asked
   const each = Math.sqrt(sure)
-  let best: EarliestPromise['ifBegun'] = null
+  let best: StartForPromise | null = null
   season.ways.forEach((way, w) => {
     if (way.kind !== kind) return
     const sized = new Map<Course, { number: number; weeks: number; chance: number }>()

@@ -1,6 +1,6 @@
-import type { Season, SeasonStart } from '../season.ts'
+import type { Season } from '../season.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
-import { earliestStart } from './earliest-start.ts'
+import { earliestStart, type StartForPromise } from './earliest-start.ts'
 
 /** What may be promised more, beside all orders: by week, the number that is there as surely as stated. */
 export interface PromisableKind {
@@ -29,8 +29,7 @@ export function promisableByWeek(simulated: SimulatedSeasons, sure: number): Pro
 export interface EarliestPromise {
   /** From what lives and is planned: the first week in which the number is there, and how sure it is then. */
   readonly fromPlan: { readonly week: number; readonly chance: number } | null
-  /** Begun for it: what, when and how many, if bench, hands, wood and rootstocks can be had. */
-  readonly ifBegun: (SeasonStart & { readonly readyWeek: number; readonly chance: number }) | null
+  readonly ifBegun: StartForPromise | null
 }
 
 /** The earliest week in which so many of a kind can be promised at a stated sureness, beside all orders. */

@@ -1,6 +1,4 @@
-import type { BatchId, BenchId, Cultivar, KindId, Material, MotherId, StepId } from '../../trade/index.ts'
-import type { Entry } from '../entry.ts'
-import type { Mother, Order } from '../register.ts'
+import type { BatchId, Cultivar, StepId } from '../../trade/index.ts'
 import type { Registers } from './register-questions.ts'
 import type { RegisterState } from './registers.ts'
 

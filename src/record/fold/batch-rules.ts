@@ -2,7 +2,6 @@ import type { BenchId, StepId } from '../../trade/index.ts'
 import type { BodyOf, Entry } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { QueryKind } from '../query-text.ts'
-import type { Registers } from './register-questions.ts'
 import {
   aliveIn,
   closeStays,
@@ -17,6 +16,7 @@ import {
   unknownStep,
 } from './batch-draft.ts'
 import { type Drawn, drawBeyond, drawPlants, type Part } from './draw-plants.ts'
+import type { Registers } from './register-questions.ts'
 
 /** What the rules of a batch ask of the rest of the record. */
 export interface Surroundings {

@@ -2,7 +2,6 @@ import type { BatchId, BenchId, EntryId } from '../../trade/index.ts'
 import type { BodyOf, Entry, Source } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { Batch } from '../state.ts'
-import type { Registers } from './register-questions.ts'
 import {
   closeStays,
   type Draft,
@@ -15,6 +14,7 @@ import {
 } from './batch-draft.ts'
 import * as rules from './batch-rules.ts'
 import { join, receive, splitChild } from './hand-over.ts'
+import type { Registers } from './register-questions.ts'
 import { addSources, takesPlants } from './sources.ts'
 import { checkBench, tell } from './tell.ts'
 

@@ -2,8 +2,8 @@ import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol, StepId } from
 import type { Entry } from '../entry.ts'
 import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
 import type { AcceptedPlan, Nursery, RateSet } from '../state.ts'
-import type { Registers } from './register-questions.ts'
 import { stepsOf } from './batch-draft.ts'
+import type { Registers } from './register-questions.ts'
 
 type Maps =
   | 'benches'

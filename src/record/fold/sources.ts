@@ -2,9 +2,9 @@ import type { KindId } from '../../trade/index.ts'
 import type { Entry, Source } from '../entry.ts'
 import type { Query } from '../query.ts'
 import type { Origin } from '../state.ts'
-import type { Registers } from './register-questions.ts'
 import type { Draft } from './batch-draft.ts'
 import { ask, type Surroundings } from './batch-rules.ts'
+import type { Registers } from './register-questions.ts'
 
 /** Notes where plants or wood of a batch come from, and asks if it is the wrong wood. */
 export function addSources(
