@@ -88,6 +88,16 @@ test.each([
     { kind: 'hold-placed/1', on: { what: 'bench', bench: 'b' }, why: '' },
     'body.why',
   ],
+  [
+    'a plan for a week that its year does not have',
+    {
+      kind: 'plan-accepted/1',
+      plan: 'p',
+      starts: [{ start: 's', kindOfTree: 'k', protocol: 'p', week: '2026-W54', number: 5, bench: null }],
+      chances: {},
+    },
+    'body.starts.0.week',
+  ],
   ['a kind of entry that is no word and number', { kind: 'Counted', batch: 'B' }, 'body.kind'],
 ])('%s is refused at its field', async (_, body, where) => {
   const { refused, accepted } = await push(entryOf(body))

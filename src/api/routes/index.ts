@@ -1,5 +1,5 @@
 import { createRoute, z } from '@hono/zod-openapi'
-import { weeksInYear } from '../../science/index.ts'
+import { Week } from '../../record/index.ts'
 import { BatchId, PersonId } from '../../trade/index.ts'
 import {
   BatchRow,
@@ -33,16 +33,8 @@ const refused = json(Refusal, 'Refused: what is wrong, where, and how to mend it
 const get = <P extends string, S extends z.ZodType>(path: P, schema: S, description: string) =>
   createRoute({ method: 'get', path, responses: { 200: json(schema, description) } })
 
-const isWeek = (text: string): boolean => {
-  const [, year, week] = /^(\d{4})-W(\d{2})$/.exec(text) ?? []
-  return Number(week) >= 1 && Number(week) <= weeksInYear(Number(year))
-}
-
-/** A week as the standard writes it; this week when left out. */
-const AskedWeek = z
-  .string()
-  .refine(isWeek, 'a week is written as 2026-W19, and the year must have it')
-  .optional()
+/** This week when left out. */
+const AskedWeek = Week.optional()
 
 export const routes = {
   ...exchangeRoutes,
