@@ -7,6 +7,7 @@ import { type WholePlan, wholeTrays } from '../whole/whole-trays.ts'
 import { firstMargins } from './first-margins.ts'
 import type { Standing } from './move-margins.ts'
 import { type Settled, settleMargins } from './settle-margins.ts'
+import { settleSpread } from './settle-spread.ts'
 
 export interface SurePlanInput {
   /** As it is read: the seasons are simulated on this. */
@@ -17,6 +18,8 @@ export interface SurePlanInput {
   readonly seasons: number
   readonly seed: number
   readonly proveSeconds: number
+  /** Spread starts over more weeks where that lowers what must be begun: fewer plants, more batches. */
+  readonly isSpread?: boolean
   /** Where to begin, say with the margins of the last plan. */
   readonly margins?: Margins
   readonly simulate?: (
@@ -40,6 +43,7 @@ export interface SurePlan {
 
 /** Margins are settled on the relaxation, with fewer seasons first; then on whole trays with all of them. */
 const RELAXED_ROUNDS = [0.25, 0.5, 0.5, 1, 1, 1, 1, 1]
+const SPREAD_ROUNDS = [0.5, 0.5, 1, 1]
 const WHOLE_ROUNDS = 5
 const FEWEST_SEASONS = 200
 
@@ -56,22 +60,34 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     solver.withMargins(margins)
     return sentInTheirDates(season, solver.solve(isStopped))
   }
-  const relaxed = await settleMargins({
+  const part = (share: number) => Math.max(FEWEST_SEASONS, Math.round(share * seasons))
+  const settle = {
     season,
     margins: input.margins ?? firstMargins(season),
-    solve: relax,
     simulate,
-    seasonsByRound: RELAXED_ROUNDS.map(share => Math.max(FEWEST_SEASONS, Math.round(share * seasons))),
+    seasonsByRound: RELAXED_ROUNDS.map(part),
     isStopped,
-    tell: (round, worst) => tell?.('margins', round, worst),
-  })
+    tell: (round: number, worst: number) => tell?.('margins', round, worst),
+  }
+  const relaxed = input.isSpread
+    ? await settleSpread({ ...settle, solver, seasonsBySpreadRound: SPREAD_ROUNDS.map(part) })
+    : { ...(await settleMargins({ ...settle, solve: relax })), most: undefined }
+  /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
+  let isProved = false
   const whole: Settled<RoundedPlan> = await settleMargins({
     season,
     margins: relaxed.margins,
     solve: async (margins: Margins): Promise<RoundedPlan> => {
       const bound = relax(margins)
-      const proveSeconds = input.proveSeconds / 2
-      const rounded = await wholeTrays({ season: covered, margins, relaxed: bound, proveSeconds, isStopped })
+      const rounded = await wholeTrays({
+        season: covered,
+        margins,
+        relaxed: bound,
+        proveSeconds: isProved ? 0 : input.proveSeconds,
+        isStopped,
+        ...(relaxed.most && { most: relaxed.most }),
+      })
+      isProved = true
       const solution = sentInTheirDates(season, rounded.solution)
       return {
         starts: chosenStarts(season, solution),

@@ -12,6 +12,8 @@ export interface WholeInput {
   readonly relaxed: Solution
   /** Seconds to spend on proving and bettering the rounded plan; 0 for none. */
   readonly proveSeconds: number
+  /** Most that may be begun, `way · weeks + week`, where starts are spread over weeks; up to whole trays of it. */
+  readonly most?: ReadonlyMap<number, number>
   readonly isStopped?: () => boolean
 }
 
@@ -46,6 +48,7 @@ const NEARLY = 0.01
 export async function wholeTrays(input: WholeInput): Promise<WholePlan> {
   const { season, margins, relaxed, isStopped } = input
   const model = buildSeasonModel(season, margins, candidates(season, relaxed))
+  boundStarts(model, input.most)
   const solver = await openSolver(model)
   try {
     const begun = fixBegun(model, solver, solver.solve(isStopped))
@@ -57,6 +60,18 @@ export async function wholeTrays(input: WholeInput): Promise<WholePlan> {
     return { model, solution, cost, bound, gapShare: cost > 0 ? (cost - bound) / cost : 0 }
   } finally {
     solver.dispose()
+  }
+}
+
+/** Where starts are spread over weeks, each keeps to its part, in whole trays and sensible batches. */
+function boundStarts(model: SeasonModel, most: ReadonlyMap<number, number> | undefined): void {
+  const { season, columns } = model
+  for (const { way, week, column } of model.wholeStarts) {
+    const bound = most?.get(way * season.weeks + week)
+    if (bound === undefined) continue
+    const { tray, smallestBatch } = season.ways[way]!
+    const trays = Math.ceil(Math.max(bound, smallestBatch) / tray)
+    columns.upper[column] = Math.min(columns.upper[column]!, trays * tray)
   }
 }
 
