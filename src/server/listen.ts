@@ -17,13 +17,23 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
 }
 
+const decoded = (path: string): string | null => {
+  try {
+    return decodeURIComponent(path)
+  } catch {
+    return null
+  }
+}
+
 /** A file of the built app, or its first page for any address that is a view. Names with a hash never change. */
 const appFile = (folder: string, path: string): Response | null => {
-  const wanted = normalize(join(folder, decodeURIComponent(path)))
+  const asked = decoded(path)
+  if (asked === null) return null
+  const wanted = normalize(join(folder, asked))
   const inside = wanted.startsWith(folder + sep)
   const isFile = inside && existsSync(wanted) && statSync(wanted).isFile()
   const file = isFile ? wanted : join(folder, 'index.html')
-  if (!existsSync(file) || (!isFile && extname(path) !== '')) return null
+  if (!existsSync(file) || (!isFile && extname(asked) in TYPES)) return null
   return new Response(Readable.toWeb(createReadStream(file)) as ReadableStream, {
     headers: {
       'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
