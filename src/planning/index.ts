@@ -17,6 +17,7 @@ export {
   Task,
   WeekText,
 } from './plan.ts'
+export { type PlanMemory, planMemory } from './plan-memory.ts'
 export { type PlanJobHooks, type PlanWish, planSeason } from './plan-season.ts'
 export {
   type EarliestWeek,

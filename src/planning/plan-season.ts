@@ -6,9 +6,11 @@ import { buildSeasonModel, withoutMargins } from './model/build-season-model.ts'
 import type { SeasonSolver, Solution } from './model/season-model.ts'
 import { openSolver } from './model/solve.ts'
 import type { Outcome, Plan, Progress } from './plan.ts'
+import { type PlanMemory, rememberedMargins, rememberMargins } from './plan-memory.ts'
 import { readSeason } from './reading/read-season.ts'
 import type { Season, SeasonStart } from './season.ts'
 import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
+import { byComponent } from './simulate/simulate-by-component.ts'
 import type { SimulatedSeasons, SimulationInput } from './simulate/simulate-seasons.ts'
 import { surePlan } from './sureness/sure-plan.ts'
 import { withCover } from './sureness/with-cover.ts'
@@ -25,6 +27,8 @@ export interface PlanWish {
   readonly previous?: Plan | null
   /** Seconds for bettering the rounded plan; 2 unless told. */
   readonly proveSeconds?: number
+  /** Spread starts over more weeks where that lowers what must be begun: fewer plants, more batches. */
+  readonly isSpread?: boolean
 }
 
 export interface PlanJobHooks {
@@ -37,6 +41,8 @@ export interface PlanJobHooks {
     starts: readonly SeasonStart[],
     input: SimulationInput,
   ) => Promise<SimulatedSeasons>
+  /** Kept from plan to plan by a process that plans more than once: it then begins where the last one ended. */
+  readonly memory?: PlanMemory
 }
 
 /**
@@ -64,11 +70,10 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       seasons: wish.seasons,
       seed: wish.seed,
       proveSeconds: wish.proveSeconds ?? 2,
+      isSpread: wish.isSpread ?? false,
       isStopped,
-      ...(hooks.simulate && {
-        simulate: (starts, bought, seasons) =>
-          hooks.simulate!(season, starts, { from: 0, to: seasons, seed: wish.seed, bought }),
-      }),
+      ...(hooks.memory && { margins: rememberedMargins(season, hooks.memory) }),
+      simulate: byComponent(season, wish.seed, hooks.memory?.simulated, hooks.simulate),
       tell: (stage, round, worst) =>
         tell(
           stage,
@@ -77,6 +82,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
         ),
     })
 
+    if (hooks.memory) rememberMargins(season, margins, hooks.memory)
     tell('answer', 0.95, 'Saying it in words.')
     const planned: Planned = {
       nursery,

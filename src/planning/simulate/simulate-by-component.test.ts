@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest'
+import { inventedNursery } from '../fixtures/invented-nursery.ts'
+import { MONDAY } from '../fixtures/small-nursery.ts'
+import { readSeason } from '../reading/read-season.ts'
+import type { SeasonStart } from '../season.ts'
+import { componentsOf } from './components.ts'
+import { byComponent, type SimulationMemory } from './simulate-by-component.ts'
+import { simulateSeasons } from './simulate-seasons.ts'
+
+const season = readSeason(
+  inventedNursery({ kinds: 40, ordersPerKind: 1, treesPerOrder: 60, today: MONDAY, seed: 3, room: 1 }),
+  MONDAY,
+)
+const starts: SeasonStart[] = season.ways.flatMap((way, w) => {
+  const week = way.open.indexOf(1)
+  return week < 0 ? [] : [{ way: w, week: way.kind < 4 ? week : Math.min(week + 30, 60), number: 120 + w }]
+})
+
+test('part by part gives what the whole gives, season for season', async () => {
+  expect(componentsOf(season).length).toBeGreaterThan(1)
+  const whole = simulateSeasons(season, starts, { from: 0, to: 64, seed: 5 })
+  const parts = await byComponent(season, 5)(starts, [], 64)
+  expect(parts.byDue).toEqual(whole.byDue)
+  expect(parts.weeksLate).toEqual(whole.weeksLate)
+  expect(parts.delivered).toEqual(whole.delivered)
+  expect(parts.squareMetres.length).toBe(whole.squareMetres.length)
+  parts.squareMetres.forEach((area, i) => {
+    expect(Math.abs(area - whole.squareMetres[i]!)).toBeLessThan(1e-2)
+  })
+  parts.minutes.forEach((minutes, i) => {
+    expect(Math.abs(minutes - whole.minutes[i]!)).toBeLessThan(1e-1)
+  })
+})
+
+test('only the component that changed is run again, and more seasons go on from those that there are', async () => {
+  const memory: SimulationMemory = new Map()
+  const ran: [string, number, number][] = []
+  const simulate = byComponent(season, 5, memory, (part, own, input) => {
+    ran.push([own.map(({ way }) => way).join(','), input.from, input.to])
+    return simulateSeasons(part, own, input)
+  })
+  const first = await simulate(starts, [], 32)
+  const all = ran.length
+  await simulate(starts, [], 32)
+  expect(ran.length).toBe(all)
+  const changed = starts.map((start, s) => (s === 0 ? { ...start, number: start.number + 10 } : start))
+  const second = await simulate(changed, [], 32)
+  expect(ran.length).toBe(all + 1)
+  expect(second.byDue).toEqual(simulateSeasons(season, changed, { from: 0, to: 32, seed: 5 }).byDue)
+  const more = await simulate(changed, [], 48)
+  expect(ran.slice(all + 1).every(([, from, to]) => from === 32 && to === 48)).toBe(true)
+  expect(more.byDue).toEqual(simulateSeasons(season, changed, { from: 0, to: 48, seed: 5 }).byDue)
+  const fewer = await simulate(changed, [], 32)
+  expect(fewer.byDue).toEqual(second.byDue)
+  expect(first.orders).toBe(season.orders.length)
+})
