@@ -224,7 +224,7 @@ describe('laws of the log', () => {
           expect(canonicalNursery(growing.nursery()), historyText(history)).toBe(inOrder)
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 100 },
     )
   })
 
@@ -256,7 +256,7 @@ describe('laws of the log', () => {
           expect(finished).toBe(batch.finished)
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     )
   })
 
@@ -273,7 +273,7 @@ describe('laws of the log', () => {
         }
         expect(arrived).toBe(away)
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     )
   })
 

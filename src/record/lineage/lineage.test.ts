@@ -127,7 +127,7 @@ test('lineage agrees with walking every chain of links, both ways, on histories 
         }
       }
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   )
 })
 
