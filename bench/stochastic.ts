@@ -5,6 +5,7 @@ import type { Season, SeasonStart } from '../src/planning/season.ts'
 import { orderOutcomes } from '../src/planning/simulate/outcome.ts'
 import { simulateSeasons } from '../src/planning/simulate/simulate-seasons.ts'
 import { firstMargins } from '../src/planning/sureness/first-margins.ts'
+import { settleMargins } from '../src/planning/sureness/settle-margins.ts'
 import { settleSpread } from '../src/planning/sureness/settle-spread.ts'
 import { withCover } from '../src/planning/sureness/with-cover.ts'
 import { seededRandom } from '../src/science/index.ts'
@@ -27,29 +28,34 @@ const NEARLY_ALWAYS = 0.985
  */
 export default async () => {
   const began = performance.now()
-  const excess: number[] = []
+  const spread: number[] = []
+  const together: number[] = []
   const notes: string[] = []
   for (let nursery = 1; nursery <= NURSERIES; nursery++) {
     const program = await twoStageProgram(smallNursery(nursery, 0.9), SCENARIOS, 1000 + nursery)
-    for (const sure of SURE) {
-      const season = smallNursery(nursery, sure)
-      const starts = await ourStarts(season)
-      const chances = freshChances(season, starts)
-      const cost = startCost(season, starts)
-      const rival = atEqualChances(season, program, chances)
-      excess.push(cost / rival.cost - 1)
-      const said = (all: readonly number[]) => all.map(chance => chance.toFixed(3)).join(' ')
-      notes.push(
-        `nursery ${nursery} at ${sure}: ours ${cost.toFixed(0)} (${said(chances)}), two-stage ${rival.cost.toFixed(0)} (${said(rival.chances)})`,
-      )
-    }
+    for (const isSpread of [true, false])
+      for (const sure of SURE) {
+        const season = smallNursery(nursery, sure)
+        const starts = await ourStarts(season, isSpread)
+        const chances = freshChances(season, starts)
+        const cost = startCost(season, starts)
+        const rival = atEqualChances(season, program, chances)
+        const excess = isSpread ? spread : together
+        excess.push(cost / rival.cost - 1)
+        const said = (all: readonly number[]) => all.map(chance => chance.toFixed(3)).join(' ')
+        notes.push(
+          `nursery ${nursery} at ${sure}, ${isSpread ? 'spread' : 'not spread'}: ours ${cost.toFixed(0)} (${said(chances)}), two-stage ${rival.cost.toFixed(0)} (${said(rival.chances)})`,
+        )
+      }
     program.dispose()
   }
   return {
     figures: {
-      plans: excess.length,
-      meanExcessShare: excess.reduce((sum, share) => sum + share, 0) / excess.length,
-      worstExcessShare: Math.max(...excess),
+      plans: spread.length,
+      meanExcessShare: mean(spread),
+      worstExcessShare: Math.max(...spread),
+      meanExcessShareNotSpread: mean(together),
+      worstExcessShareNotSpread: Math.max(...together),
       seconds: (performance.now() - began) / 1000,
     },
     rivals: {},
@@ -59,6 +65,8 @@ export default async () => {
     ],
   }
 }
+
+type Bought = readonly { readonly kind: number; readonly week: number; readonly number: number }[]
 
 /** Rootstocks, a worked and an own-rooted kind, begun every fourth week; trees are past use after ten weeks. */
 function smallNursery(seed: number, sure: number): Season {
@@ -110,17 +118,25 @@ function smallNursery(seed: number, sure: number): Season {
   })
 }
 
-async function ourStarts(season: Season): Promise<readonly SeasonStart[]> {
+async function ourStarts(season: Season, isSpread: boolean): Promise<readonly SeasonStart[]> {
   const covered = withCover(season)
   const solver = await openSolver(buildSeasonModel(covered, firstMargins(season)))
   const seasonsByRound = [1000, 2000, ...Array.from({ length: 10 }, () => 4000)]
-  const best = await settleSpread({
+  const settle = {
     season,
-    solver,
-    simulate: (starts, bought, to) => simulateSeasons(season, starts, { from: 0, to, seed: 1, bought }),
+    simulate: (starts: readonly SeasonStart[], bought: Bought, to: number) =>
+      simulateSeasons(season, starts, { from: 0, to, seed: 1, bought }),
     seasonsByRound,
-    seasonsBySpreadRound: seasonsByRound,
-  })
+  }
+  const best = isSpread
+    ? await settleSpread({ ...settle, solver, seasonsBySpreadRound: seasonsByRound })
+    : await settleMargins({
+        ...settle,
+        solve: margins => {
+          solver.withMargins(margins)
+          return solver.solve()
+        },
+      })
   solver.dispose()
   return best.plan.starts
 }
@@ -168,6 +184,8 @@ const inTurn = (season: Season, prices: readonly number[]): number[] =>
       ),
     ),
   )
+
+const mean = (shares: readonly number[]) => shares.reduce((sum, share) => sum + share, 0) / shares.length
 
 const logit = (share: number) => Math.log(Math.max(share, 1e-3) / Math.max(1 - share, 1e-3))
 
