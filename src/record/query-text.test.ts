@@ -51,7 +51,7 @@ test('every kind of query can come up, and says what and what to do in one whole
   const seen = new Map<QueryKind, string>()
   const queries = [
     ...seldom,
-    ...Array.from({ length: 25 }, (_, i) => foldEntries(historyOfNursery(i + 1, 250)).queries).flat(),
+    ...Array.from({ length: 40 }, (_, i) => foldEntries(historyOfNursery(i + 1, 250)).queries).flat(),
   ]
   for (const query of queries) {
     const text = queryText(query)
