@@ -41,7 +41,7 @@ export function shareCurve(alpha: number, beta: number): Float64Array {
 
 /** The share at a normal score, of the curve that begins at `from` in `curves`. */
 export function shareAt(curves: Float64Array, from: number, score: number): number {
-  const z = score > REACH ? REACH : score < -REACH ? -REACH : score
+  const z = score > REACH ? REACH : Math.max(score, -REACH)
   let logit = curves[from + CURVE_LENGTH - 1]!
   for (let j = CURVE_LENGTH - 2; j >= 0; j--) logit = logit * (z - NODES[j]!) + curves[from + j]!
   return 1 / (1 + Math.exp(-logit))

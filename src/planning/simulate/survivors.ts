@@ -26,7 +26,7 @@ export function survivors(number: number, share: number, uniform: number): numbe
     (excess * z * (square - 3)) / 24 -
     (skew * skew * z * (2 * square - 5)) / 36
   const many = Math.round(number * share + sd * score)
-  return many < 0 ? 0 : many > number ? number : many
+  return many < 0 ? 0 : Math.min(many, number)
 }
 
 function countedUp(number: number, share: number, uniform: number): number {
