@@ -45,6 +45,10 @@ export interface SurePlan {
 const RELAXED_ROUNDS = [0.25, 0.5, 0.5, 1, 1, 1, 1, 1]
 const SPREAD_ROUNDS = [0.5, 0.5, 1, 1]
 const WHOLE_ROUNDS = 5
+/** Of many orders a season takes longer to run, and the first rounds need not see finely. */
+const MANY_ORDERS = 100
+const RELAXED_ROUNDS_OF_MANY = [0.1, 0.1, 0.2, 0.2, 0.4, 0.4, 0.5]
+const WHOLE_ROUNDS_OF_MANY = 4
 const FEWEST_SEASONS = 200
 
 /**
@@ -60,12 +64,13 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     solver.withMargins(margins)
     return sentInTheirDates(season, solver.solve(isStopped))
   }
+  const isMany = season.orders.length > MANY_ORDERS
   const part = (share: number) => Math.max(FEWEST_SEASONS, Math.round(share * seasons))
   const settle = {
     season,
     margins: input.margins ?? firstMargins(season),
     simulate,
-    seasonsByRound: RELAXED_ROUNDS.map(part),
+    seasonsByRound: (isMany ? RELAXED_ROUNDS_OF_MANY : RELAXED_ROUNDS).map(part),
     isStopped,
     tell: (round: number, worst: number) => tell?.('margins', round, worst),
   }
@@ -99,7 +104,9 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
       }
     },
     simulate,
-    seasonsByRound: Array.from({ length: WHOLE_ROUNDS }, () => Math.max(FEWEST_SEASONS, seasons)),
+    seasonsByRound: Array.from({ length: isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS }, () =>
+      Math.max(FEWEST_SEASONS, seasons),
+    ),
     isRounded: true,
     isStopped,
     tell: (round, worst) => tell?.('whole numbers', round, worst),
