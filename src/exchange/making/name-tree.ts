@@ -1,0 +1,139 @@
+import { type Species, speciesByName } from '../../trade/facts/index.ts'
+import { foldName, type MethodId, markOfMethod, parseName, type TreeForm } from '../../trade/index.ts'
+import { fruitByCommonName } from '../words/fruit-names.ts'
+import { formByWord, methodByWord } from '../words/trade-words.ts'
+
+/** A kind of tree as a row of a list names it, in its parts. */
+export interface TreeNamed {
+  readonly species: Species | undefined
+  /** As written, without quotation marks. */
+  readonly cultivar: string | null
+  readonly rootstock: string | null
+  readonly size: string
+  readonly form: TreeForm | undefined
+  readonly method: MethodId | undefined
+  /** All that was said, for messages. */
+  readonly said: string
+}
+
+export interface TreeCells {
+  readonly tree: string | null
+  readonly fruit: string | null
+  readonly cultivar: string | null
+  readonly rootstock: string | null
+  readonly form: string | null
+  readonly size: string | null
+}
+
+const sizeAtEnd =
+  /[\s,;(–-]+(\d+([.,]\d+)?\s*(l|lt|ltr|lit(er|re)s?|gal(lon)?s?|cm|mm)\b.*|bare[\s-]?root.*|wurzelnackt.*|racines nues.*)$/iu
+const quotedPart = /["'‘’‚‛“”„`´«»]+(\p{L}.*?)["'’‘‛“”`´«»]+(?=$|[\s,;)])/u
+const onRootstock = /\s(?:on|auf|sur|sobre|su|op)\s+(.+)$/iu
+const stockWord =
+  /\b(root\s?-?stocks?|stocks?|understock|unterlagen?|porte-?greffes?|portainjertos?|patr[oó]n|portinnest[oi]|onderstam(men)?)\b/iu
+
+/** The fruit whose name begins or ends the words, and the words that are left. */
+export function fruitInWords(text: string): { readonly species: Species; readonly rest: string } | null {
+  const words = text.split(/[\s,:–]+|\s-\s/u).filter(word => word !== '')
+  for (let length = words.length; length > 0; length--) {
+    const first = fruitByCommonName(words.slice(0, length).join(' '))
+    if (first) return { species: first, rest: words.slice(length).join(' ') }
+    const last = fruitByCommonName(words.slice(-length).join(' '))
+    if (last) return { species: last, rest: words.slice(0, -length).join(' ') }
+  }
+  return null
+}
+
+const fruitNamed = (text: string): Species | undefined => fruitByCommonName(text) ?? speciesByName(text)
+
+const tidy = (text: string): string | null => {
+  const inside = text
+    .replace(/[®™©]/gu, '')
+    .replace(/^["'‘’‚‛“”„`´«»(),;:\s-]+|["'‘’‛“”`´«»(),;:\s-]+$/gu, '')
+    .replace(/\s+/gu, ' ')
+  return inside === '' ? null : inside
+}
+
+/**
+ * Reads what a list calls a tree: with quotation marks or without, by common or botanical name, fruit before cultivar
+ * or after, with what it stands on and its size, or with these in columns of their own.
+ */
+export function nameTree(cells: TreeCells): TreeNamed {
+  const said = [cells.fruit, cells.tree, cells.cultivar].filter(text => text !== null).join(' ')
+  let text = cells.tree ?? ''
+  const sized = sizeAtEnd.exec(text)
+  if (sized) text = text.slice(0, sized.index)
+  const size = cells.size ?? sized?.[1]?.replace(/\)$/, '') ?? ''
+
+  const quoted = quotedPart.exec(text)
+  const afterMarks = quoted ? quoted.index + quoted[0].length : 0
+  const standing = onRootstock.exec(text.slice(afterMarks))
+  if (standing) text = text.slice(0, afterMarks + standing.index)
+  const rootstock = tidy(
+    (cells.rootstock ?? standing?.[1] ?? '').replace(/\b(own roots?|eigene wurzel|none)\b/iu, ''),
+  )
+
+  let cultivar = cells.cultivar === null ? null : tidy(cells.cultivar)
+  let species =
+    cells.fruit === null ? undefined : (fruitNamed(cells.fruit) ?? fruitInWords(cells.fruit)?.species)
+  let form = cells.form === null ? undefined : formByWord(cells.form)
+  const method = cells.form === null ? undefined : methodOf(cells.form)
+
+  const isStock = stockWord.test(text) && !standing
+  if (isStock) {
+    form = 'rootstock'
+    text = text.replace(stockWord, ' ')
+  } else if (/\b(seedlings?|sämling(e)?|semis)\b/iu.test(text)) {
+    form ??= 'seedling'
+    text = text.replace(/\b(seedlings?|sämling(e)?|semis)\b/iu, ' ')
+  }
+
+  if (text.trim() !== '') {
+    if (quoted) {
+      cultivar ??= tidy(quoted[1]!)
+      const head = text.slice(0, quoted.index).trim()
+      species ??= fruitNamed(head) ?? fruitInWords(head)?.species ?? speciesByName(text)
+    } else {
+      const found = fruitInWords(text.replace(/[()]/gu, ' '))
+      const botanical = parseName(text)
+      const byName = found ? undefined : speciesByName(text)
+      if (found) {
+        cultivar ??= tidy(found.rest)
+        species ??= found.species
+      } else if (byName && botanical.kind === 'name') {
+        cultivar ??= botanical.name.cultivar
+        species ??= byName
+      } else cultivar ??= tidy(text)
+    }
+  }
+  return { species, cultivar, rootstock, size: size.trim(), form, method, said: said.trim() }
+}
+
+/** "Cutting" or "grafted" names a form and leaves the method open; "chip bud" names the method. */
+const methodOf = (text: string): MethodId | undefined => {
+  const broad = new Set([
+    'cutting',
+    'cuttings',
+    'graft',
+    'grafted',
+    'bud',
+    'budded',
+    'budding',
+    'seed',
+    'seedling',
+    'layer',
+    'layers',
+  ])
+  return broad.has(foldName(text)) ? undefined : methodByWord(text)
+}
+
+const formByMark = {
+  seed: 'seedling',
+  cutting: 'cutting-grown',
+  layer: 'layered',
+  graft: 'worked',
+  bud: 'worked',
+  division: 'divided',
+} as const satisfies Record<string, TreeForm>
+
+export const formOfMethod = (method: MethodId): TreeForm => formByMark[markOfMethod(method)]

@@ -1,0 +1,184 @@
+import { Mother, type Supply } from '../../record/index.ts'
+import { motherYieldPerYear, type Species, starterProtocol } from '../../trade/facts/index.ts'
+import {
+  type Cultivar,
+  type Kind,
+  Material,
+  type MotherId,
+  monthsAtLatitude,
+  type Protocol,
+} from '../../trade/index.ts'
+import {
+  bad,
+  known,
+  made,
+  numberIn,
+  type RowOutcome,
+  type RowTold,
+  type SheetRow,
+  textIn,
+} from '../reading/sheet-row.ts'
+import { treeIn, withFruit } from './kind-of-row.ts'
+import { cultivarNamed, rootstockNamed, usualMethods } from './make-kind.ts'
+import type { Making } from './making.ts'
+import type { TreeNamed } from './name-tree.ts'
+import { freeId, slug } from './slug.ts'
+import { foreignCultivar } from './take-kinds.ts'
+
+/** What one grown mother may give in a year, where the nursery does not say it. */
+const usualYield = (material: Material): number => {
+  switch (material) {
+    case 'branches':
+      return motherYieldPerYear.airLayersGrownTree.typical
+    case 'scion sticks':
+      return motherYieldPerYear.scionSticksMatureEvergreen.typical
+    case 'seed':
+      return 500
+    case 'shoots':
+      return motherYieldPerYear.rootedShootsPerMetreOfStoolBed.typical
+    default:
+      return motherYieldPerYear.budsDeciduousHedgeTree.typical
+  }
+}
+
+/** Months of the start and the one before, for wood that is kept; all months near the equator. */
+const monthsOf = (making: Making, protocols: readonly Protocol[]): number[] => {
+  const months = new Set<number>()
+  for (const { window } of protocols) {
+    const at = monthsAtLatitude(window, making.latitudeDegrees).months
+    for (const month of at.length === 0 ? allMonths : at.flatMap(one => [one, ((one + 10) % 12) + 1]))
+      months.add(month)
+  }
+  return (months.size === 0 ? allMonths : [...months]).sort((a, b) => a - b)
+}
+const allMonths = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]
+
+const takesMaterial = ({ takes }: Protocol, material: Material): boolean =>
+  takes.some(taking => taking.what === 'material' && taking.material === material)
+
+/** The protocols that this mother's material can serve: of the kinds of its cultivar, else of its fruit's usual ways. */
+function protocolsServed(
+  making: Making,
+  species: Species,
+  cultivar: Cultivar | null,
+  stock: Kind | null,
+  tree: TreeNamed,
+): Protocol[] {
+  const kinds =
+    stock !== null
+      ? [stock]
+      : [...making.kinds.values()].filter(kind => cultivar !== null && kind.cultivars.includes(cultivar.id))
+  const own = kinds.flatMap(kind => kind.ways.flatMap(({ protocol }) => making.protocols.get(protocol) ?? []))
+  if (own.length > 0) return own
+  return usualMethods({ ...tree, species }).map(method => starterProtocol(method, species, 'tree'))
+}
+
+export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOutcome {
+  const stockName = textIn(row, 'gives rootstock')
+  const fruit = withFruit(treeIn(row), row, told)
+  if (fruit.kind === 'bad') return fruit
+  const { tree } = fruit
+  const { species } = tree
+  const stock =
+    stockName !== null || tree.form === 'rootstock'
+      ? rootstockNamed(making, species, stockName ?? tree.cultivar)
+      : null
+  const cultivar = cultivarNamed(making, species, tree.cultivar ?? stock?.name ?? `${tree.said}, unnamed`)
+  const served = protocolsServed(making, species, cultivar, stock, tree)
+  const trees = Math.max(1, numberIn(row, 'trees') ?? 1)
+  const said = Material.options.flatMap(material => {
+    const perTree = numberIn(row, material)
+    return perTree === null ? [] : [{ material, perYear: Math.max(0, perTree) * trees }]
+  })
+  const named = textIn(row, 'mother')
+  const id = named ?? freeId(slug(cultivar.name), one => making.mothers.has(one as MotherId))
+  const before = making.mothers.get(id as MotherId)
+  const assumed = [
+    ...new Set(
+      served.flatMap(({ takes }) =>
+        takes.flatMap(t => (t.what === 'material' && t.part !== 'rootstock' ? [t.material] : [])),
+      ),
+    ),
+  ].map(material => ({ material, perYear: usualYield(material) * trees }))
+  const supplies = said.length > 0 ? said : assumed
+  if (said.length === 0 && before === undefined && assumed.length > 0)
+    making.assume(
+      'what mother trees give',
+      `Where it is not said what a mother tree may give, it is taken as what a grown tree gives without harm: ${[
+        ...new Set(assumed.map(({ material }) => `${usualYield(material)} ${material} a year`)),
+      ].join(', ')} and the like (common practice). Count and correct them: the plan leans on it.`,
+    )
+  const gives: Supply[] = supplies.map(({ material, perYear }) => ({
+    material,
+    perYear,
+    perWeek: null,
+    months: monthsOf(
+      making,
+      served.filter(protocol => takesMaterial(protocol, material)),
+    ),
+  }))
+  const x = numberIn(row, 'x')
+  const y = numberIn(row, 'y')
+  const mother = Mother.safeParse({
+    ...before,
+    id,
+    name:
+      before?.name ??
+      (named === null || /^[\dA-Z.\-/ ]{1,8}$/u.test(named)
+        ? `${cultivar.name}${named === null ? '' : ` ${named}`}`
+        : named),
+    cultivar: cultivar.id,
+    rootstockKind: stock?.id ?? before?.rootstockKind ?? null,
+    block: textIn(row, 'block') ?? before?.block ?? '',
+    position:
+      x !== null && y !== null && x >= 0 && y >= 0 ? { xMetres: x, yMetres: y } : (before?.position ?? null),
+    planted: textIn(row, 'planted') ?? before?.planted ?? null,
+    provenance: textIn(row, 'provenance') ?? before?.provenance ?? '',
+    gives: said.length === 0 && before !== undefined ? before.gives : gives,
+  })
+  if (!mother.success) return bad('mother', mother.error.issues[0]?.message ?? 'it cannot be a mother tree')
+  return making.setMother(mother.data) ? made : known
+}
+
+/** An accession of a collection: what its passport says is kept whole in its provenance. */
+export function takeAccession(making: Making, row: SheetRow): RowOutcome {
+  const genus = textIn(row, 'GENUS')
+  const botanical =
+    textIn(row, 'botanical') ??
+    (genus === null ? null : [genus, textIn(row, 'SPECIES')].filter(Boolean).join(' '))
+  const fruit = botanical ?? textIn(row, 'CROPNAME')
+  const number = textIn(row, 'ACCENUMB')
+  const name = textIn(row, 'ACCENAME') ?? number
+  if (fruit === null || name === null)
+    return bad(fruit === null ? 'GENUS' : 'ACCENUMB', 'an accession needs its fruit, and a number or a name')
+  const tree = treeIn({
+    ...row,
+    values: new Map([
+      ['fruit', fruit],
+      ['cultivar', name],
+    ]),
+  })
+  const cultivar =
+    tree.species === undefined
+      ? foreignCultivar(making, fruit, name)
+      : cultivarNamed(making, tree.species, name)
+  const id = (number ?? freeId(slug(name), one => making.mothers.has(one as MotherId))) as MotherId
+  const taken = making.mothers.get(id)
+  const facts = [
+    ...[...row.values].map(([field, value]) => `${field} ${value}`),
+    ...[...row.others].map(([header, value]) => `${header} ${value}`),
+  ]
+  const provenance = facts.join('; ')
+  if (taken !== undefined && taken.provenance !== provenance && making.nursery.mothers.get(id) === undefined)
+    return bad('ACCENUMB', `the number ${number} comes twice, with other data`)
+  const mother = Mother.safeParse({
+    ...taken,
+    id,
+    name: textIn(row, 'ACCENAME') ?? `${fruit} ${number}`,
+    cultivar: cultivar.id,
+    provenance,
+    gives: taken?.gives ?? [],
+  })
+  if (!mother.success) return bad('ACCENUMB', mother.error.issues[0]?.message ?? 'it cannot be a mother tree')
+  return making.setMother(mother.data) ? made : known
+}

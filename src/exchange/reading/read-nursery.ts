@@ -1,0 +1,201 @@
+import type { Day, Nursery } from '../../record/index.ts'
+import { entryText } from '../../record/index.ts'
+import { createMaking, type Making, toldWithDays } from '../making/making.ts'
+import { takeBatch } from '../making/take-batch.ts'
+import { takeCultivar, takeKind } from '../making/take-kinds.ts'
+import { takeAccession, takeMother } from '../making/take-mothers.ts'
+import { takeOrder } from '../making/take-orders.ts'
+import { takePast } from '../making/take-past.ts'
+import { takeBench, takeNursery, takePerson } from '../making/take-places.ts'
+import type { SheetKind } from '../sheets/sheet-form.ts'
+import { sheetForms } from '../sheets/sheet-forms.ts'
+import { type NamedBytes, openFile } from '../table/open-file.ts'
+import type { Table } from '../table/table.ts'
+import { headerKey } from './headers.ts'
+import { readSheet, type SheetRead } from './read-sheet.ts'
+import type { Mapping, NurseryReading, ReadCell, ReadQuestion, ReadSheet } from './reading.ts'
+import { type RowOutcome, type RowTold, type SheetRow, textIn } from './sheet-row.ts'
+import { wouldWrite } from './would-write.ts'
+
+export interface ReadRequest {
+  readonly files: readonly NamedBytes[]
+  /** What the user says of these sheets. */
+  readonly said: Mapping
+  /** How sheets like these were mapped before. */
+  readonly remembered: Mapping
+  /** What the record holds already. */
+  readonly nursery: Nursery
+  readonly today: Day
+}
+
+type Take = (row: SheetRow, told: RowTold) => RowOutcome
+
+const takers = (making: Making, reads: readonly SheetRead[]): Readonly<Record<SheetKind, Take>> => {
+  const numbers = new Map<string, number>()
+  for (const { kind, rows } of reads) {
+    if (kind !== 'orders') continue
+    for (const row of rows) {
+      const number = textIn(row, 'order')
+      if (number !== null) numbers.set(number, (numbers.get(number) ?? 0) + 1)
+    }
+  }
+  const orderNumbers = {
+    isShared: (number: string) => (numbers.get(number) ?? 0) > 1,
+    taken: new Set<string>(),
+  }
+  return {
+    nursery: row => takeNursery(making, row),
+    benches: (row, told) => takeBench(making, row, told),
+    people: (row, told) => takePerson(making, row, told),
+    cultivars: (row, told) => takeCultivar(making, row, told),
+    kinds: (row, told) => takeKind(making, row, told),
+    mothers: (row, told) => takeMother(making, row, told),
+    passport: row => takeAccession(making, row),
+    batches: (row, told) => takeBatch(making, row, told),
+    history: (row, told) => takePast(making, row, told),
+    orders: (row, told) => takeOrder(making, row, told, orderNumbers),
+  }
+}
+
+/**
+ * Reads spreadsheets and says what they would write. Nothing is written: the caller appends `told` when the user has
+ * seen the rest and agrees.
+ */
+export async function readNursery({
+  files,
+  said,
+  remembered,
+  nursery,
+  today,
+}: ReadRequest): Promise<NurseryReading> {
+  const tables: Table[] = []
+  const unread: { file: string; wrong: string }[] = []
+  for (const file of files) {
+    const opened = await openFile(file)
+    if (opened.kind === 'tables') tables.push(...opened.tables.filter(({ rows }) => rows.length > 0))
+    else unread.push({ file: file.name, wrong: opened.wrong })
+  }
+  const reads = tables.map(table => readSheet(table, said, remembered, today))
+  const making = createMaking(nursery, today)
+  const take = takers(making, reads)
+  const cells: ReadCell[] = reads.flatMap(read => read.cells)
+  const questions: ReadQuestion[] = reads.flatMap(read => read.questions)
+  const lostLater = new Map<string, number>()
+  let known = 0
+
+  for (const form of sheetForms)
+    for (const read of reads.filter(({ kind }) => kind === form.kind)) {
+      const asked = new Map<string, ReadQuestion>()
+      for (const row of read.rows) {
+        const outcome = take[form.kind](row, tellerOf(read, row, cells, asked))
+        if (outcome.kind === 'known') known += 1
+        if (outcome.kind !== 'bad') continue
+        lostLater.set(read.id, (lostLater.get(read.id) ?? 0) + 1)
+        cells.push({
+          ...read.place(row.number, outcome.field),
+          wrong: outcome.wrong,
+          done: 'the row is left out',
+          rowLost: true,
+        })
+      }
+      questions.push(...asked.values())
+    }
+
+  const told = toldWithDays(making)
+  const sheets = reads.map(read => sheetOf(read, lostLater.get(read.id) ?? 0))
+  const isOpen = questions.some(({ needed, answer }) => needed && answer === null)
+  return {
+    sheets,
+    questions,
+    cells: cells.sort(
+      (a, b) => a.file.localeCompare(b.file) || (a.sheet ?? '').localeCompare(b.sheet ?? '') || a.row - b.row,
+    ),
+    assumptions: [...making.assumptions].map(([about, says]) => ({ about, says })),
+    unread,
+    would: wouldWrite(told, body => entryText(body, namesOf(making))),
+    known,
+    mapping: Object.fromEntries(
+      reads.flatMap(read => (read.kind === null ? [] : [[headerKey(read.headers), read.said] as const])),
+    ),
+    ready: !isOpen && told.length > 0,
+    told,
+  }
+}
+
+/** Names as they will be when all is written. */
+const namesOf = ({
+  nursery,
+  kinds,
+  cultivars,
+  protocols,
+  benches,
+  people,
+  mothers,
+}: Making): Parameters<typeof entryText>[1] => ({
+  ...nursery,
+  kinds,
+  cultivars,
+  protocols,
+  benches,
+  people,
+  mothers: new Map(
+    [...mothers].map(([id, mother]) => [
+      id,
+      {
+        ...(nursery.mothers.get(id) ?? {
+          observations: [],
+          tests: [],
+          retired: null,
+          given: [],
+          entries: [],
+        }),
+        mother,
+      },
+    ]),
+  ),
+})
+
+const EXAMPLES = 4
+
+function tellerOf(
+  read: SheetRead,
+  row: SheetRow,
+  cells: ReadCell[],
+  asked: Map<string, ReadQuestion>,
+): RowTold {
+  return {
+    sheet: read.id,
+    noted: (field, wrong, done) =>
+      void cells.push({ ...read.place(row.number, field), wrong, done, rowLost: false }),
+    answer: question => read.answers[question],
+    ask: ({ id, asks, choices, example, suggested }) => {
+      const before = asked.get(id)
+      const examples = [...new Set([...(before?.examples ?? []), example])].slice(0, EXAMPLES)
+      asked.set(id, {
+        id,
+        sheet: read.id,
+        column: null,
+        asks,
+        choices: [...choices],
+        examples,
+        answer: read.answers[id] ?? null,
+        suggested,
+        needed: false,
+      })
+    },
+  }
+}
+
+const sheetOf = (read: SheetRead, lostLater: number): ReadSheet => {
+  const bad = read.lost + lostLater
+  return {
+    id: read.id,
+    file: read.table.file,
+    sheet: read.table.sheet,
+    written: read.table.written,
+    kind: read.kind,
+    headerRow: read.headerRow,
+    columns: read.columns,
+    rows: { all: read.all, good: read.rows.length - lostLater, bad, passedOver: read.passedOver },
+  }
+}
