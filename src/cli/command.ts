@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util'
+import { isDay } from '../science/index.ts'
 
 /** One flag of a command: the table from which reading, checking and `--help` all follow. */
 export interface Flag {
@@ -62,6 +63,13 @@ export const wholeNumber = (flags: Answers, name: string, low: number, high: num
   if (!Number.isInteger(number) || number < low || number > high)
     throw new Trouble(`--${name} takes a whole number from ${low} to ${high}, not "${said}".`, 2)
   return number
+}
+
+export const dayGiven = (flags: Answers, name: string): string | undefined => {
+  const said = flags[name]
+  if (said === undefined) return undefined
+  if (!isDay(String(said))) throw new Trouble(`--${name} takes a day such as 2026-05-19, not "${said}".`, 2)
+  return String(said)
 }
 
 export const helpOf = (command: Command): string => {

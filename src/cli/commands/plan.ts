@@ -1,6 +1,6 @@
 import { type Plan, planSeason } from '../../planning/index.ts'
 import { foldEntries } from '../../record/index.ts'
-import { type Command, Trouble, wholeNumber } from '../command.ts'
+import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, existingLog } from '../data-folder.ts'
 
 const FORMS = ['text', 'csv', 'json'] as const
@@ -68,9 +68,7 @@ export const plan: Command = {
   run: async flags => {
     const form = String(flags.as ?? 'text') as Form
     if (!FORMS.includes(form)) throw new Trouble(`--as takes ${FORMS.join(', ')}, not "${form}".`, 2)
-    const today = String(flags.today ?? new Date().toLocaleDateString('sv-SE'))
-    if (!/^\d{4}-\d{2}-\d{2}$/.test(today))
-      throw new Trouble(`--today takes a day such as 2026-11-24, not "${today}".`, 2)
+    const today = dayGiven(flags, 'today') ?? new Date().toLocaleDateString('sv-SE')
     const seasons = wholeNumber(flags, 'seasons', 100, 100_000) ?? 2_000
     const log = await existingLog(flags)
     try {

@@ -5,13 +5,13 @@ import { uuidv7 } from 'uuidv7'
 import { makeDemoEntries } from '../../demo/index.ts'
 import { createApp, createPlanJobs, listen, openNurseryMemory } from '../../server/index.ts'
 import { openLog } from '../../store/index.ts'
-import { type Command, Trouble, wholeNumber } from '../command.ts'
+import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, dataFolder } from '../data-folder.ts'
 
 const PORT = 7320
 
-/** The nursery's local date: that of this computer. */
-const today = (): string => {
+/** The nursery's local date: that of this computer, unless a day was given. */
+const dateOfComputer = (): string => {
   const now = new Date()
   return [
     now.getFullYear(),
@@ -45,12 +45,15 @@ export const serve: Command = {
   flags: [
     dataFlag,
     { name: 'port', value: 'N', says: 'where the app is served', otherwise: String(PORT) },
+    { name: 'today', value: 'DAY', says: 'serve as if it were this day (2026-05-19)', otherwise: 'today' },
     { name: 'empty', says: 'begin with an empty nursery instead of the invented one' },
     { name: 'no-open', says: 'only print the address' },
   ],
   examples: ['budstick serve', 'budstick serve --port 8080 --data ./our-nursery --empty --no-open'],
   run: async flags => {
     const port = wholeNumber(flags, 'port', 0, 65_535) ?? PORT
+    const given = dayGiven(flags, 'today')
+    const today = (): string => given ?? dateOfComputer()
     const folder = dataFolder(flags)
     const log = await openLog(folder, { write: true })
     const now = (): string => new Date().toISOString()
