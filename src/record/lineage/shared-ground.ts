@@ -1,4 +1,4 @@
-import { dayNumber, dayText } from '../../science/index.ts'
+import { dayNumber } from '../../science/index.ts'
 import type { BatchId, BenchId, MotherId, PersonId } from '../../trade/index.ts'
 import type { Day } from '../register.ts'
 import type { Nursery } from '../state.ts'
@@ -29,6 +29,8 @@ type Asked = Pick<Nursery, 'batches' | 'mothers'>
 interface Span {
   readonly from: number
   readonly to: number
+  readonly fromText: Day
+  readonly toText: Day | null
 }
 
 /** Stands for a stay that has not ended. */
@@ -37,8 +39,7 @@ const open = 1_000_000_000
 /** All stays on one bench, side by side. */
 interface BenchStays {
   readonly batch: number[]
-  readonly from: number[]
-  readonly to: number[]
+  readonly span: Span[]
 }
 
 interface Ground {
@@ -66,7 +67,7 @@ export function sharedGround(nursery: Asked, refs: readonly Ref[]): SharedGround
     if (place === undefined) continue
     insideBatch[place] = 1
     for (const { bench, from, to } of nursery.batches.get(ref.id as BatchId)!.stays) {
-      const span = { from: dayNumber(from), to: to === null ? open : dayNumber(to) }
+      const span = spanOf(from, to)
       const list = spans.get(bench)
       if (list) list.push(span)
       else spans.set(bench, [span])
@@ -74,16 +75,17 @@ export function sharedGround(nursery: Asked, refs: readonly Ref[]): SharedGround
   }
   const benches: SharedBench[] = []
   for (const [bench, list] of spans) {
-    const { batch, from, to } = ground.benches.get(bench)!
-    for (const span of merge(list)) {
-      for (let i = 0; i < batch.length; i++) {
-        if (insideBatch[batch[i]!] || from[i]! > span.to || to[i]! < span.from) continue
-        const end = Math.min(to[i]!, span.to)
+    const stays = ground.benches.get(bench)!
+    for (const asked of merge(list)) {
+      for (let i = 0; i < stays.span.length; i++) {
+        const stay = stays.span[i]!
+        const place = stays.batch[i]!
+        if (insideBatch[place] || stay.from > asked.to || stay.to < asked.from) continue
         benches.push({
-          batch: ground.ids[batch[i]!]!,
+          batch: ground.ids[place]!,
           bench,
-          from: textOf(Math.max(from[i]!, span.from)),
-          to: end === open ? null : textOf(end),
+          from: stay.from > asked.from ? stay.fromText : asked.fromText,
+          to: stay.to < asked.to ? stay.toText : asked.toText,
         })
       }
     }
@@ -113,12 +115,11 @@ function groundOf(nursery: Asked): Ground {
     for (const { bench, from, to } of nursery.batches.get(id)!.stays) {
       let stays = benches.get(bench)
       if (!stays) {
-        stays = { batch: [], from: [], to: [] }
+        stays = { batch: [], span: [] }
         benches.set(bench, stays)
       }
       stays.batch.push(place)
-      stays.from.push(dayNumber(from))
-      stays.to.push(to === null ? open : dayNumber(to))
+      stays.span.push(spanOf(from, to))
     }
     cut({ what: 'batch', id })
   }
@@ -130,16 +131,12 @@ function groundOf(nursery: Asked): Ground {
 
 const bladeKey = (blade: { readonly person: PersonId; readonly on: Day }) => `${blade.on} ${blade.person}`
 
-/** Days as text, each made once. */
-const texts = new Map<number, Day>()
-function textOf(day: number): Day {
-  let text = texts.get(day)
-  if (text === undefined) {
-    text = dayText(day)
-    texts.set(day, text)
-  }
-  return text
-}
+const spanOf = (from: Day, to: Day | null): Span => ({
+  from: dayNumber(from),
+  to: to === null ? open : dayNumber(to),
+  fromText: from,
+  toText: to,
+})
 
 /** Days on which a blade went through a batch or a mother, each once. */
 function* bladesOf(nursery: Asked, ref: Ref): Generator<{ readonly person: PersonId; readonly on: Day }> {
@@ -162,7 +159,7 @@ function merge(spans: readonly Span[]): Span[] {
   for (const span of [...spans].sort((a, b) => a.from - b.from)) {
     const last = merged.at(-1)
     if (!last || last.to < span.from) merged.push(span)
-    else if (span.to > last.to) merged[merged.length - 1] = { from: last.from, to: span.to }
+    else if (span.to > last.to) merged[merged.length - 1] = { ...last, to: span.to, toText: span.toText }
   }
   return merged
 }
