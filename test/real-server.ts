@@ -1,8 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { root } from './source-files.ts'
 
-/** The command as built for use, and the same read from its source. */
-export const BUILT = ['dist/server/main.js']
+/** The command, read from its source: no build is needed before. */
 export const FROM_SOURCE = ['--import', 'tsx', 'src/cli/main.ts']
 
 export interface RealServer {
