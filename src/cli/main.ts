@@ -1,12 +1,26 @@
 import { type Command, helpOf, readFlags, Trouble } from './command.ts'
 import { backup } from './commands/backup.ts'
+import { exportRecord } from './commands/export.ts'
+import { importRecord } from './commands/import.ts'
 import { plan } from './commands/plan.ts'
+import { read } from './commands/read.ts'
 import { restore } from './commands/restore.ts'
 import { serve } from './commands/serve.ts'
+import { sheets } from './commands/sheets.ts'
 import { verify } from './commands/verify.ts'
 
 /** In the order in which a nursery meets them. */
-const commands: readonly Command[] = [serve, plan, verify, backup, restore]
+const commands: readonly Command[] = [
+  serve,
+  sheets,
+  read,
+  plan,
+  verify,
+  backup,
+  restore,
+  exportRecord,
+  importRecord,
+]
 
 const overview = (): string => {
   const width = Math.max(...commands.map(({ name }) => name.length))

@@ -1,4 +1,14 @@
 /** The door of exchange: files in, and files out. */
+export { emptySheet, emptySheetForms, type SavedFile } from './empty-sheets.ts'
+export {
+  DESCRIPTOR_FILE,
+  ENTRIES_FILE,
+  type EntriesRead,
+  entryLines,
+  packageFile,
+  packageFiles,
+  readEntryLines,
+} from './package/data-package.ts'
 export { type ReadRequest, readNursery } from './reading/read-nursery.ts'
 export type {
   Mapping,
@@ -9,7 +19,8 @@ export type {
   ReadSheet,
   SheetSaid,
 } from './reading/reading.ts'
+export { summaryText } from './reading/summary-text.ts'
 export type { Field, SheetForm, SheetKind } from './sheets/sheet-form.ts'
 export { sheetForm, sheetForms } from './sheets/sheet-forms.ts'
 export type { NamedBytes } from './table/open-file.ts'
-export { writeCsv, writeCsvForSpreadsheets, writeWorkbook } from './table/write-table.ts'
+export { writeCsv } from './table/write-table.ts'

@@ -1,3 +1,4 @@
+import { writeCsv } from '../../exchange/index.ts'
 import { type Plan, planSeason } from '../../planning/index.ts'
 import { foldEntries } from '../../record/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
@@ -5,11 +6,6 @@ import { dataFlag, existingLog } from '../data-folder.ts'
 
 const FORMS = ['text', 'csv', 'json'] as const
 type Form = (typeof FORMS)[number]
-
-const csvCell = (value: string | number): string => {
-  const text = String(value)
-  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
-}
 
 const startRows = (plan: Plan): (string | number)[][] => [
   ['week', 'number', 'kind', 'protocol', 'from', 'bench'],
@@ -90,10 +86,7 @@ export const plan: Command = {
       )
       const printed = {
         text: () => asText(made),
-        csv: () =>
-          `${startRows(made)
-            .map(row => row.map(csvCell).join(','))
-            .join('\n')}\n`,
+        csv: () => writeCsv(startRows(made)),
         json: () => `${JSON.stringify(made, null, 2)}\n`,
       }
       process.stdout.write(printed[form]())

@@ -1,4 +1,5 @@
 import { foldName, type PlaceKind, type Protocol, type Sign } from '../../trade/index.ts'
+import { placeByWord } from '../words/trade-words.ts'
 
 type Step = Protocol['steps'][number]
 
@@ -56,5 +57,7 @@ export function stepByWord(said: string, steps: readonly Step[]): number | undef
     const at = steps.findIndex(fits)
     if (at >= 0) return at
   }
-  return undefined
+  const place = placeByWord(said)
+  const there = steps.findIndex(step => step.place === place)
+  return there < 0 ? undefined : there
 }

@@ -73,6 +73,24 @@ function protocolsServed(
   return usualMethods({ ...tree, species }).map(method => starterProtocol(method, species, 'tree'))
 }
 
+interface Yield {
+  readonly material: Material
+  readonly perYear: number
+}
+
+/** A stick is a stick: what is said of scions serves budding, and the other way round, where only the other is used. */
+function asServed(making: Making, said: Yield, served: readonly Yield[], name: string): Yield {
+  const other: Partial<Record<Material, Material>> = { 'scion sticks': 'budwood', budwood: 'scion sticks' }
+  const meant = other[said.material]
+  const isServed = (material: Material) => served.some(one => one.material === material)
+  if (meant === undefined || isServed(said.material) || !isServed(meant)) return said
+  making.assume(
+    `${said.material} of ${name}`,
+    `The ${said.material} of ${name} are taken as ${meant}: that is what its ways use.`,
+  )
+  return { ...said, material: meant }
+}
+
 export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOutcome {
   const stockName = textIn(row, 'gives rootstock')
   const fruit = withFruit(treeIn(row), row, told)
@@ -100,7 +118,8 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
       ),
     ),
   ].map(material => ({ material, perYear: usualYield(material) * trees }))
-  const supplies = said.length > 0 ? said : assumed
+  const supplies =
+    said.length > 0 ? said.map(supply => asServed(making, supply, assumed, cultivar.name)) : assumed
   if (said.length === 0 && before === undefined && assumed.length > 0)
     making.assume(
       'what mother trees give',

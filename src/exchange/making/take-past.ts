@@ -9,7 +9,7 @@ import {
   type SheetRow,
   textIn,
 } from '../reading/sheet-row.ts'
-import { BEFORE, batchSaid, earlierOf, isThere, tellStart, tellStep } from './batch-said.ts'
+import { batchSaid, earlierOf, isThere, tellStart, tellStep } from './batch-said.ts'
 import { kindOfRow } from './kind-of-row.ts'
 import type { Making } from './making.ts'
 import { spreadLosses } from './spread-losses.ts'
@@ -61,6 +61,12 @@ export function takePast(making: Making, row: SheetRow, told: RowTold): RowOutco
     tellStep(making, said.batch, steps[nth]!, one, next === undefined ? null : { step: next.id, bench: null })
   })
   if (alive > 0)
-    making.tell(endedOn, { kind: 'dispatched/1', batch: said.batch, order: null, number: alive, to: BEFORE })
+    making.tell(endedOn, {
+      kind: 'dispatched/1',
+      batch: said.batch,
+      order: null,
+      number: alive,
+      to: 'buyers of that time',
+    })
   return made
 }
