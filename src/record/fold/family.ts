@@ -83,7 +83,9 @@ export function foldFamily(told: FamilyTold, registers: Registers): { batches: B
     addSources(draft, entry, body.sources, true, around)
     let rootstocks = 0
     for (const source of body.sources) {
-      if (source.from === 'batch' && source.as === 'rootstock') rootstocks += source.number
+      const isOwn = source.from === 'batch' && source.as === 'rootstock'
+      const isBought = source.from === 'bought' && source.material === 'rootstock'
+      if (isOwn || isBought) rootstocks += source.number
     }
     if (rootstocks > 0 && rootstocks !== number) {
       query(rules.ask(draft, entry, 'rootstocks-do-not-match', { number, rootstocks }))
