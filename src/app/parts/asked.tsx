@@ -14,7 +14,11 @@ export function Fetching({ what }: { readonly what: string }) {
     const timer = setTimeout(() => setLate(true), QUIET_MS)
     return () => clearTimeout(timer)
   }, [])
-  return <output className="soft">{late ? t('common.loading', { what: what.toLowerCase() }) : ''}</output>
+  return (
+    <output className="soft" data-fetching>
+      {late ? t('common.loading', { what: what.toLowerCase() }) : ''}
+    </output>
+  )
 }
 
 /** What was asked of the server: its answer shown, or what is going on, or what is wrong and how to mend it. */
