@@ -102,6 +102,10 @@ const checks = createRoute({
   ...under('/checks'),
   component: lazyRouteComponent(() => import('./screens/checks/checks-screen.tsx'), 'ChecksScreen'),
 })
+const imports = createRoute({
+  ...under('/import'),
+  component: lazyRouteComponent(() => import('./screens/import/import-screen.tsx'), 'ImportScreen'),
+})
 const settings = createRoute({
   ...under('/settings'),
   component: lazyRouteComponent(() => import('./screens/settings/settings-screen.tsx'), 'SettingsScreen'),
@@ -123,6 +127,7 @@ export const router = createRouter({
     lineage,
     year,
     checks,
+    imports,
     settings,
   ]),
   defaultPreload: 'intent',

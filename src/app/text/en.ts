@@ -1,6 +1,7 @@
 import { batch } from './en/batch.ts'
 import { benches } from './en/benches.ts'
 import { common } from './en/common.ts'
+import { imports } from './en/import.ts'
 import { lineage } from './en/lineage.ts'
 import { mothers } from './en/mothers.ts'
 import { orders } from './en/orders.ts'
@@ -29,4 +30,5 @@ export const en = {
   lineage,
   year,
   settings,
+  imports,
 } as const

@@ -1,6 +1,8 @@
+import { Link } from '@tanstack/react-router'
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { plansAfterCount, setPlansAfterCount } from '../../data/aftermath.ts'
+import { client } from '../../data/client.ts'
 import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Fetching } from '../../parts/asked.tsx'
@@ -73,6 +75,21 @@ export function SettingsScreen() {
             onPick={id => void setUnits(id)}
           />
         </div>
+      </section>
+      <section className="sheet stack">
+        <h2>{t('settings.files')}</h2>
+        <div className="row">
+          <Link to="/import" className="plain">
+            {t('settings.import')}
+          </Link>
+          <a href={client.downloads.backup} download className="plain">
+            {t('settings.backup')}
+          </a>
+          <a href={client.downloads.entries} download className="plain">
+            {t('settings.entries')}
+          </a>
+        </div>
+        <p className="soft small">{t('settings.restore')}</p>
       </section>
       <NurseryLists nursery={nursery} />
       <p>

@@ -9,7 +9,7 @@ export function FirstRun() {
       <h1>{t('shell.firstRun.title')}</h1>
       <p>{t('shell.firstRun.says')}</p>
       <div className="row">
-        <Link to="/settings" className="deed large">
+        <Link to="/import" className="deed large">
           {t('shell.firstRun.import')}
         </Link>
         <Link to="/orders/new" className="plain large">

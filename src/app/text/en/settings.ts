@@ -14,6 +14,11 @@ export const settings = {
   protocols: 'Protocols',
   protocolLine: '{{name}}, version {{version}}',
   benchLine: '{{name}}: {{place}}, {{area}}',
+  files: 'Files in and out',
+  import: 'Bring spreadsheets',
+  backup: 'Save a backup',
+  entries: 'Save the whole record',
+  restore: 'A backup is put back at the command line: “budstick restore --help” says how.',
   api: 'For programs: the description of the interface',
   checks: {
     title: 'To settle',
