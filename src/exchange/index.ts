@@ -10,14 +10,15 @@ export {
   readEntryLines,
 } from './package/data-package.ts'
 export { type ReadRequest, readNursery } from './reading/read-nursery.ts'
-export type {
-  Mapping,
-  NurseryReading,
-  ReadCell,
-  ReadColumn,
-  ReadQuestion,
-  ReadSheet,
-  SheetSaid,
+export {
+  MAPPING_KEY,
+  type Mapping,
+  type NurseryReading,
+  type ReadCell,
+  type ReadColumn,
+  type ReadQuestion,
+  type ReadSheet,
+  type SheetSaid,
 } from './reading/reading.ts'
 export { summaryText } from './reading/summary-text.ts'
 export type { Field, SheetForm, SheetKind } from './sheets/sheet-form.ts'

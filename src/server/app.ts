@@ -3,6 +3,7 @@ import { HTTPException } from 'hono/http-exception'
 import { LogTrouble } from '../store/index.ts'
 import { entryRoutes } from './routes/entries.ts'
 import { eventRoutes } from './routes/events.ts'
+import { exchangeRoutes } from './routes/exchange.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
 import { refusal, type Served } from './served.ts'
@@ -48,6 +49,7 @@ export const createApp = (served: Served) => {
   readingRoutes(app, served)
   entryRoutes(app, served)
   planRoutes(app, served)
+  exchangeRoutes(app, served)
 
   eventRoutes(app, served)
 

@@ -1,14 +1,17 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { uuidv7 } from 'uuidv7'
-import { type Mapping, type NurseryReading, readNursery, summaryText } from '../../exchange/index.ts'
+import {
+  MAPPING_KEY,
+  type Mapping,
+  type NurseryReading,
+  readNursery,
+  summaryText,
+} from '../../exchange/index.ts'
 import { Entry, foldEntries } from '../../record/index.ts'
 import { openLog } from '../../store/index.ts'
 import { type Command, dayGiven, Trouble } from '../command.ts'
 import { dataFlag, dataFolder } from '../data-folder.ts'
 import { spreadsheetsAt } from '../files.ts'
-
-/** Under this the log remembers how sheets were mapped, for the office and for the command alike. */
-const REMEMBERED = 'exchange mapping'
 
 const mappingIn = (file: string): Mapping => {
   if (!existsSync(file)) throw new Trouble(`There is no file ${file}.`)
@@ -56,7 +59,7 @@ export const read: Command = {
     const log = flags.accept || isThere ? await openLog(folder) : null
     try {
       const nursery = foldEntries(log?.read({ afterSeq: 0, limit: Number.MAX_SAFE_INTEGER }) ?? [])
-      const remembered = log?.recall<Mapping>(REMEMBERED) ?? {}
+      const remembered = log?.recall<Mapping>(MAPPING_KEY) ?? {}
       const reading = await readNursery({ files, said, remembered, nursery, today })
       process.stdout.write(printed(reading, form === 'json'))
       if (!flags.accept) return
@@ -70,7 +73,7 @@ export const read: Command = {
         Entry.parse({ id: uuidv7(), on, at: null, by: null, device: 'office', body }),
       ) as Entry[]
       const { accepted } = log!.append(entries, new Date().toISOString())
-      log!.remember(REMEMBERED, { ...remembered, ...reading.mapping })
+      log!.remember(MAPPING_KEY, { ...remembered, ...reading.mapping })
       process.stderr.write(`${accepted.length} entries written into ${folder}.\n`)
     } finally {
       log?.close()

@@ -3,6 +3,7 @@ import { foldName, type Kind } from '../../trade/index.ts'
 import { type BadRow, bad, numberIn, type RowTold, type SheetRow, textIn } from '../reading/sheet-row.ts'
 import { shortFruitName } from '../words/fruit-names.ts'
 import { findKind } from './find-kind.ts'
+import { folded } from './folded.ts'
 import { makeKind } from './make-kind.ts'
 import type { Making } from './making.ts'
 import { nameTree, type TreeNamed } from './name-tree.ts'
@@ -30,9 +31,16 @@ export type KindOfRow = { readonly kind: 'kind'; readonly kindOfTree: Kind } | B
 
 const theKind = (kindOfTree: Kind): KindOfRow => ({ kind: 'kind', kindOfTree })
 
-/** The fruit of a name that says none: as the user answered, or asked. */
-export function withFruit(tree: TreeNamed, row: SheetRow, told: RowTold): FruitOfRow {
+/** The fruit of a name that says none: that of the only cultivar so called, as the user answered, or asked. */
+export function withFruit(making: Making, tree: TreeNamed, row: SheetRow, told: RowTold): FruitOfRow {
   if (tree.species !== undefined) return { kind: 'fruit', tree: { ...tree, species: tree.species } }
+  const known = new Set(
+    [...making.cultivars.values()].flatMap(({ name, species }) =>
+      tree.cultivar !== null && folded(name) === folded(tree.cultivar) ? [species] : [],
+    ),
+  )
+  const only = known.size === 1 ? speciesById([...known][0]!) : undefined
+  if (only !== undefined) return { kind: 'fruit', tree: { ...tree, species: only } }
   const id = `fruit: ${foldName(tree.said)}`
   const answer = told.answer(id)
   const species = answer === undefined ? undefined : speciesById(answer)
@@ -76,7 +84,7 @@ export function kindOfRow(making: Making, row: SheetRow, told: RowTold): KindOfR
     return bad(fieldSaid(row), `several kinds fit: ${found.among.map(({ name }) => name).join('; ')}`)
   }
   if (found.kind === 'unknown fruit') {
-    const fruit = withFruit(tree, row, told)
+    const fruit = withFruit(making, tree, row, told)
     if (fruit.kind === 'bad') return fruit
     const again = findKind(making, fruit.tree)
     return theKind(

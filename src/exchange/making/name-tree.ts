@@ -34,7 +34,7 @@ const stockWord =
 
 /** The fruit whose name begins or ends the words, and the words that are left. */
 export function fruitInWords(text: string): { readonly species: Species; readonly rest: string } | null {
-  const words = text.split(/[\s,:–]+|\s-\s/u).filter(word => word !== '')
+  const words = text.split(/\s+-\s+|[\s,:–]+/u).filter(word => word !== '')
   for (let length = words.length; length > 0; length--) {
     const first = fruitByCommonName(words.slice(0, length).join(' '))
     if (first) return { species: first, rest: words.slice(length).join(' ') }
@@ -58,7 +58,14 @@ const tidy = (text: string): string | null => {
  * Reads what a list calls a tree: with quotation marks or without, by common or botanical name, fruit before cultivar
  * or after, with what it stands on and its size, or with these in columns of their own.
  */
-export function nameTree(cells: TreeCells): TreeNamed {
+export function nameTree(said: TreeCells): TreeNamed {
+  // A lone column is called variety, cultivar or item as it comes, and holds the whole name.
+  return said.tree === null && said.fruit === null && said.cultivar !== null
+    ? readTree({ ...said, tree: said.cultivar, cultivar: null })
+    : readTree(said)
+}
+
+function readTree(cells: TreeCells): TreeNamed {
   const said = [cells.fruit, cells.tree, cells.cultivar].filter(text => text !== null).join(' ')
   let text = cells.tree ?? ''
   const sized = sizeAtEnd.exec(text)

@@ -93,7 +93,7 @@ function asServed(making: Making, said: Yield, served: readonly Yield[], name: s
 
 export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOutcome {
   const stockName = textIn(row, 'gives rootstock')
-  const fruit = withFruit(treeIn(row), row, told)
+  const fruit = withFruit(making, treeIn(row), row, told)
   if (fruit.kind === 'bad') return fruit
   const { tree } = fruit
   const { species } = tree

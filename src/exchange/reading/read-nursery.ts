@@ -28,6 +28,12 @@ export interface ReadRequest {
   readonly today: Day
 }
 
+interface Waiting {
+  readonly read: SheetRead
+  readonly row: SheetRow
+  readonly kind: SheetKind
+}
+
 type Take = (row: SheetRow, told: RowTold) => RowOutcome
 
 const takers = (making: Making, reads: readonly SheetRead[]): Readonly<Record<SheetKind, Take>> => {
@@ -83,23 +89,28 @@ export async function readNursery({
   const lostLater = new Map<string, number>()
   let known = 0
 
-  for (const form of sheetForms)
-    for (const read of reads.filter(({ kind }) => kind === form.kind)) {
-      const asked = new Map<string, ReadQuestion>()
-      for (const row of read.rows) {
-        const outcome = take[form.kind](row, tellerOf(read, row, cells, asked))
-        if (outcome.kind === 'known') known += 1
-        if (outcome.kind !== 'bad') continue
-        lostLater.set(read.id, (lostLater.get(read.id) ?? 0) + 1)
-        cells.push({
-          ...read.place(row.number, outcome.field),
-          wrong: outcome.wrong,
-          done: 'the row is left out',
-          rowLost: true,
-        })
-      }
-      questions.push(...asked.values())
+  /** What a row told and asked is kept only with its last outcome. */
+  const takeRow = ({ read, row, kind }: Waiting, isLast: boolean): boolean => {
+    const said: ReadCell[] = []
+    const asked: ReadQuestion[] = []
+    const outcome = take[kind](row, tellerOf(read, row, said, asked))
+    if (outcome.kind === 'bad' && !isLast) return false
+    cells.push(...said)
+    for (const question of asked) addQuestion(questions, question)
+    if (outcome.kind === 'known') known += 1
+    if (outcome.kind === 'bad') {
+      lostLater.set(read.id, (lostLater.get(read.id) ?? 0) + 1)
+      const place = read.place(row.number, outcome.field)
+      cells.push({ ...place, wrong: outcome.wrong, done: 'the row is left out', rowLost: true })
     }
+    return true
+  }
+
+  // What one sheet leaves open, a later one may say: rows that could not be taken are tried once more at the end.
+  const rows = sheetForms.flatMap(({ kind }) =>
+    reads.flatMap(read => (read.kind === kind ? read.rows.map(row => ({ read, row, kind })) : [])),
+  )
+  for (const row of rows.filter(one => !takeRow(one, false))) takeRow(row, true)
 
   const told = toldWithDays(making)
   const sheets = reads.map(read => sheetOf(read, lostLater.get(read.id) ?? 0))
@@ -157,33 +168,34 @@ const namesOf = ({
 
 const EXAMPLES = 4
 
-function tellerOf(
-  read: SheetRead,
-  row: SheetRow,
-  cells: ReadCell[],
-  asked: Map<string, ReadQuestion>,
-): RowTold {
+function tellerOf(read: SheetRead, row: SheetRow, cells: ReadCell[], asked: ReadQuestion[]): RowTold {
   return {
     sheet: read.id,
     noted: (field, wrong, done) =>
       void cells.push({ ...read.place(row.number, field), wrong, done, rowLost: false }),
     answer: question => read.answers[question],
-    ask: ({ id, asks, choices, example, suggested }) => {
-      const before = asked.get(id)
-      const examples = [...new Set([...(before?.examples ?? []), example])].slice(0, EXAMPLES)
-      asked.set(id, {
+    ask: ({ id, asks, choices, example, suggested }) =>
+      void asked.push({
         id,
         sheet: read.id,
         column: null,
         asks,
         choices: [...choices],
-        examples,
+        examples: [example],
         answer: read.answers[id] ?? null,
         suggested,
         needed: false,
-      })
-    },
+      }),
   }
+}
+
+/** Many rows raise the same question: it is asked once, with some of them as examples. */
+function addQuestion(questions: ReadQuestion[], asked: ReadQuestion): void {
+  const before = questions.find(({ id, sheet }) => id === asked.id && sheet === asked.sheet)
+  if (before === undefined) questions.push(asked)
+  else if (before.examples.length < EXAMPLES)
+    for (const example of asked.examples)
+      if (!before.examples.includes(example)) before.examples.push(example)
 }
 
 const sheetOf = (read: SheetRead, lostLater: number): ReadSheet => {

@@ -75,9 +75,10 @@ export function readSheet(table: Table, user: Mapping, remembered: Mapping, toda
       said: column ? cellText(table.rows[row - 1]?.[column.index]) : '',
     }
   }
+  const lacking = missingFields(id, form, mapped, columns, answers)
   const questions: ReadQuestion[] = [
     ...(kind === null && headers.length > 0 ? [whatIsIt(id, table)] : []),
-    ...missingFields(id, form, mapped, columns, answers),
+    ...lacking,
   ]
   const { read, questions: open } = columnReaders(id, mapped, table.separator, answers, today)
   questions.push(...open)
@@ -93,6 +94,10 @@ export function readSheet(table: Table, user: Mapping, remembered: Mapping, toda
     const number = headerRow! + at + 2
     if (isPassedOver(cellsOfRow, headers, mapped)) {
       passedOver += 1
+      return
+    }
+    if (lacking.length > 0) {
+      lost += 1
       return
     }
     const values = new Map<string, string | number>()

@@ -14,6 +14,9 @@ export interface SheetSaid {
 /** By a sheet's id (`orders.csv`, `nursery.xlsx#Orders`), or by its headers for all sheets like it. */
 export type Mapping = Readonly<Record<string, SheetSaid>>
 
+/** Under this the log remembers mappings, for the office and for the command alike. */
+export const MAPPING_KEY = 'exchange mapping'
+
 export interface ReadColumn {
   readonly column: string
   readonly header: string

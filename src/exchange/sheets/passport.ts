@@ -22,7 +22,7 @@ export const passport: SheetForm = {
   oneOf: ['ACCENUMB', 'ACCENAME', 'GENUS', 'CROPNAME'],
   fields: [
     descriptor('PUID', 'persistent unique identifier', 'doi'),
-    descriptor('INSTCODE', 'institute that holds it', 'holding institute', 'XXX001'),
+    descriptor('INSTCODE', 'institute that holds it', 'holding institute', 'ABC001'),
     descriptor(
       'ACCENUMB',
       'accession number',

@@ -17,11 +17,11 @@ export const sheetForms: readonly SheetForm[] = [
   people,
   cultivars,
   kinds,
+  orders,
   mothers,
   passport,
   batches,
   history,
-  orders,
 ]
 
 const byKind = new Map(sheetForms.map(form => [form.kind, form]))

@@ -41,7 +41,11 @@ export async function openFile({ name, bytes }: NamedBytes): Promise<OpenedFile>
   if (text.includes('\u0000')) return not('It holds no text. Save the table as CSV or .xlsx.')
   const { separator, rows } = readDelimited(text)
   const written = `${encoding}, ${separatorName[separator]}`
-  return { kind: 'tables', tables: [{ file: name, sheet: null, written, separator, rows }] }
+  return { kind: 'tables', tables: [{ file: name, sheet: null, written, separator, rows: withoutEnd(rows) }] }
 }
+
+/** A line break at the end of a file begins no row. */
+const withoutEnd = (rows: readonly (readonly string[])[]): readonly (readonly string[])[] =>
+  rows.slice(0, rows.findLastIndex(row => row.some(cell => cell !== '')) + 1)
 
 const not = (wrong: string): OpenedFile => ({ kind: 'not a spreadsheet', wrong })

@@ -1,0 +1,195 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { OpenAPIHono } from '@hono/zod-openapi'
+import { type EmptySheet, Mapping, type Reading, type SheetField } from '../../api/index.ts'
+import { routes } from '../../api/routes/index.ts'
+import {
+  emptySheet,
+  emptySheetForms,
+  type Field,
+  MAPPING_KEY,
+  type NamedBytes,
+  type NurseryReading,
+  packageFile,
+  readNursery,
+  sheetForms,
+} from '../../exchange/index.ts'
+import { Entry } from '../../record/index.ts'
+import { PersonId } from '../../trade/index.ts'
+import { refusal, type Served } from '../served.ts'
+
+const MOST_BYTES = 50 * 1024 * 1024
+/** Readings that are looked at and not yet accepted; the oldest goes. */
+const MOST_KEPT = 8
+
+interface Kept {
+  readonly files: readonly NamedBytes[]
+  readonly said: Mapping
+}
+
+const fieldsOf = (fields: readonly Field[]): SheetField[] =>
+  fields.map(({ id, name, says, needed }) => ({ id, name, says, needed: needed === true }))
+
+const fieldsByKind: Reading['fields'] = Object.fromEntries(
+  sheetForms.map(form => [form.kind, fieldsOf(form.fields)]),
+)
+
+const shown = (id: string, { told: _, mapping, ...reading }: NurseryReading): Reading => ({
+  id,
+  ...reading,
+  mapping: mapping as Mapping,
+  fields: fieldsByKind,
+})
+
+/** Whole bytes of a view, as a body takes them. */
+const bodyOf = (bytes: Uint8Array): ArrayBuffer => new Uint8Array(bytes).buffer
+
+/** Files in, looked at before anything of them is written; files out. */
+export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: Served): void => {
+  const kept = new Map<string, Kept>()
+  const remembered = (): Mapping => memory.log.recall<Mapping>(MAPPING_KEY) ?? {}
+  const readingOf = ({ files, said }: Kept) =>
+    readNursery({ files, said, remembered: remembered(), nursery: memory.nursery(), today: today() })
+  const gone = (id: string) =>
+    refusal('These files are no longer kept', `reading ${id}`, 'Choose them once more and read them again.')
+
+  app.openapi(routes.readFiles, async c => {
+    if (Number(c.req.header('content-length') ?? 0) > MOST_BYTES)
+      return c.json(refusal('The files are too large', 'files', 'Send at most 50 MB at a time.'), 413)
+    const form = await c.req.parseBody({ all: true })
+    const sent = [form.files ?? []].flat().filter(file => file instanceof File)
+    if (sent.length === 0)
+      return c.json(refusal('No file was sent', 'files', 'Choose a spreadsheet: CSV or .xlsx.'), 400)
+    const said = mappingIn(form.mapping)
+    if (said === null)
+      return c.json(
+        refusal(
+          'What is said of the sheets cannot be read',
+          'mapping',
+          'Send it as /api/openapi.json describes.',
+        ),
+        400,
+      )
+    const files = await Promise.all(
+      sent.map(async file => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) })),
+    )
+    const id = newId()
+    kept.set(id, { files, said })
+    for (const old of [...kept.keys()].slice(0, -MOST_KEPT)) kept.delete(old)
+    return c.json(shown(id, await readingOf({ files, said })), 200)
+  })
+
+  app.openapi(routes.readAgain, async c => {
+    const { id } = c.req.valid('param')
+    const before = kept.get(id)
+    if (before === undefined) return c.json(gone(id), 404)
+    const now = { files: before.files, said: c.req.valid('json').mapping }
+    kept.set(id, now)
+    return c.json(shown(id, await readingOf(now)), 200)
+  })
+
+  app.openapi(routes.acceptReading, async c => {
+    const { reading: id, by } = c.req.valid('json')
+    const one = kept.get(id)
+    if (one === undefined) return c.json(gone(id), 404)
+    // Taken out first, so that a second tap finds nothing to write.
+    kept.delete(id)
+    const reading = await readingOf(one)
+    if (!reading.ready) {
+      kept.set(id, one)
+      const open = reading.questions.find(({ needed, answer }) => needed && answer === null)
+      return c.json(
+        open === undefined
+          ? refusal(
+              'There is nothing to write',
+              `reading ${id}`,
+              'The record has all of it already, or no row can be used.',
+            )
+          : refusal('A question is open', open.sheet, open.asks),
+        409,
+      )
+    }
+    const person = by === null ? null : PersonId.parse(by)
+    const entries = reading.told.map(
+      ({ on, body }) =>
+        Entry.parse({ id: newId(), on, at: null, by: person, device: 'office', body }) as Entry,
+    )
+    const { accepted } = memory.append(entries, now())
+    memory.log.remember(MAPPING_KEY, { ...remembered(), ...reading.mapping })
+    const byKind = reading.would.map(({ kind, number }) => ({ kind, number }))
+    return c.json({ written: accepted.length, byKind, throughSeq: memory.throughSeq() }, 200)
+  })
+
+  app.openapi(routes.emptySheets, c =>
+    c.json(
+      emptySheetForms.map(
+        ({ kind, name, says, fields }): EmptySheet => ({ kind, name, says, fields: fieldsOf(fields) }),
+      ),
+      200,
+    ),
+  )
+
+  app.openapi(routes.emptySheet, async c => {
+    const { file } = c.req.valid('param')
+    const saved = await emptySheet(file)
+    if (saved === null)
+      return c.json(
+        refusal('There is no such sheet', file, 'See /api/exchange/sheets for those there are.'),
+        404,
+      )
+    return c.body(bodyOf(saved.bytes), 200, download(saved.name, saved.type))
+  })
+
+  const allEntries = () => memory.after(0, Number.MAX_SAFE_INTEGER)
+
+  app.openapi(routes.exportEntries, c =>
+    c.body(
+      packageFile('entries.jsonl', memory.nursery(), allEntries(), now()) ?? '',
+      200,
+      download('entries.jsonl', 'application/x-ndjson'),
+    ),
+  )
+
+  app.openapi(routes.exportPackage, c => {
+    const { file } = c.req.valid('param')
+    const text = packageFile(file, memory.nursery(), allEntries(), now())
+    if (text === null)
+      return c.json(refusal('There is no such table', file, 'See datapackage.json for those there are.'), 404)
+    const type = file.endsWith('.json')
+      ? 'application/json'
+      : file.endsWith('.csv')
+        ? 'text/csv; charset=utf-8'
+        : 'application/x-ndjson'
+    return c.body(text, 200, download(file, type))
+  })
+
+  app.openapi(routes.backup, async c => {
+    const folder = mkdtempSync(join(tmpdir(), 'budstick-backup-'))
+    try {
+      const file = join(folder, 'nursery.budstick')
+      await memory.log.backup(file)
+      return c.body(
+        bodyOf(readFileSync(file)),
+        200,
+        download(`nursery-${today()}.budstick`, 'application/octet-stream'),
+      )
+    } finally {
+      rmSync(folder, { recursive: true, force: true })
+    }
+  })
+}
+
+const download = (name: string, type: string): Record<string, string> => ({
+  'content-type': type,
+  'content-disposition': `attachment; filename="${name}"`,
+})
+
+function mappingIn(said: unknown): Mapping | null {
+  if (said === undefined || said === '') return {}
+  try {
+    return Mapping.parse(JSON.parse(String(said)))
+  } catch {
+    return null
+  }
+}
