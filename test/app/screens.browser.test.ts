@@ -30,6 +30,7 @@ const screens = () => [
   '/rates?show=all',
   '/year',
   '/checks',
+  '/import',
   '/settings',
   `/lineage/batch/${batch}`,
   '/no-such-page',
@@ -60,7 +61,7 @@ async function faultsOfScreens(
   return [...faults, ...problems]
 }
 
-/** Sixteen screens one after the other: a busy machine needs its time for them. */
+/** Many screens one after the other: a busy machine needs its time for them. */
 const PATIENCE_MS = 300_000
 
 test('every screen is free of faults that axe can find, on paper', { timeout: PATIENCE_MS }, async () => {

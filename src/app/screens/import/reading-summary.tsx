@@ -39,11 +39,9 @@ export function ReadingSummary({
         <h2>{t('imports.would')}</h2>
         {reading.would.length === 0 && <p className="soft">{t('imports.wouldNothing')}</p>}
         <ul className="would">
-          {reading.would.map(({ kind, number, says, first }) => (
+          {reading.would.map(({ kind, says, first }) => (
             <li key={kind}>
-              <p>
-                <b>{format.number(number)}</b> {says}
-              </p>
+              <p>{says}</p>
               <p className="soft small">{first.join(' · ')}</p>
             </li>
           ))}

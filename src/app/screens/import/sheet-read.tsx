@@ -1,9 +1,12 @@
 import { useTranslation } from 'react-i18next'
-import { type ReadSheet, type SheetField, SheetKind, type SheetSaid } from '../../../api/index.ts'
+import type { ReadSheet, SheetField, SheetKind, SheetSaid } from '../../../api/index.ts'
 import { Pick } from '../../parts/pick.tsx'
+import { imports } from '../../text/en/import.ts'
 import { useFormat } from '../../text/use-format.ts'
 
 const LEFT_OUT = '-'
+
+const KINDS = Object.keys(imports.kinds) as readonly SheetKind[]
 
 /** One sheet: what it is about, and which column is read as what. What is said here is remembered for sheets like it. */
 export function SheetRead({
@@ -36,9 +39,9 @@ export function SheetRead({
           value={sheet.kind ?? LEFT_OUT}
           options={[
             { id: LEFT_OUT, name: t('imports.leaveOut') },
-            ...SheetKind.options.map(id => ({ id: id as string, name: t(`imports.kinds.${id}`) })),
+            ...KINDS.map(id => ({ id: id as string, name: t(`imports.kinds.${id}`) })),
           ]}
-          onPick={id => onSay({ kind: SheetKind.options.find(kind => kind === id) ?? null })}
+          onPick={id => onSay({ kind: KINDS.find(kind => kind === id) ?? null })}
         />
         {sheet.kind !== null && (
           <ul className="columns">
