@@ -1,4 +1,4 @@
-import { type AnyEntry, createFold, type LoggedEntry, type Nursery } from '../record/index.ts'
+import { type AnyEntry, createFold, isKnown, type LoggedEntry, type Nursery } from '../record/index.ts'
 import type { Appended, Log } from '../store/index.ts'
 import type { EntryId } from '../trade/index.ts'
 
@@ -11,6 +11,8 @@ export interface NurseryMemory {
   throughSeq(): number
   /** The entry with this id, as the log has it. */
   entry(id: EntryId): LoggedEntry | undefined
+  /** Notes and photographs about a batch, mother or anything else with an id, oldest first. */
+  notesAbout(id: string): readonly LoggedEntry[]
   /** All entries after `seq`, oldest first. */
   after(seq: number, limit: number): readonly LoggedEntry[]
   append(entries: readonly AnyEntry[], receivedAt: string): Appended
@@ -20,6 +22,7 @@ export interface NurseryMemory {
 export const openNurseryMemory = (log: Log): NurseryMemory => {
   const fold = createFold()
   const byId = new Map<EntryId, LoggedEntry>()
+  const notes = new Map<string, LoggedEntry[]>()
   const listeners = new Set<(throughSeq: number) => void>()
   let throughSeq = 0
 
@@ -28,6 +31,12 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
     for (const entry of entries) {
       byId.set(entry.id, entry)
       throughSeq = entry.seq
+      if (!isKnown(entry)) continue
+      const { body } = entry
+      if (body.kind !== 'noted/1' && body.kind !== 'photographed/1') continue
+      const about = notes.get(body.about)
+      if (about) about.push(entry)
+      else notes.set(body.about, [entry])
     }
   }
 
@@ -42,6 +51,7 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
     nursery: () => fold.nursery(),
     throughSeq: () => throughSeq,
     entry: id => byId.get(id),
+    notesAbout: id => notes.get(id) ?? [],
     after: (seq, limit) => log.read({ afterSeq: seq, limit }),
     append: (entries, receivedAt) => {
       const result = log.append(entries, receivedAt)

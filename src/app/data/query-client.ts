@@ -1,8 +1,13 @@
-import { QueryClient } from '@tanstack/react-query'
+import { QueryCache, QueryClient } from '@tanstack/react-query'
 import { Refused } from '../../api/index.ts'
+import { outbox } from './outbox/use-outbox.ts'
 
 /** Views stay good until the server says that the log has grown; a refusal is an answer and is not asked twice. */
 export const queryClient = new QueryClient({
+  queryCache: new QueryCache({
+    onSuccess: () => outbox.heard(true),
+    onError: problem => outbox.heard(problem instanceof Refused),
+  }),
   defaultOptions: {
     queries: {
       networkMode: 'always',

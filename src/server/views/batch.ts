@@ -72,6 +72,14 @@ const countsOf = (batch: Batch): BatchView['counts'] => {
     }))
 }
 
+/** What changed the batch and what was noted about it, in the order in which it happened. */
+const entriesAbout = (memory: NurseryMemory, batch: Batch): BatchView['entries'] => {
+  const changed = batch.entries.flatMap(id => memory.entry(id) ?? [])
+  return [...changed, ...memory.notesAbout(batch.id)]
+    .sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
+    .map(entry => shownEntry(memory, entry))
+}
+
 export const batchView = (
   memory: NurseryMemory,
   plan: Plan | null,
@@ -109,10 +117,7 @@ export const batchView = (
       number,
     })),
     identity: identityText(identityOf(nursery, batch.id), nursery),
-    entries: batch.entries.flatMap(entryId => {
-      const entry = memory.entry(entryId)
-      return entry === undefined ? [] : [shownEntry(memory, entry)]
-    }),
+    entries: entriesAbout(memory, batch),
     queries: nursery.queries.filter(query => query.about.batch === batch.id).map(queryRow),
     orders:
       plan?.orders

@@ -87,6 +87,16 @@ describe('entries made on this device', () => {
     expect(outbox.state().waiting).toEqual([])
   })
 
+  test('with nothing to send, whether the server answers is known from other questions', async () => {
+    const outbox = createOutbox(memoryStore(), server().push)
+    await outbox.send()
+    expect(outbox.state().link).toBe('untried')
+    outbox.heard(false)
+    expect(outbox.state().link).toBe('away')
+    outbox.heard(true)
+    expect(outbox.state().link).toBe('together')
+  })
+
   test('a device that cannot store says so and does not claim that the entry is kept', async () => {
     const full = { ...memoryStore(), add: () => Promise.reject(new Error('the disk is full')) }
     const outbox = createOutbox(full, server().push)

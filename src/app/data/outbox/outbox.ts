@@ -56,8 +56,8 @@ export const createOutbox = (
       const no = new Set(answer.refused.map(({ index }) => index))
       await store.remove(ready.filter((_, index) => !no.has(index)).map(({ place }) => place))
       await reread()
+      become({ link: 'together' })
     }
-    become({ link: 'together' })
   }
 
   const send = (): Promise<void> => {
@@ -92,6 +92,11 @@ export const createOutbox = (
       return true
     },
     send,
+    /** What other questions to the server came to: it answered, or it did not. */
+    heard: (answered: boolean): void => {
+      const link = answered ? 'together' : 'away'
+      if (state.link !== 'sending' && state.link !== link) become({ link })
+    },
     /** Throws away an entry that the server refused. */
     discard: async (place: number): Promise<void> => {
       await store.remove([place])

@@ -88,7 +88,7 @@ export function CountPad({
       said,
     )
     void outbox.send().then(() => {
-      if (outbox.state().link === 'together' && plan !== null && !running && plansAfterCount()) start()
+      if (outbox.state().waiting.length === 0 && plan !== null && !running && plansAfterCount()) start()
     })
     void navigate({ to: '/batches/$batch', params: { batch: row.id } })
   }
