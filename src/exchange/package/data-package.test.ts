@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs'
 import Papa from 'papaparse'
 import { expect, test } from 'vitest'
-import { type Entry, entryLine, foldEntries, nurseryToText } from '../../record/index.ts'
+import { makeDemoEntries } from '../../demo/index.ts'
+import { type Entry, entryLine, foldEntries } from '../../record/index.ts'
+import { canonicalNursery } from '../../record/nursery-text.ts'
 import { EntryId } from '../../trade/index.ts'
 import { readNursery } from '../reading/read-nursery.ts'
 import { entryLines, packageFile, packageFiles, readEntryLines } from './data-package.ts'
@@ -31,7 +33,14 @@ test('the record goes out and comes in again without loss: equal entries, equal 
   const back = readEntryLines({ bytes: new TextEncoder().encode(text) })
   expect(back.wrong).toEqual([])
   expect(back.entries.map(entryLine)).toEqual(entries.map(entryLine))
-  expect(nurseryToText(foldEntries(back.entries))).toBe(nurseryToText(nursery))
+  expect(canonicalNursery(foldEntries(back.entries))).toBe(canonicalNursery(nursery))
+})
+
+test('so does a nursery with three years behind it', () => {
+  const told = makeDemoEntries({ seed: 1, today })
+  const back = readEntryLines({ bytes: new TextEncoder().encode([...entryLines(told)].join('')) })
+  expect(back.entries.map(entryLine)).toEqual(told.map(entryLine))
+  expect(canonicalNursery(foldEntries(back.entries))).toBe(canonicalNursery(foldEntries(told)))
 })
 
 test('an entry that only a later version knows goes out and in as it is', () => {

@@ -73,6 +73,18 @@ const isCalled = (form: SheetForm, name: string): boolean => {
 const NAME_SPEAKS = 1.5
 const LEAST_FIT = 1.5
 
+/** Where a father stands beside it, the mother is a parent of a cross and no tree to cut from. */
+const parents: ReadonlySet<string> = new Set([
+  'father',
+  'pollen parent',
+  'male parent',
+  'vater',
+  'pere',
+  'padre',
+  'pai',
+  'vader',
+])
+
 /** What the sheet is about, by its headers and by how it is called; null where neither says. */
 export function guessKind(
   table: Pick<Table, 'file' | 'sheet'>,
@@ -80,7 +92,9 @@ export function guessKind(
 ): SheetKind | null {
   let best: SheetKind | null = null
   let most = LEAST_FIT
+  const isOfParents = headers.some(header => parents.has(foldHeader(header)))
   for (const form of sheetForms) {
+    if (form.kind === 'mothers' && isOfParents) continue
     const { fit } = mapHeaders(form, headers)
     const named =
       table.sheet !== null && isCalled(form, table.sheet)

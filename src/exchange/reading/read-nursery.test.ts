@@ -324,6 +324,14 @@ test('an order that changed in the list is changed, not placed twice', async () 
 })
 
 describe('lists that others published', () => {
+  test('a mother with a father beside her is a parent, not a tree to cut from', async () => {
+    const header = ['variety', 'genotype', 'origin_country', 'mother', 'father']
+    const { sheets, ready } = await read([
+      csv('parents.csv', header, ['Long Vigil', 'S3S12', 'TR', 'A', 'B']),
+    ])
+    expect([sheets[0]?.kind, ready]).toEqual([null, false])
+  })
+
   test('every row of a list of cultivar names is accounted for, signs and all', async () => {
     const { sheets, would } = await read([
       { name: 'cultivar-names.csv', bytes: fixture('trial/cultivar-names.csv') },
