@@ -313,6 +313,20 @@ describe('kinds', () => {
   })
 })
 
+test('a cell that no row needs costs no row: it is named, and taken as if nothing were said', async () => {
+  const reading = await read([
+    csv(
+      'orders.csv',
+      ['Tree', 'Number', 'Due', 'Price', 'Not before'],
+      ['Fig ‘A’', 5, '2028-03-01', 'ask', '31.2.2028'],
+    ),
+  ])
+  expect(inShort(reading)).toEqual(['2D ask', '2E 31.2.2028'])
+  expect(reading.sheets[0]?.rows).toMatchObject({ good: 1, bad: 0 })
+  const [placed] = [...nurseryOf(reading).orders.values()]
+  expect(placed?.order).toMatchObject({ price: null, earliest: '2028-01-19' })
+})
+
 test('an order that changed in the list is changed, not placed twice', async () => {
   const file = (number: number) =>
     csv('orders.csv', ['Order', 'Tree', 'Number', 'Due'], ['A1', 'Fig ‘A’', number, '2028-03-01'])
