@@ -103,6 +103,8 @@ export async function buildApp(/** @type {string} */ root) {
       const vite = join(root, 'node_modules/vite/bin/vite.js')
       const { code, output } = await runTool(process.execPath, [vite, 'build', '--logLevel', 'warn'], {
         cwd: root,
+        // Whoever builds, a test too, builds the pages as people get them.
+        env: { ...process.env, NODE_ENV: 'production' },
       })
       if (code !== 0) throw troubleFrom('Building the app', output)
     },
