@@ -1,4 +1,4 @@
-import type { Nursery } from '../record/index.ts'
+import type { Entry, Nursery } from '../record/index.ts'
 import { seededRandom } from '../science/index.ts'
 import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
@@ -25,6 +25,8 @@ export interface PlanWish {
   readonly seed: number
   /** The plan made before, if there was one: its margins are a good place to begin. */
   readonly previous?: Plan | null
+  /** Entries since the plan that this one is compared with: the reasons for what changes. */
+  readonly news?: readonly Entry[]
   /** Seconds for bettering the rounded plan; 2 unless told. */
   readonly proveSeconds?: number
   /** Spread starts over more weeks where that lowers what must be begun: fewer plants, more batches. */
@@ -94,6 +96,8 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       outcomes: orderOutcomes(season, simulated),
       loads: simulatedLoads(season, simulated),
       starts,
+      before: wish.previous ?? null,
+      news: wish.news ?? [],
     }
     const answer = readAnswer(planned)
     return {

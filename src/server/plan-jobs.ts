@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads'
 import type { PlanJob } from '../api/index.ts'
 import { Plan } from '../planning/index.ts'
+import { newsSince } from './news-since.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
 import type { PlanWork, PlanWorkSays } from './plan.worker.ts'
 
@@ -97,6 +98,7 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
         seasons: SEASONS,
         seed: SEED,
         previous: latest,
+        news: newsSince(memory, latest),
         stop,
       }
       const thread = planThread(work)

@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads'
 import { type Plan, type Progress, planSeason } from '../planning/index.ts'
-import type { Nursery } from '../record/index.ts'
+import type { Entry, Nursery } from '../record/index.ts'
 
 /** What the planning thread is given. */
 export interface PlanWork {
@@ -10,6 +10,8 @@ export interface PlanWork {
   readonly seasons: number
   readonly seed: number
   readonly previous: Plan | null
+  /** What came in since the plan that the new one is compared with. */
+  readonly news: readonly Entry[]
   /** One Int32: 0 go on, 1 stop with the best answer so far. */
   readonly stop: SharedArrayBuffer
 }
@@ -33,6 +35,7 @@ try {
       seasons: work.seasons,
       seed: work.seed,
       previous: work.previous,
+      news: work.news,
     },
     {
       onProgress: progress => say({ says: 'progress', progress }),

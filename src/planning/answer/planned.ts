@@ -1,7 +1,8 @@
-import type { Nursery } from '../../record/index.ts'
+import type { Entry, Nursery } from '../../record/index.ts'
 import { weekText } from '../../science/index.ts'
 import type { MethodId } from '../../trade/index.ts'
 import type { Margins, SeasonModel, Solution } from '../model/season-model.ts'
+import type { Plan } from '../plan.ts'
 import { courseOf } from '../rules/season-draft.ts'
 import type { Course, Season } from '../season.ts'
 import type { OrderOutcome, SimulatedLoads } from '../simulate/outcome.ts'
@@ -18,6 +19,10 @@ export interface Planned {
   readonly loads: SimulatedLoads
   /** Starts in order of week, as the rest of the answer refers to them. */
   readonly starts: readonly ChosenStart[]
+  /** The plan shown before this one. */
+  readonly before: Plan | null
+  /** Entries since the plan that this one is compared with: the one accepted, else the one before. */
+  readonly news: readonly Entry[]
 }
 
 export interface ChosenStart {
