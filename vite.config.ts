@@ -1,10 +1,32 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
+import { VitePWA } from 'vite-plugin-pwa'
 
 /** The app: sources and index.html in src/app, built into dist/app, from where the server serves it. */
 export default defineConfig({
   root: 'src/app',
-  plugins: [react()],
+  plugins: [
+    react(),
+    /** Keeps the pages on the device, so that they open without the server. What the API says is kept apart, as data. */
+    VitePWA({
+      registerType: 'prompt',
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,woff2,svg}'],
+        navigateFallback: 'index.html',
+        navigateFallbackDenylist: [/^\/api\//],
+      },
+      manifest: {
+        name: 'Budstick',
+        short_name: 'Budstick',
+        description: 'Season planning, bench records and lineage for fruit-tree propagators',
+        start_url: '/work',
+        display: 'standalone',
+        background_color: '#f5f3ec',
+        theme_color: '#f5f3ec',
+        icons: [{ src: '/budstick.svg', type: 'image/svg+xml', sizes: 'any', purpose: 'any' }],
+      },
+    }),
+  ],
   /** For work on the screens: `npx vite` beside `npm start -- --no-open`, whose server answers. */
   server: { proxy: { '/api': 'http://127.0.0.1:7320' } },
   build: {

@@ -7,6 +7,7 @@ import { RouterProvider } from '@tanstack/react-router'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { keepViews } from './data/kept-views.ts'
+import { keepPages } from './data/newer-version.ts'
 import { keepSending } from './data/outbox/use-outbox.ts'
 import { queryClient } from './data/query-client.ts'
 import { hearServer } from './data/server-news.ts'
@@ -14,6 +15,7 @@ import { router } from './router.tsx'
 import { startText } from './text/i18n.ts'
 
 await Promise.all([startText(), keepViews(queryClient)])
+keepPages()
 keepSending()
 hearServer(queryClient)
 

@@ -32,14 +32,3 @@ test('50 notes made without the server wait in sight, outlive a reload, and go i
   const said = notes.map(({ says }) => Number(/note (\d+)/.exec(says)?.[1]))
   expect(said.filter(number => numbers.includes(number))).toEqual(numbers)
 })
-
-test('without the server the last state seen is still shown', async () => {
-  const { page, context } = await app.open()
-  await page.goto(`${app.address}/orders`)
-  await page.getByText(/open orders/).waitFor()
-  await page.waitForTimeout(2500)
-  await context.route('**/api/**', route => route.abort())
-  await page.reload()
-  await page.getByText(/open orders/).waitFor()
-  await page.getByText('On its own').waitFor()
-})

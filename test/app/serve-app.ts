@@ -60,6 +60,7 @@ export async function serveApp(): Promise<ServedApp> {
     open: async options => {
       const context = await browser.newContext({
         locale: 'en-GB',
+        serviceWorkers: 'block',
         viewport: { width: 1280, height: 900 },
         ...options,
       })

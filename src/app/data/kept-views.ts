@@ -1,7 +1,7 @@
 import { dehydrate, hydrate, type QueryClient } from '@tanstack/react-query'
 import { keptViews } from './device-store.ts'
 
-const SETTLE_MS = 1500
+const TOGETHER_MS = 1500
 
 /** The last state seen, kept on this device, so that the app opens without the server. */
 export const keepViews = async (queries: QueryClient): Promise<void> => {
@@ -10,11 +10,11 @@ export const keepViews = async (queries: QueryClient): Promise<void> => {
   let timer: ReturnType<typeof setTimeout> | undefined
   queries.getQueryCache().subscribe(event => {
     if (event.type !== 'updated' || event.action.type !== 'success') return
-    clearTimeout(timer)
-    timer = setTimeout(() => {
+    timer ??= setTimeout(() => {
+      timer = undefined
       const state = dehydrate(queries, { shouldDehydrateQuery: query => query.state.status === 'success' })
       keptViews.write(state).catch(() => undefined)
-    }, SETTLE_MS)
+    }, TOGETHER_MS)
   })
   await queries.invalidateQueries({ refetchType: 'none' })
 }

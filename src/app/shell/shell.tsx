@@ -7,6 +7,7 @@ import { CommandFinder } from './command-finder.tsx'
 import { JobStatus } from './job-status.tsx'
 import { NavBar } from './nav-bar.tsx'
 import { NavColumn } from './nav-column.tsx'
+import { NewerVersion } from './newer-version.tsx'
 import { OutboxStatus } from './outbox-status.tsx'
 import { SeasonRuler } from './season-ruler.tsx'
 
@@ -39,6 +40,7 @@ export function Shell() {
           <SeasonRuler />
           <JobStatus />
           <OutboxStatus />
+          <NewerVersion />
         </header>
         <main id="page" tabIndex={-1}>
           <DoneLine>

@@ -34,6 +34,10 @@ export const shell = {
     newOrder: 'Enter an order',
     theme: 'Theme: {{theme}}',
   },
+  newer: {
+    here: 'A newer version is ready.',
+    take: 'Load it',
+  },
   outbox: {
     title: 'Not yet at the office',
     none: 'Everything said on this device is at the office.',

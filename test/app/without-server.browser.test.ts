@@ -1,0 +1,61 @@
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { buildApp, buildServer } from '../../scripts/setup/build.js'
+import { createClient } from '../../src/api/index.ts'
+import { openBrowser } from '../browser.ts'
+import { startServer } from '../real-server.ts'
+import { discard, newFolder } from '../served-nursery.ts'
+import { root } from '../source-files.ts'
+import { smallNursery } from './small-nursery.ts'
+
+const BUILT = ['dist/server/main.js']
+const TODAY = '2026-05-19'
+
+let browser: Browser
+let folder: string
+beforeAll(async () => {
+  await Promise.all([buildServer(root), buildApp(root)])
+  browser = await openBrowser()
+  folder = newFolder()
+})
+afterAll(async () => {
+  await browser.close()
+  discard(folder)
+})
+
+test('the app opens and shows what it knew while no server runs, and what is entered then arrives once', async () => {
+  const first = await startServer(BUILT, folder, '--empty', '--today', TODAY)
+  const client = createClient(first.address)
+  await client.pushEntries(smallNursery(TODAY))
+  const [row] = await client.batches({ state: 'alive' })
+
+  const context = await browser.newContext({ locale: 'en-GB', serviceWorkers: 'allow' })
+  const page = await context.newPage()
+  await page.goto(`${first.address}/orders`)
+  await page.getByText(/open orders/).waitFor()
+  await page.getByRole('link', { name: 'Batches' }).first().click()
+  await page.getByRole('link', { name: row!.name }).first().click()
+  await page.getByRole('button', { name: 'Note', exact: true }).waitFor()
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready
+    await new Promise(settled => setTimeout(settled, 2500))
+  })
+
+  await first.end()
+  await page.goto(`${first.address}/orders`)
+  await page.getByText(/open orders/).waitFor()
+  await page.getByText('On its own').waitFor()
+  await page.goto(`${first.address}/batches/${row!.id}`)
+  await page.getByRole('button', { name: 'Note', exact: true }).click()
+  await page.getByLabel('Note', { exact: true }).fill('looked at without the office')
+  await page.keyboard.press('Enter')
+  await page.getByText('1 entry on this device, not yet at the office').waitFor()
+
+  const second = await startServer(BUILT, folder, '--port', new URL(first.address).port, '--today', TODAY)
+  await page.getByText('1 entry on this device').waitFor({ state: 'detached', timeout: 30_000 })
+  const notes = (await client.batch(row!.id)).entries.filter(({ says }) =>
+    says.includes('without the office'),
+  )
+  expect(notes).toHaveLength(1)
+  await second.end()
+})
