@@ -7,11 +7,12 @@ const TOGETHER_MS = 1500
 export const keepViews = async (queries: QueryClient): Promise<void> => {
   const kept = await keptViews.read().catch(() => undefined)
   if (kept !== undefined) hydrate(queries, kept)
-  let timer: ReturnType<typeof setTimeout> | undefined
+  let isDue = false
   queries.getQueryCache().subscribe(event => {
-    if (event.type !== 'updated' || event.action.type !== 'success') return
-    timer ??= setTimeout(() => {
-      timer = undefined
+    if (event.type !== 'updated' || event.action.type !== 'success' || isDue) return
+    isDue = true
+    setTimeout(() => {
+      isDue = false
       const state = dehydrate(queries, { shouldDehydrateQuery: query => query.state.status === 'success' })
       keptViews.write(state).catch(() => undefined)
     }, TOGETHER_MS)
