@@ -98,6 +98,14 @@ export { betaFromLowTypicalHigh } from './distributions/beta-from-low-typical-hi
 export { chiSquareAbove } from './distributions/chi-square.ts'
 export { normalCdf, normalQuantile } from './distributions/normal.ts'
 export {
+  type ExtremeValue,
+  extremeValueCdf,
+  extremeValueQuantile,
+} from './extremes/extreme-value.ts'
+export { type ExtremeValueFit, fitByLikelihood } from './extremes/fit-extreme-value.ts'
+export { fitByLMoments, type LMoments, lMoments } from './extremes/l-moments.ts'
+export { bearingShare } from './growth/bearing-curve.ts'
+export {
   type CaliperAt,
   type CaliperGrowth,
   type CaliperInput,
@@ -107,6 +115,12 @@ export {
   type ShareInside,
   shareInsideCaliper,
 } from './growth/caliper.ts'
+export {
+  annuityFactor,
+  equivalentYearlyValue,
+  netPresentValue,
+  paybackYear,
+} from './money/present-value.ts'
 export {
   type CheapestStart,
   type CheapestStartInput,
@@ -122,6 +136,7 @@ export {
 } from './number-to-start/needed.ts'
 export type { CourseInput, Spread } from './number-to-start/outcome.ts'
 export type { Rate } from './number-to-start/rate.ts'
+export { logitMoments } from './numerics/logistic-normal.ts'
 export { casesOf, type Fixture, type FixtureCase, sourceOf } from './outside-checks/fixture.ts'
 export {
   type CheckValue,

@@ -3,7 +3,9 @@ import { calendarChecks } from './calendar.ts'
 import { countsChecks } from './counts.ts'
 import { crossedRatesChecks } from './crossed-rates.ts'
 import { evaporationChecks } from './evaporation.ts'
+import { extremesChecks } from './extremes.ts'
 import { heatAndChillChecks } from './heat-and-chill.ts'
+import { moneyChecks } from './money.ts'
 import { numberToStartChecks } from './number-to-start.ts'
 import type { OutsideCheck } from './outside-check.ts'
 import { overdispersedCountsChecks } from './overdispersed-counts.ts'
@@ -32,4 +34,6 @@ export const outsideChecks = (): readonly OutsideCheck[] => [
   ...rootingCountsChecks(),
   ...survivalChecks(),
   ...timeInStepChecks(),
+  ...moneyChecks(),
+  ...extremesChecks(),
 ]
