@@ -82,6 +82,15 @@ export function entryText(body: AnyEntry['body'], names: Names): string {
       return `Batch ${said.name} begun: ${said.number} ${kind(said.kindOfTree)}${from(said.sources)}${onBench(said.bench)}`
     case 'counted/1':
       return `Counted in ${stepName(said.batch, said.step)} (${said.sign}): ${said.taken} taken, ${said.dead} dead, ${said.undecided} not yet to tell`
+    case 'bench-counted/1': {
+      const differences = said.lines.flatMap(({ batch: id, stood, counted, cause }) =>
+        stood === counted
+          ? []
+          : `${counted} of batch ${batch(id)} where ${stood} were to stand${because(cause)}`,
+      )
+      const found = differences.length === 0 ? 'as the record has it' : differences.join('; ')
+      return `Bench ${bench(said.bench)} counted, ${said.lines.length} lines: ${found}`
+    }
     case 'lost/1':
       return `${said.number} lost in ${stepName(said.batch, said.step)}: ${said.cause}`
     case 'advanced/1':

@@ -105,6 +105,8 @@ export const bodies = {
     test: z.string().min(1),
     result: z.enum(['clean', 'positive', 'unclear']),
     laboratory: z.string(),
+    /** The laboratory's own number for it. */
+    reference: z.string().optional(),
     validUntil: Day.nullable(),
   }),
   motherRetired: body('mother-retired/1', { mother: MotherId, why: z.string() }),
@@ -152,6 +154,20 @@ export const bodies = {
     taken: Plants,
     dead: Plants,
     undecided: Plants,
+  }),
+  /**
+   * A bench counted against the record, batch by batch. `stood` is what the record had there when it was counted;
+   * `cause` says why there are fewer, and is empty where none is known.
+   */
+  benchCounted: body('bench-counted/1', {
+    bench: BenchId,
+    lines: z
+      .array(
+        z
+          .object({ batch: BatchId, step: StepId, stood: Plants, counted: Plants, cause: z.string() })
+          .readonly(),
+      )
+      .readonly(),
   }),
   lost: body('lost/1', { batch: BatchId, step: StepId, number: SomePlants, cause: z.string().min(1) }),
   advanced: body('advanced/1', {

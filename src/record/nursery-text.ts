@@ -2,7 +2,7 @@ import { canonicalJson } from './entry-line.ts'
 import type { Nursery } from './state.ts'
 
 /** Rises with every change of the rules or the shape of the folded state, so that an old one is not taken for new. */
-export const foldVersion = 1
+export const foldVersion = 2
 
 type Written = { readonly map: readonly (readonly [unknown, unknown])[] } | { readonly plain: unknown }
 

@@ -24,6 +24,8 @@ const words = {
     `${plants(f.number)} of batch ${f.batch} still stand on bench ${f.bench}, which was removed: enter where they were moved to.`,
   'count-does-not-close': f =>
     `Batch ${f.batch}, ${f.step}: the record had ${f.stood}, the count found ${f.taken} taken, ${f.dead} dead and ${f.undecided} not yet to tell, which is ${Math.abs(Number(f.difference))} ${Number(f.difference) > 0 ? 'more' : 'fewer'}; the count stands, so enter the move or loss that was not written down.`,
+  'bench-count-does-not-close': f =>
+    `Batch ${f.batch}, ${f.step}: on bench ${f.bench} the record had ${f.stood}, and ${f.counted} were counted against ${f.said} that it was said to have; the count stands, so enter the move or loss that was not written down.`,
   'more-than-stood': f =>
     `Batch ${f.batch}, ${f.step}: ${plants(f.asked)} ${f.did}, but only ${f.stood} stood there${Number(f.elsewhere) > 0 ? `, so ${f.elsewhere} were taken from other steps` : ''}${Number(f.found) > 0 ? `, and ${f.found} are more than the whole batch had` : ''}: count the batch, or strike the entry that is wrong.`,
   'not-finished-yet': f =>
@@ -46,6 +48,8 @@ const words = {
     `Batch ${f.batch} began with ${f.number} worked plants, but ${f.rootstocks} rootstocks are named for it: correct the number, or name the other rootstocks.`,
   'wrong-wood': f =>
     `Batch ${f.batch} is to be ${f.wanted}, but wood of ${f.got} went into it (${f.from}): put it on hold until the name is sure, then correct the kind or the source.`,
+  'unknown-person': f =>
+    `${Number(f.number) === 1 ? 'An entry names' : `${f.number} entries name`} ${f.person}, who is not entered among the people: enter the person, or strike what was said under a wrong name.`,
   'unknown-mother': f =>
     `An entry (${f.says}) names the mother tree ${f.mother}, which is not entered: enter the tree, or strike the entry.`,
   'mother-over-supply': f =>

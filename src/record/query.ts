@@ -1,4 +1,4 @@
-import type { BatchId, EntryId, MaterialLotId, MotherId, OrderId } from '../trade/index.ts'
+import type { BatchId, EntryId, MaterialLotId, MotherId, OrderId, PersonId } from '../trade/index.ts'
 import type { QueryKind } from './query-text.ts'
 import type { Day } from './register.ts'
 
@@ -11,6 +11,7 @@ export interface Query {
     readonly mother?: MotherId
     readonly order?: OrderId
     readonly lot?: MaterialLotId
+    readonly person?: PersonId
   }
   readonly entry: EntryId
   readonly kind: QueryKind
@@ -29,7 +30,7 @@ export const raise = (
   about: Query['about'],
   facts: Query['facts'],
 ): Query => ({
-  id: [entry, kind, about.batch ?? about.mother ?? about.order ?? about.lot ?? ''].join(' '),
+  id: [entry, kind, about.batch ?? about.mother ?? about.order ?? about.lot ?? about.person ?? ''].join(' '),
   about,
   entry,
   kind,

@@ -94,6 +94,14 @@ export const Mother = z
     planted: Day.nullable().default(null),
     /** Where its wood came from and who verified it. */
     provenance: z.string().default(''),
+    /** Who saw that it is true to name, and how. */
+    verifiedBy: z.string().optional(),
+    heightMetres: z.number().positive().optional(),
+    /**
+     * Passport data by the names of the standard.
+     * @source FAO and Bioversity International, Multi-crop passport descriptors V.2.1, 2015
+     */
+    passport: z.record(z.string(), z.string()).readonly().optional(),
     gives: z.array(Supply).readonly(),
   })
   .readonly()

@@ -148,9 +148,18 @@ export interface Batch {
   readonly dispatched: readonly {
     readonly entry: EntryId
     readonly order: OrderId | null
+    /** Who had it, where no order says so. */
+    readonly to: string
     readonly on: Day
     readonly number: number
   }[]
+  readonly cameBack: readonly {
+    readonly entry: EntryId
+    readonly order: OrderId | null
+    readonly on: Day
+    readonly number: number
+  }[]
+  /** The sum of what came back. */
   readonly returned: number
   readonly usedAsRootstock: number
   /** Went whole into other batches. */
@@ -209,7 +218,10 @@ export interface MotherState {
     readonly test: string
     readonly result: 'clean' | 'positive' | 'unclear'
     readonly laboratory: string
+    readonly reference: string
     readonly validUntil: Day | null
+    readonly by: PersonId | null
+    readonly entry: EntryId
   }[]
   readonly retired: { readonly on: Day; readonly why: string } | null
   /** All that was taken from it: by collection, or straight into a batch. */
@@ -287,6 +299,10 @@ export interface Nursery {
   readonly batches: ReadonlyMap<BatchId, Batch>
   readonly orders: ReadonlyMap<OrderId, OrderState>
   readonly holds: ReadonlyMap<EntryId, Hold>
+  /** The last time that each bench was counted against the record. */
+  readonly benchCounts: ReadonlyMap<BenchId, { readonly entry: EntryId; readonly on: Day }>
+  /** Ids of the notes and photographs about anything with an id, struck ones too, in the order in which they count. */
+  readonly notes: ReadonlyMap<string, readonly EntryId[]>
   readonly rateSets: readonly RateSet[]
   readonly acceptedPlan: AcceptedPlan | null
   readonly tasksDone: ReadonlyMap<string, { readonly on: Day; readonly minutes: number | null }>

@@ -57,6 +57,7 @@ export function newDraft(
     outcomes: [],
     losses: [],
     dispatched: [],
+    cameBack: [],
     returned: 0,
     usedAsRootstock: 0,
     usedWhole: 0,

@@ -113,7 +113,7 @@ const benchOf = (draft: Draft, step: StepId): BenchId | null =>
     : (draft.portions.find(portion => portion.step === step)?.bench ?? null)
 
 /** Puts a drawn part down again in a step, be it a living one or among the finished. */
-function settle(draft: Draft, step: StepId, part: Part): void {
+export function settle(draft: Draft, step: StepId, part: Part): void {
   const { bench, since, number, taken, countedOn, grade } = part
   if (step === finishedStep) putFinished(draft, { bench, grade, since, number })
   else putDown(draft, { step, bench, since, number, taken, countedOn })
@@ -200,7 +200,8 @@ export function takeFinished(
 }
 
 export function comeBack(draft: Draft, entry: Entry, body: BodyOf<'returned/1'>, around: Surroundings): void {
-  const { number } = body
+  const { number, order } = body
+  draft.cameBack.push({ entry: entry.id, order, on: entry.on, number })
   const gone = draft.dispatched.reduce((sum, sent) => sum + sent.number, 0)
   draft.returned += number
   putFinished(draft, { bench: null, grade: 'returned', since: entry.on, number })

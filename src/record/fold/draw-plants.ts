@@ -53,6 +53,23 @@ export function drawPlants(draft: Draft, draw: Draw): Drawn {
   return { ...drawBeyond(draft, { ...draw, number: draw.number - drawn }, parts), stood: drawn }
 }
 
+/** Takes plants of a step from some benches only, as many as stand there; gives how many. */
+export function drawFromBenches(
+  draft: Draft,
+  step: StepId,
+  want: number,
+  first: Draw['first'],
+  from: (bench: BenchId | null) => boolean,
+  parts: Part[],
+): number {
+  if (step === finishedStep) return drawFinished(draft, want, parts, from)
+  const portions = portionsIn(draft, step).filter(({ bench }) => from(bench))
+  portions.sort(byAge(null))
+  const drawn = drawPortions(portions, want, first, parts)
+  sweep(draft)
+  return drawn
+}
+
 /** The part of a draw that does not stand where the entry says. */
 export function drawBeyond(draft: Draft, draw: Draw, parts: Part[] = []): Omit<Drawn, 'stood'> {
   const elsewhere = drawElsewhere(draft, draw, parts)
@@ -105,10 +122,15 @@ function drawPortions(
   return want - left
 }
 
-function drawFinished(draft: Draft, want: number, parts: Part[]): number {
+function drawFinished(
+  draft: Draft,
+  want: number,
+  parts: Part[],
+  from: (bench: BenchId | null) => boolean = () => true,
+): number {
   let left = want
   for (const portion of draft.finishedPortions) {
-    const now = Math.min(left, portion.number)
+    const now = from(portion.bench) ? Math.min(left, portion.number) : 0
     if (now === 0) continue
     portion.number -= now
     left -= now

@@ -13,6 +13,7 @@ import {
   unknownStep,
 } from './batch-draft.ts'
 import * as rules from './batch-rules.ts'
+import { countOnBench } from './count-on-bench.ts'
 import { join, receive, splitChild } from './hand-over.ts'
 import type { Registers } from './register-questions.ts'
 import { addSources, takesPlants } from './sources.ts'
@@ -164,6 +165,16 @@ export function foldFamily(told: FamilyTold, registers: Registers): { batches: B
         if (draft) use(draft, entry, source)
         else wait(source.batch, entry, begun => use(begun, entry, source))
       }
+    }
+    if (body.kind === 'bench-counted/1') {
+      for (const line of body.lines) {
+        if (!members.has(line.batch)) continue
+        const count = (draft: Draft) => countOnBench(draft, entry, body.bench, line, around)
+        const draft = drafts.get(line.batch)
+        if (draft) count(draft)
+        else wait(line.batch, entry, count)
+      }
+      continue
     }
     if (!('batch' in body) || !members.has(body.batch)) continue
     if (body.kind === 'batch-started/1') {

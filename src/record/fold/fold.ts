@@ -13,6 +13,7 @@ import { foldHolds } from './holds.ts'
 import { foldLot } from './lot.ts'
 import { foldMother } from './mother.ts'
 import { foldOrder } from './order.ts'
+import { newPeopleNamed } from './people-named.ts'
 import { foldRegister, newRegisters, showRegisters } from './registers.ts'
 import { foldStrikes, type Strike } from './strikes.ts'
 import { newSubjectLists } from './subject-lists.ts'
@@ -47,12 +48,14 @@ export function createFold(): Fold {
   const lists = newSubjectLists()
   const families = newFamilies()
   const registers = newRegisters()
+  const people = newPeopleNamed()
   const asking = askRegisters(registers)
   const queries = new Map<string, readonly Query[]>()
   const batches = new HandedOut<BatchId, Batch>()
   const mothers = new HandedOut<MotherId, MotherState>()
   const lots = new HandedOut<MaterialLotId, MaterialLot>()
   const orders = new HandedOut<OrderId, OrderState>()
+  const notes = new HandedOut<string, readonly EntryId[]>()
   let holds: ReadonlyMap<EntryId, Hold> = new Map()
   let shown: Nursery | null = null
 
@@ -81,6 +84,7 @@ export function createFold(): Fold {
     }
     if (strikes.size > 0) strikesTouched = true
     lists.add(entry)
+    people.hear(entry)
     if (body.kind === 'split/1' || body.kind === 'joined/1') {
       const gone = families.link(body.batch, body.into)
       if (gone !== null) queries.delete(`batch ${gone}`)
@@ -159,6 +163,7 @@ export function createFold(): Fold {
       holds = folded.holds
       setQueries('holds', folded.queries)
     }
+    for (const about of lists.takeTouched('note')) notes.put(about, idsOf('note', about))
     lists.takeTouched('query')
   }
 
@@ -172,14 +177,22 @@ export function createFold(): Fold {
       id => (struck.has(id) ? undefined : index.get(id)),
       id => counting('lot', id),
     )
+    const strangers = people.askAfter(
+      id => registers.people.has(id) || registers.formerPeople.has(id),
+      id => {
+        const entry = struck.has(id) ? undefined : index.get(id)
+        return entry && isKnown(entry) ? entry : null
+      },
+    )
     const unread = waiting.map(({ id, body }) => raise(id, 'not-understood', {}, { says: body.kind }))
     shown = {
       ...showRegisters(registers),
       ...things,
       orders: orders.show(),
+      notes: notes.show(),
       struck,
       waiting,
-      ...settle([...[...queries.values()].flat(), ...broken, ...unread]),
+      ...settle([...[...queries.values()].flat(), ...broken, ...strangers, ...unread]),
     }
     return shown
   }

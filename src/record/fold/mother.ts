@@ -23,8 +23,8 @@ export function foldMother(
     else if (body.kind === 'mother-observed/1')
       observations.push({ on, bbch: body.bbch, health: body.health })
     else if (body.kind === 'mother-tested/1') {
-      const { test, result, laboratory, validUntil } = body
-      tests.push({ on, test, result, laboratory, validUntil })
+      const { test, result, laboratory, reference = '', validUntil } = body
+      tests.push({ on, test, result, laboratory, reference, validUntil, by: entry.by, entry: entry.id })
     } else if (body.kind === 'mother-retired/1') retired = { on, why: body.why }
     else given.push(...givenBy(id, entry))
   }

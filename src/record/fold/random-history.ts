@@ -1,5 +1,5 @@
 import { dayNumber, dayText, seededRandom } from '../../science/index.ts'
-import { EntryId } from '../../trade/index.ts'
+import { EntryId, PersonId } from '../../trade/index.ts'
 import { Body, type Entry } from '../entry.ts'
 import { exampleRegisters } from '../example-registers.ts'
 
@@ -67,6 +67,17 @@ export function historyOfNursery(seed: number, length: number): Entry[] {
       dead: below(20),
       undecided: below(20),
     }),
+    () => ({
+      kind: 'bench-counted/1',
+      bench: bench(),
+      lines: Array.from({ length: below(4) }, () => ({
+        batch: batch(),
+        step: step(),
+        stood: below(60),
+        counted: below(60),
+        cause: pick(['', 'rot', 'sold']),
+      })),
+    }),
     () => ({ kind: 'lost/1', batch: batch(), step: step(), number: number(), cause: 'rot' }),
     () => ({
       kind: 'advanced/1',
@@ -117,6 +128,7 @@ export function historyOfNursery(seed: number, length: number): Entry[] {
     () => ({ kind: 'material-discarded/1', lot: pick(['L1', 'L2']), number: number(), why: 'dry' }),
     () => ({ kind: 'mother-retired/1', mother: 'M1', why: 'old' }),
     () => ({ kind: 'order-cancelled/1', order: 'O1', why: '' }),
+    () => ({ kind: 'noted/1', about: batch(), text: 'seen' }),
     () => ({ kind: 'bench-removed/1', bench: 'mist-2', why: '' }),
     () => ({ kind: 'hold-placed/1', on: held(), why: 'test' }),
     () => ({
@@ -137,7 +149,14 @@ export function historyOfNursery(seed: number, length: number): Entry[] {
     const id = EntryId.parse(`019d0000-0000-7000-8000-${String(i + 1).padStart(12, '0')}`)
     ids.push(id)
     const on = dayText(dayNumber('2026-01-01') + Math.max(0, Math.floor(i / 3) - below(4)))
-    entries.push({ id, on, at: random() < 0.5 ? null : `0${below(10)}:30`, by: null, device: 'phone', body })
+    entries.push({
+      id,
+      on,
+      at: random() < 0.5 ? null : `0${below(10)}:30`,
+      by: random() < 0.1 ? PersonId.parse(pick(['P1', 'P7'])) : null,
+      device: 'phone',
+      body,
+    })
   }
   return entries
 }

@@ -40,6 +40,7 @@ export interface RegisterState {
   mothers: Map<string, Mother>
   orders: Map<string, Order>
   lots: Map<string, NonNullable<ReturnType<Registers['lot']>>>
+  benchCounts: Map<BenchId, { readonly entry: Entry['id']; readonly on: string }>
 }
 
 export const newRegisters = (): RegisterState => ({
@@ -61,6 +62,7 @@ export const newRegisters = (): RegisterState => ({
   mothers: new Map(),
   orders: new Map(),
   lots: new Map(),
+  benchCounts: new Map(),
 })
 
 /** Folds one register key anew from its entries, struck ones left out, in the order in which they count. */
@@ -119,6 +121,9 @@ function forget(state: RegisterState, key: string): void {
       return
     case 'lot':
       state.lots.delete(id)
+      return
+    case 'bench-count':
+      state.benchCounts.delete(id as BenchId)
   }
 }
 
@@ -199,6 +204,9 @@ function hear(state: RegisterState, entry: Entry): void {
     case 'order-changed/1':
       state.orders.set(body.order.id, body.order)
       return
+    case 'bench-counted/1':
+      state.benchCounts.set(body.bench, { entry: entry.id, on })
+      return
     case 'material-collected/1':
       if (!state.lots.has(body.lot))
         state.lots.set(body.lot, { mother: body.mother, material: body.material })
@@ -210,7 +218,13 @@ export function showRegisters(
   state: RegisterState,
 ): Pick<
   Nursery,
-  Exclude<Maps, `former${string}`> | 'site' | 'prices' | 'settings' | 'acceptedPlan' | 'former'
+  | Exclude<Maps, `former${string}`>
+  | 'benchCounts'
+  | 'site'
+  | 'prices'
+  | 'settings'
+  | 'acceptedPlan'
+  | 'former'
 > {
   return {
     site: state.site,
@@ -226,6 +240,7 @@ export function showRegisters(
     ),
     rateSets: [...state.rateSets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, set]) => set),
     tasksDone: new Map(state.tasksDone),
+    benchCounts: new Map(state.benchCounts),
     former: {
       benches: new Map([...state.formerBenches].map(([id, { bench }]) => [id, bench])),
       people: new Map(state.formerPeople),

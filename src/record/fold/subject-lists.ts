@@ -28,6 +28,7 @@ export function newSubjectLists(): SubjectLists {
     order: make(),
     hold: make(),
     query: make(),
+    note: make(),
   })
   const subjects = eachType(() => new Map<string, Subject>())
   const touched = eachType((): string[] => [])

@@ -1,7 +1,7 @@
 import type { Body, BodyOf, Held, Source } from '../entry.ts'
 
 /** What an entry speaks of. Each subject is folded from its own entries alone. */
-export type SubjectType = 'batch' | 'mother' | 'lot' | 'order' | 'register' | 'hold' | 'query'
+export type SubjectType = 'batch' | 'mother' | 'lot' | 'order' | 'register' | 'hold' | 'query' | 'note'
 
 type Visit = (type: SubjectType, id: string) => void
 type Visitors = { readonly [K in Body['kind']]?: (body: BodyOf<K>, visit: Visit) => void }
@@ -26,6 +26,14 @@ const ofBatchAndOrder = (
 const ofTwoBatches = ({ batch, into }: BodyOf<'split/1'> | BodyOf<'joined/1'>, visit: Visit): void => {
   visit('batch', batch)
   if (into !== batch) visit('batch', into)
+}
+
+const ofNote = ({ about }: BodyOf<'noted/1'> | BodyOf<'photographed/1'>, visit: Visit): void =>
+  visit('note', about)
+
+const ofBenchAndBatches = ({ bench, lines }: BodyOf<'bench-counted/1'>, visit: Visit): void => {
+  visit('register', `bench-count ${bench}`)
+  for (const batch of new Set(lines.map(line => line.batch))) visit('batch', batch)
 }
 
 const ofBatchAndSources = (
@@ -78,6 +86,7 @@ const visitors: Visitors = {
 
   'batch-started/1': ofBatchAndSources,
   'counted/1': ofBatch,
+  'bench-counted/1': ofBenchAndBatches,
   'lost/1': ofBatch,
   'advanced/1': ofBatch,
   'finished/1': ofBatch,
@@ -97,6 +106,8 @@ const visitors: Visitors = {
   'order-cancelled/1': ({ order }, visit) => visit('order', order),
   'hold-placed/1': hold,
   'hold-released/1': hold,
+  'noted/1': ofNote,
+  'photographed/1': ofNote,
   'query-settled/1': ({ query }, visit) => visit('query', query),
 }
 

@@ -69,9 +69,9 @@ function dispatch(
   body: BodyOf<'dispatched/1'>,
   around: rules.Surroundings,
 ): void {
-  const { number, order: id } = body
+  const { number, order: id, to } = body
   rules.takeFinished(draft, entry, number, 'went out', around)
-  draft.dispatched.push({ entry: entry.id, order: id, on: entry.on, number })
+  draft.dispatched.push({ entry: entry.id, order: id, to, on: entry.on, number })
   const order = id === null ? undefined : around.registers.order(id)
   if (!order || order.kind === draft.kind || order.instead.some(other => other.kind === draft.kind)) return
   const facts = { batch: draft.name, number, order: order.id, kind: draft.kind, wanted: order.kind }

@@ -1,4 +1,4 @@
-import { dayNumber } from '../../science/index.ts'
+import { dayNumber, dayText } from '../../science/index.ts'
 import type { Day } from '../register.ts'
 import type { Nursery } from '../state.ts'
 import { fromBirth, type Graph, graphOf, type Link, type Ref } from './graph.ts'
@@ -10,6 +10,11 @@ export interface Reached {
   readonly number: number
   /** Generations away: the fewest links. */
   readonly steps: number
+  /**
+   * On the way down, the first day on which it may carry what was asked about; on the way up, the last on which
+   * something went from it. Null: from its own beginning.
+   */
+  readonly day: Day | null
 }
 
 /** All that was reached, nearest first, and every link that leads there: enough to draw it. */
@@ -130,7 +135,10 @@ function gather(graph: Graph, root: number, times: ReadonlyMap<number, number>, 
     generation = next
   }
   return {
-    reached: [...found].map(([node, { number, steps }]) => ({ ref: graph.refs[node]!, number, steps })),
+    reached: [...found].map(([node, { number, steps }]) => {
+      const day = times.get(node)!
+      return { ref: graph.refs[node]!, number, steps, day: day === fromBirth ? null : dayText(day) }
+    }),
     links,
   }
 }
