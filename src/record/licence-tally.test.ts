@@ -8,7 +8,7 @@ import { licenceTally } from './licence-tally.ts'
 const say = teller()
 const id = CultivarId.parse('Amber Russet')
 const licence = { owner: 'a breeder', treesPerYear: 100, until: '2027-12-31', feePerTree: 1.5 }
-const licensed = say('2025-01-01', {
+const licensed = say('2026-04-01', {
   kind: 'cultivar-set/1',
   cultivar: { id, name: 'Amber Russet', species: 'apple', licence },
 })
