@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Body } from '../record/index.ts'
+import { type Body, foldEntries } from '../record/index.ts'
 import { BatchId, BenchId, KindId, MotherId, ProtocolId, StepId } from '../trade/index.ts'
 import {
   bench,
@@ -10,15 +10,27 @@ import {
   order,
   person,
   type Said,
-  smallNursery,
+  smallEntries,
 } from './fixtures/small-nursery.ts'
 import type { Plan } from './plan.ts'
 import { planSeason } from './plan-season.ts'
 
 /** Ten situations from a propagator's year. What is right is argued in each; the plan must find it. */
 
-const planned = (today: string, ...said: readonly Said[]): Promise<Plan> =>
-  planSeason(smallNursery(...said), { today, throughSeq: 1, seasons: 200, seed: 1, proveSeconds: 0.5 })
+/** The plan of a day; what is said after the last plan accepted is the news. */
+function planned(today: string, ...said: readonly Said[]): Promise<Plan> {
+  const entries = smallEntries(...said)
+  const accepting = entries.findLastIndex(({ body }) => body.kind === 'plan-accepted/1')
+  const news = accepting < 0 ? [] : entries.slice(accepting + 1)
+  return planSeason(foldEntries(entries), {
+    today,
+    throughSeq: 1,
+    seasons: 200,
+    seed: 1,
+    proveSeconds: 0.5,
+    news,
+  })
+}
 
 const begun = (plan: Plan, kindId: string) =>
   plan.starts.filter(start => start.kind === kindId).reduce((sum, { number }) => sum + number, 0)

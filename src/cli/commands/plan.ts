@@ -1,6 +1,6 @@
 import { writeCsv } from '../../exchange/index.ts'
 import { type Plan, planSeason } from '../../planning/index.ts'
-import { foldEntries } from '../../record/index.ts'
+import { foldEntries, isKnown } from '../../record/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, existingLog } from '../data-folder.ts'
 
@@ -73,9 +73,13 @@ export const plan: Command = {
       process.once('SIGINT', () => {
         stopped = true
       })
+      const nursery = foldEntries(entries)
+      const accepted = nursery.acceptedPlan?.entry
+      const since = accepted ? entries.findLastIndex(({ id }) => id === accepted) + 1 : entries.length
+      const news = entries.slice(since).flatMap(entry => (isKnown(entry) ? [entry] : []))
       const made = await planSeason(
-        foldEntries(entries),
-        { today, throughSeq: log.lastSeq(), seasons, seed: 20_260_101, previous: null },
+        nursery,
+        { today, throughSeq: log.lastSeq(), seasons, seed: 20_260_101, previous: null, news },
         {
           onProgress: ({ share, says }) => {
             if (!flags.quiet)

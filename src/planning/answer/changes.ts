@@ -1,147 +1,156 @@
-import type { Batch, Held } from '../../record/index.ts'
-import { grouped } from '../grouped.ts'
-import type { Change } from '../plan.ts'
+import type { Change, OrderForecast } from '../plan.ts'
+import { baselineOf, chanceDifferences, type StartDifference, startDifferences } from './differences.ts'
 import { capital } from './limits.ts'
-import { type Planned, startedNoun, startId, weekSaid } from './planned.ts'
+import { type News, newsOf } from './news.ts'
+import { type Planned, startedNoun, weekSaid, weeksSaid } from './planned.ts'
+import { type Reasons, reasonsOf } from './reasons.ts'
 
-/** Fewer plants than this, or a smaller part of the start, are no change worth saying. */
-const LEAST_PART = 0.05
+/** Numbers that differ by no more than this are the same start in another week. */
+const SAME_START = 0.1
+/** More changes than this to one way are said together. */
+const TOLD_APART = 3
 
-interface Reason {
-  readonly text: string
+/** One change before its reason is looked for. */
+interface Told {
+  readonly says: string
   readonly order: Change['order']
-  readonly batch: Change['batch']
+  readonly start: string | null
+  readonly size: number
+  readonly direct: News | null
+  readonly scarce: ReadonlyMap<string, string>
 }
 
-/** What differs from the starts accepted last, each with the likeliest reason that the record gives. */
-export function changesOf(planned: Planned): Change[] {
-  const { season, starts, nursery } = planned
-  if (!nursery.acceptedPlan) return []
-  const accepted = new Map(season.accepted.map(a => [startId(season, a.way, a.week), a]))
-  const now = new Map(starts.map(start => [start.id, start]))
-  const differences: { way: number; week: number; id: string; by: number; before: number }[] = []
-  for (const id of new Set([...accepted.keys(), ...now.keys()])) {
-    const { way, week } = now.get(id) ?? accepted.get(id)!
-    const before = accepted.get(id)?.number ?? 0
-    const by = (now.get(id)?.number ?? 0) - before
-    if (Math.abs(by) > LEAST_PART * Math.max(1, before)) differences.push({ way, week, id, by, before })
-  }
-  return [...grouped(differences, ({ way }) => way).entries()]
-    .flatMap(([way, of]) => {
-      const reason = reasonFor(planned, way)
-      const since = reason.text === '' ? '' : `, since ${reason.text}`
-      const make = (sentence: string, id: string): Change => ({
-        sentence: `${capital(sentence)}${since}.`,
-        because: reason.text,
-        order: reason.order,
-        start: id,
-        batch: reason.batch,
-      })
-      const moved = asMove(of)
-      const noun = (number: number) => startedNoun(season.ways[way]!.method, number)
-      const kind = season.kinds[season.ways[way]!.kind]!.name
-      if (moved)
-        return [
-          make(
-            `${moved.number} ${noun(moved.number)} of ${kind} move from week ${weekSaid(season, moved.from)} to week ${weekSaid(season, moved.to)}`,
-            moved.id,
-          ),
-        ]
-      return of.map(({ week, by, before, id }) => {
-        const at = `in week ${weekSaid(season, week)}`
-        if (before === 0) return make(`${by} ${noun(by)} of ${kind} ${at}, not planned before`, id)
-        if (by > 0) return make(`${by} more ${noun(by)} of ${kind} ${at}`, id)
-        if (before + by === 0) return make(`none of the ${before} ${noun(before)} of ${kind} ${at}`, id)
-        return make(`${-by} fewer ${noun(-by)} of ${kind} ${at}`, id)
-      })
-    })
-    .sort((a, b) => (a.start! < b.start! ? -1 : 1))
-}
+/**
+ * What differs from the plan accepted last or, where none is, from the one shown before: orders that are more or less
+ * sure, then starts; each with the entry that lies behind it. An entry bears on its own kind, on what is worked on it or
+ * it on, on its mothers, bench, hands or rate. Where none does, but a start draws on a scarce place, hand or mother on
+ * which another changed start draws, that one's reason is its reason. What no entry explains is said at the end as such.
+ */
+export function changesOf(planned: Planned, orders: readonly OrderForecast[]): Change[] {
+  const baseline = baselineOf(planned)
+  if (!baseline) return []
+  const news = newsOf(planned)
+  const reasons = reasonsOf(planned, news)
+  const told: Told[] = [
+    ...chanceDifferences(orders, baseline).map(({ order, before, now }): Told => {
+      const forecast = orders.find(one => one.order === order)!
+      return {
+        says: `order ${order} is now ${inHundred(now)} in 100 instead of ${inHundred(before)}`,
+        order,
+        start: null,
+        size: Math.abs(now - before),
+        direct: reasons.forOrder(forecast),
+        scarce: reasons.scarceOfOrder(forecast),
+      }
+    }),
+    ...[...startDifferences(planned, baseline)].flatMap(([way, of]) => startsTold(planned, reasons, way, of)),
+  ]
+  const reached = new Map<string, News>()
+  for (const { direct, scarce } of told)
+    if (direct) for (const key of scarce.keys()) if (!reached.has(key)) reached.set(key, direct)
 
-function asMove(of: readonly { week: number; by: number; id: string; before: number }[]) {
-  if (of.length !== 2) return null
-  const [from, to] = of[0]!.by < 0 ? of : [of[1]!, of[0]!]
-  if (!from || !to || from.by >= 0 || to.by !== -from.by) return null
-  return { number: to.by, from: from.week, to: to.week, id: to.id }
-}
-
-/** What happened since the plan was accepted that bears on a way: its batches, orders and mothers, then the nursery. */
-function reasonFor(planned: Planned, way: number): Reason {
-  const { season, nursery } = planned
-  const since = nursery.acceptedPlan!.on
-  const { kind } = season.ways[way]!
-  const users = season.ways
-    .filter(w => w.courses.some(c => c.rootstock?.kinds.includes(kind)))
-    .map(w => w.kind)
-  const kinds = new Set([kind, ...users, ...(season.ways[way]!.courses[0]?.rootstock?.kinds ?? [])])
-  const ids = new Set([...kinds].map(index => season.kinds[index]!.id))
-
-  const counted = [...nursery.batches.values()]
-    .filter(batch => ids.has(batch.kind))
-    .flatMap(batch => countedSince(planned, batch, since))
-    .sort((a, b) => Math.abs(b.expected - b.counted) - Math.abs(a.expected - a.counted))[0]
-  if (counted)
-    return {
-      text: `batch ${counted.batch.name} counted ${counted.counted} where ${counted.expected} were expected`,
-      order: null,
-      batch: counted.batch.id,
+  const explained: (Told & { readonly because: string; readonly news: News })[] = []
+  const unexplained: Told[] = []
+  for (const each of told) {
+    const shared = each.direct ? undefined : [...each.scarce].find(([key]) => reached.has(key))
+    const behind = each.direct ?? (shared && reached.get(shared[0]))
+    if (!behind) unexplained.push(each)
+    else {
+      const because = shared ? `${behind.text}, and both draw on ${shared[1]}` : behind.text
+      explained.push({ ...each, because, news: behind })
     }
-
-  for (const { order, cancelled, dispatched } of nursery.orders.values()) {
-    if (!ids.has(order.kind) || dispatched >= order.number) continue
-    const isKnown = order.id in nursery.acceptedPlan!.chances
-    if (!cancelled && !isKnown) return { text: `order ${order.id} came in`, order: order.id, batch: null }
-    if (cancelled && isKnown) return { text: `order ${order.id} was cancelled`, order: order.id, batch: null }
   }
-  const pools = new Set(season.ways[way]!.courses.flatMap(c => c.material.map(({ pool }) => pool)))
-  const cultivars = new Set([...pools].map(pool => season.pools[pool]!.cultivar))
-  for (const { mother, retired } of nursery.mothers.values())
-    if (retired && retired.on >= since && cultivars.has(mother.cultivar))
-      return { text: `mother tree ${mother.name} is lost (${retired.why})`, order: null, batch: null }
-  for (const hold of nursery.holds.values()) {
-    if (hold.since < since || hold.released) continue
-    const name = heldName(planned, hold.on)
-    return { text: `${name} is on hold (${hold.why})`, order: null, batch: null }
-  }
-  const rate = nursery.rateSets.findLast(
-    set =>
-      set.on >= since &&
-      set.protocol === season.ways[way]!.protocol.id &&
-      (set.kind === null || ids.has(set.kind)),
-  )
-  if (rate) return { text: `the rate was set anew (${rate.why})`, order: null, batch: null }
-  return { text: '', order: null, batch: null }
+  return [
+    ...explained
+      .sort(
+        (a, b) =>
+          Number(b.order !== null) - Number(a.order !== null) ||
+          Number(b.direct !== null) - Number(a.direct !== null) ||
+          b.size - a.size,
+      )
+      .map(({ says, because, order, start, news: behind }) => ({
+        sentence: `${capital(says)}, since ${because}.`,
+        because,
+        order: order ?? behind.order,
+        start,
+        batch: behind.batch,
+      })),
+    ...unexplainedSaid(unexplained),
+  ]
 }
 
-function heldName({ nursery }: Planned, on: Held): string {
-  switch (on.what) {
-    case 'mother':
-      return nursery.mothers.get(on.mother)?.mother.name ?? on.mother
-    case 'batch':
-      return `batch ${nursery.batches.get(on.batch)?.name ?? on.batch}`
-    case 'bench':
-      return nursery.benches.get(on.bench)?.name ?? on.bench
-    case 'lineage':
-      return 'mother' in on.of
-        ? (nursery.mothers.get(on.of.mother)?.mother.name ?? on.of.mother)
-        : `batch ${nursery.batches.get(on.of.batch)?.name ?? on.of.batch}`
-  }
-}
+const inHundred = (chance: number): number => Math.round(100 * chance)
 
-/** Counts made since a day, against what the step's rate let expect of those that had entered it. */
-function countedSince({ season }: Planned, batch: Batch, since: string) {
-  const live = season.batches.find(({ id }) => id === batch.id)
-  return batch.outcomes.flatMap(outcome => {
-    const look = outcome.looks.filter(({ on }) => on >= since).at(-1)
-    if (!look) return []
-    const step = live?.course.steps.find(({ step: id }) => id === outcome.step)
-    if (!step) return []
-    const expected = Math.round((outcome.entered * step.alpha) / (step.alpha + step.beta))
-    const counted = look.taken
-    const isOdd =
-      Math.abs(counted - expected) > Math.max(2, 0.05 * expected) &&
-      (counted < expected || look.undecided === 0)
-    const mayCatchUp = counted < expected && counted + look.undecided >= expected
-    return isOdd && !mayCatchUp ? [{ batch, counted, expected }] : []
+function startsTold(
+  { season }: Planned,
+  reasons: Reasons,
+  way: number,
+  of: readonly StartDifference[],
+): Told[] {
+  const { method, kind: k } = season.ways[way]!
+  const kind = season.kinds[k]!.name
+  const noun = (number: number) => startedNoun(method, number)
+  const direct = reasons.forWay(way)
+  const tell = (says: string, among: readonly StartDifference[]): Told => ({
+    says,
+    order: null,
+    start: among.at(-1)!.id,
+    size: among.reduce((sum, { before, now }) => sum + Math.abs(now - before), 0),
+    direct,
+    scarce: new Map(among.flatMap(({ week }) => [...reasons.scarceOfStart(way, week)])),
   })
+  const week = (one: StartDifference) => `week ${weekSaid(season, one.week)}`
+  const [less, more] = of.length === 2 && of[0]!.now > of[0]!.before ? [of[1]!, of[0]!] : [of[0]!, of[1]!]
+  if (of.length === 2 && isMove(less, more)) {
+    const number = more.now - more.before
+    return [
+      tell(`${number} ${noun(number)} of ${kind} move from ${week(less)} to ${week(more)}`, [less, more]),
+    ]
+  }
+  if (of.length > TOLD_APART) {
+    const before = of.reduce((sum, one) => sum + one.before, 0)
+    const now = of.reduce((sum, one) => sum + one.now, 0)
+    const weeks = weeksSaid(season, of[0]!.week, of.at(-1)!.week)
+    const says = `${now} ${noun(now)} of ${kind} in ${weeks} instead of ${before}, in other weeks than before`
+    return [tell(says, of)]
+  }
+  return of.map(one => {
+    const by = one.now - one.before
+    if (one.before === 0)
+      return tell(`${by} ${noun(by)} of ${kind} in ${week(one)}, not planned before`, [one])
+    if (one.now === 0)
+      return tell(`none of the ${one.before} ${noun(one.before)} of ${kind} in ${week(one)}`, [one])
+    if (by > 0) return tell(`${by} more ${noun(by)} of ${kind} in ${week(one)}`, [one])
+    return tell(`${-by} fewer ${noun(-by)} of ${kind} in ${week(one)}`, [one])
+  })
+}
+
+function isMove(less: StartDifference, more: StartDifference): boolean {
+  const gone = less.before - less.now
+  const come = more.now - more.before
+  return gone > 0 && come > 0 && Math.abs(gone - come) <= SAME_START * Math.max(gone, come)
+}
+
+/** What nothing entered explains, in one sentence: with equally good ways to the same end a plan may take another. */
+function unexplainedSaid(told: readonly Told[]): Change[] {
+  if (told.length === 0) return []
+  const orders = told.filter(({ order }) => order !== null).length
+  const starts = told.length - orders
+  const parts = [
+    ...(starts > 0 ? [`${starts} ${starts === 1 ? 'kind of start changes' : 'kinds of start change'}`] : []),
+    ...(orders > 0
+      ? [`${orders} ${orders === 1 ? 'order is' : 'orders are'} a little more or less sure`]
+      : []),
+  ]
+  const because =
+    'nothing entered since then bears on it: the plan was worked out anew and took a way about as good'
+  return [
+    {
+      sentence: `${capital(parts.join(' and '))}; ${because}.`,
+      because,
+      order: null,
+      start: null,
+      batch: null,
+    },
+  ]
 }

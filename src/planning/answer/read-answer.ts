@@ -27,13 +27,14 @@ export function readAnswer(planned: Planned): Answer {
   const benches = giveBenches(nursery, season, planned.starts)
   const workers = hands(season)
   const starts = plannedStarts(planned, matches, shares, benches, workers)
+  const orders = orderForecasts(planned, matches)
   return {
     starts,
-    orders: orderForecasts(planned, matches),
+    orders,
     loads: loadsOf(planned, shares),
     limits: limitsOf(planned),
     plantings: plantingsOf(planned),
-    changes: changesOf(planned),
+    changes: changesOf(planned, orders),
     tasks: tasksOf(planned, starts, shares, workers),
     costParts: costParts(planned),
     assumed: [...season.assumed, ...overfull(planned), ...boughtIn(planned)],

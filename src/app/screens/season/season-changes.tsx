@@ -5,12 +5,13 @@ import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.ts'
 
 /** What this plan does otherwise than the one before, and why. */
-export function SeasonChanges({ plan }: { readonly plan: Plan }) {
+export function SeasonChanges({ plan, accepted }: { readonly plan: Plan; readonly accepted: string | null }) {
   const { t } = useTranslation()
   const format = useFormat()
   return (
     <section className="sheet">
       <h2>{t('season.changes')}</h2>
+      <p className="soft small">{t(accepted === null ? 'season.changesBefore' : 'season.changesAccepted')}</p>
       {plan.changes.length === 0 && <p className="soft">{t('season.changesNone')}</p>}
       <SomeOf
         items={plan.changes.map(change => ({
@@ -31,22 +32,18 @@ export function SeasonChanges({ plan }: { readonly plan: Plan }) {
   )
 }
 
-/** A change with the order or batch that it is about, and its reason. */
-export function ChangeSaid({ change: { sentence, because, order, batch } }: { readonly change: Change }) {
+/** A change with its reason, which the sentence says, and where it leads: to the order or batch that it is about. */
+export function ChangeSaid({ change: { sentence, order, batch } }: { readonly change: Change }) {
+  if (order !== null)
+    return (
+      <Link to="/orders" search={{ order }}>
+        {sentence}
+      </Link>
+    )
+  if (batch === null) return sentence
   return (
-    <>
-      {order !== null ? (
-        <Link to="/orders" search={{ order }}>
-          {sentence}
-        </Link>
-      ) : batch !== null ? (
-        <Link to="/batches/$batch" params={{ batch }}>
-          {sentence}
-        </Link>
-      ) : (
-        sentence
-      )}{' '}
-      <span className="soft">{because}</span>
-    </>
+    <Link to="/batches/$batch" params={{ batch }}>
+      {sentence}
+    </Link>
   )
 }

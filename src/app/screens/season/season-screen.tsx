@@ -61,7 +61,7 @@ export function SeasonScreen() {
             )}
             <div className="season-words">
               <SeasonLimits plan={plan} />
-              <SeasonChanges plan={plan} />
+              <SeasonChanges plan={plan} accepted={state.accepted} />
             </div>
             <SeasonLoads plan={plan} />
             {plan.assumed.length > 0 && (
