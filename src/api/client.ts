@@ -1,5 +1,7 @@
 import type { Entry } from '../record/index.ts'
+import type { Protocol } from '../trade/index.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
+import type { AffectedView, BenchStand, HoldRow, MotherView } from './record-shapes.ts'
 import type {
   BatchRow,
   BatchView,
@@ -63,7 +65,10 @@ export const createClient = (base = '') => {
     nursery: () => ask<NurseryView>('/nursery'),
     orders: () => ask<OrderRow[]>('/orders'),
     mothers: () => ask<MotherRow[]>('/mothers'),
+    mother: (id: string) => ask<MotherView>(`/mothers/${encodeURIComponent(id)}`),
+    holds: () => ask<HoldRow[]>('/holds'),
     queries: () => ask<QueryRow[]>('/queries'),
+    protocol: (id: string) => ask<Protocol>(`/protocols/${encodeURIComponent(id)}`),
     rates: () => ask<RateRow[]>('/rates'),
     batches: (wanted: { find?: string; state?: 'alive' | 'past' | 'all'; limit?: number } = {}) =>
       ask<BatchRow[]>(`/batches${query(wanted)}`),
@@ -71,6 +76,9 @@ export const createClient = (base = '') => {
     benches: (week?: string) => ask<BenchView[]>(`/benches${query({ week })}`),
     lineage: (what: 'batch' | 'mother', id: string) =>
       ask<LineageView>(`/lineage/${what}/${encodeURIComponent(id)}`),
+    affected: (what: 'batch' | 'mother', id: string) =>
+      ask<AffectedView>(`/lineage/${what}/${encodeURIComponent(id)}/affected`),
+    benchStand: (id: string) => ask<BenchStand>(`/benches/${encodeURIComponent(id)}`),
     work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
     plan: () => ask<PlanState>('/plan'),
     startPlan: () => send<PlanJob>('/plan', 'POST'),
@@ -94,6 +102,8 @@ export const createClient = (base = '') => {
     downloads: {
       /** `orders.csv`, `orders.xlsx`, or `all.xlsx` for one workbook of all sheets. */
       emptySheet: (file: string) => `${base}/api/exchange/sheets/${encodeURIComponent(file)}`,
+      family: (what: 'batch' | 'mother', id: string, table: 'family.csv' | 'letters.csv' | 'nearby.csv') =>
+        `${base}/api/lineage/${what}/${encodeURIComponent(id)}/${table}`,
       entries: `${base}/api/exchange/export`,
       backup: `${base}/api/backup`,
     },

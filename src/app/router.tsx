@@ -111,6 +111,11 @@ const settings = createRoute({
   component: lazyRouteComponent(() => import('./screens/settings/settings-screen.tsx'), 'SettingsScreen'),
 })
 
+const protocol = createRoute({
+  ...under('/protocols/$protocol'),
+  component: lazyRouteComponent(() => import('./screens/protocols/protocol-screen.tsx'), 'ProtocolScreen'),
+})
+
 export const router = createRouter({
   routeTree: root.addChildren([
     home,
@@ -129,6 +134,7 @@ export const router = createRouter({
     checks,
     imports,
     settings,
+    protocol,
   ]),
   defaultPreload: 'intent',
   scrollRestoration: true,

@@ -1,6 +1,6 @@
 import { createRoute, z } from '@hono/zod-openapi'
 import { Week } from '../../record/index.ts'
-import { BatchId, PersonId } from '../../trade/index.ts'
+import { BatchId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
 import {
   BatchRow,
   BatchView,
@@ -21,6 +21,7 @@ import {
   WorkList,
 } from '../shapes.ts'
 import { exchangeRoutes } from './exchange.ts'
+import { recordRoutes } from './record.ts'
 
 /** Every route of the server, with the shapes that it takes and gives: the published description is made from these. */
 
@@ -38,6 +39,7 @@ const AskedWeek = Week.optional()
 
 export const routes = {
   ...exchangeRoutes,
+  ...recordRoutes,
   nursery: get(
     '/api/nursery',
     NurseryView,
@@ -55,6 +57,12 @@ export const routes = {
     z.array(RateRow),
     'What takes: the rate behind every step, and where it comes from',
   ),
+  protocol: createRoute({
+    method: 'get',
+    path: '/api/protocols/{id}',
+    request: { params: z.object({ id: ProtocolId }) },
+    responses: { 200: json(Protocol, 'One protocol, whole'), 400: refused, 404: refused },
+  }),
   plan: get('/api/plan', PlanState, 'The latest plan, and the planning job if one runs'),
   batches: createRoute({
     method: 'get',

@@ -14,6 +14,7 @@ export const look = {
     queryOptions({ queryKey: ['benches', week ?? 'now'], queryFn: () => client.benches(week) }),
   lineage: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
+  protocol: (id: string) => queryOptions({ queryKey: ['protocol', id], queryFn: () => client.protocol(id) }),
   rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
   plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
   work: (week: string | undefined) =>

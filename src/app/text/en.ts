@@ -6,6 +6,7 @@ import { lineage } from './en/lineage.ts'
 import { mothers } from './en/mothers.ts'
 import { orders } from './en/orders.ts'
 import { pictures } from './en/pictures.ts'
+import { protocols } from './en/protocols.ts'
 import { rates } from './en/rates.ts'
 import { season } from './en/season.ts'
 import { settings } from './en/settings.ts'
@@ -27,6 +28,7 @@ export const en = {
   mothers,
   benches,
   rates,
+  protocols,
   lineage,
   year,
   settings,

@@ -20,6 +20,13 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served
   app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
   app.openapi(routes.queries, c => c.json(queryRows(memory.nursery()), 200))
   app.openapi(routes.rates, c => c.json(rateRows(memory.nursery(), today()), 200))
+  app.openapi(routes.protocol, c => {
+    const { id } = c.req.valid('param')
+    const protocol = memory.nursery().protocols.get(id)
+    return protocol === undefined
+      ? c.json(refusal('No such protocol', `protocol ${id}`, 'Look for it in the settings.'), 404)
+      : c.json(protocol, 200)
+  })
   app.openapi(routes.batches, c => c.json(batchRows(memory.nursery(), c.req.valid('query')), 200))
   app.openapi(routes.batch, c => {
     const { id } = c.req.valid('param')

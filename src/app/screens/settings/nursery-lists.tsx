@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { NurseryView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.ts'
@@ -46,7 +47,11 @@ export function NurseryLists({ nursery }: { readonly nursery: NurseryView }) {
         </summary>
         <ul>
           {nursery.protocols.map(({ id, name, version }) => (
-            <li key={id}>{t('settings.protocolLine', { name, version: format.number(version) })}</li>
+            <li key={id}>
+              <Link to="/protocols/$protocol" params={{ protocol: id }}>
+                {t('settings.protocolLine', { name, version: format.number(version) })}
+              </Link>
+            </li>
           ))}
         </ul>
       </details>
