@@ -8,7 +8,7 @@ import { requireAbove, requireBetween, requireWhole } from '../bounds.ts'
  * @source Brealey, Myers & Allen, Principles of Corporate Finance, ch. 2, from memory
  * @example netPresentValue(0.1, [-10000, 3000, 4200, 6800]) // 1307.29
  */
-export function netPresentValue(yearlyRate: number, flows: readonly number[]): number {
+export function netPresentValue(yearlyRate: number, flows: ArrayLike<number>): number {
   requireAbove('netPresentValue', 'yearlyRate', yearlyRate, -1)
   let value = 0
   for (let year = flows.length - 1; year >= 0; year--) value = value / (1 + yearlyRate) + flows[year]!
@@ -46,7 +46,7 @@ export function equivalentYearlyValue(presentValue: number, yearlyRate: number, 
  * @param yearlyRate 0 for the plain payback; above −1
  * @example paybackYear(0, [-12000, -1500, -1500, 0, 1500, 3500, 5000, 5000]) // 7
  */
-export function paybackYear(yearlyRate: number, flows: readonly number[]): number | null {
+export function paybackYear(yearlyRate: number, flows: ArrayLike<number>): number | null {
   requireBetween('paybackYear', 'yearlyRate', yearlyRate, -1, Number.POSITIVE_INFINITY)
   let sum = 0
   let worth = 1

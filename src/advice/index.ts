@@ -1,0 +1,19 @@
+/** The door of advice: which tree for this buyer, and which way for the nursery. */
+export type {
+  Against,
+  Answer,
+  Assumption,
+  Beaten,
+  Caution,
+  Spread,
+  WayAnswer,
+  WishId,
+  YearlySpread,
+} from './answer.ts'
+export { WISHES } from './answer.ts'
+export type { PartnerNeed } from './assumptions/partner.ts'
+export { type Rootstock, rootstocksOf } from './assumptions/rootstock.ts'
+export { ClimateSaid } from './climate/climate.ts'
+export { Amount, AssumptionKey, Ground, Offer, Question } from './question.ts'
+export type { TreeWay } from './ways.ts'
+export { whichTree } from './which-tree.ts'

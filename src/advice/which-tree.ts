@@ -1,0 +1,163 @@
+import { equivalentYearlyValue, netPresentValue, paybackYear, seedlingsFor } from '../science/index.ts'
+import { type Species, speciesById } from '../trade/facts/index.ts'
+import type { Against, Answer, WayAnswer } from './answer.ts'
+import { firstYearLoss, usualPrice } from './assumptions/costs.ts'
+import { partnerNeed } from './assumptions/partner.ts'
+import { type TreeFigures, treeFigures } from './assumptions/tree-figures.ts'
+import { bearingSexShare } from './assumptions/true-from-seed.ts'
+import { cautionsFor } from './cautions.ts'
+import { chillHoursOf } from './climate/chill-and-heat.ts'
+import { coldestNightOnceIn, readClimate } from './climate/read-climate.ts'
+import { beatenWays, bestOf, leadersOf } from './leaders.ts'
+import { type Course, courseOf, type WayCosts } from './planting/course.ts'
+import { type Future, futures } from './planting/futures.ts'
+import { type SiteYears, siteYears } from './planting/site-years.ts'
+import { standOf } from './planting/stand.ts'
+import type { AssumptionKey, Question } from './question.ts'
+import { meanOf, soFar, spreadOf, yearlySpread } from './spreads.ts'
+import { type TreeWay, waysOf } from './ways.ts'
+
+/** So many futures give shares to about three in a hundred; twice as many cost twice the time. */
+export const USUAL_FUTURES = 200
+const WINTERS = 10
+
+/**
+ * Which tree to plant: every way in which the fruit can be had, through the same futures at the asked place.
+ * Undefined for a fruit that the facts do not know.
+ */
+export function whichTree(question: Question, count: number = USUAL_FUTURES): Answer | undefined {
+  const species = speciesById(question.species)
+  return species === undefined ? undefined : answerFor(species, question, count)
+}
+
+function answerFor(species: Species, question: Question, count: number): Answer {
+  const figures = treeFigures(species, question.set)
+  const need = partnerNeed(species.id)
+  const climate = readClimate(question.climate)
+  const all = futures(count, question.yearsAhead)
+  const site = siteYears(climate, question.ground, figures, question.yearsAhead, all)
+  const ways = waysOf(species, question).map(way => wayAnswer(way, species, question, figures, all, site))
+  const weather = weatherShares(site, question.yearsAhead)
+  return {
+    years: question.yearsAhead,
+    need,
+    ways,
+    leaders: leadersOf(ways, question.yearsAhead),
+    best: bestOf(ways),
+    beaten: beatenWays(ways),
+    climate: {
+      coldestNightUsual: coldestNightOnceIn(climate, 2),
+      coldestNightOnceInTen: coldestNightOnceIn(climate, WINTERS),
+      coldestNightError: climate.coldestNightError,
+      chillHours: chillHoursOf(climate, 0),
+      ...weather,
+    },
+    assumptions: (Object.keys(figures) as AssumptionKey[]).map(key => ({ key, figure: figures[key] })),
+    cautions: cautionsFor(species, question, need, ways, weather),
+  }
+}
+
+/** Shares of the years over all futures with chill enough, and with summer warm enough. */
+function weatherShares(site: readonly SiteYears[], years: number) {
+  const of = site.length * years
+  return {
+    enoughChill: site.reduce((sum, { chilledYears }) => sum + chilledYears, 0) / of,
+    enoughWarmth: site.reduce((sum, { warmYears }) => sum + warmYears, 0) / of,
+  }
+}
+
+function wayAnswer(
+  way: TreeWay,
+  species: Species,
+  question: Question,
+  figures: TreeFigures,
+  all: readonly Future[],
+  site: readonly SiteYears[],
+): WayAnswer {
+  const need = partnerNeed(species.id)
+  const stand = standOf(way, question, figures, need)
+  const costs = costsOf(way, question)
+  const isServed =
+    question.partner === 'near' ||
+    way.form === 'multi-worked' ||
+    (question.partner === 'planted too' && (need === 'needed' || need === 'male needed'))
+  const alone = need === 'none' || isServed ? null : figures.cropAloneShare
+  const bearingSex = bearingSexShare(species)
+  const input = { way, question, figures, stand, costs, alone, bearingSex }
+  const courses = all.map((future, i) => courseOf(input, future, site[i]!))
+  return summed(input, courses)
+}
+
+const costsOf = (way: TreeWay, question: Question): WayCosts => ({
+  price: way.offer?.price ?? usualPrice[way.form].typical,
+  firstYearLoss: firstYearLoss[way.form].typical,
+  staked:
+    question.ground.kind === 'ground' &&
+    ((question.ground.staked && way.ownRoots) || way.rootstock?.stakeForLife === true),
+})
+
+function summed(
+  { way, question, figures, stand, costs }: Parameters<typeof courseOf>[0],
+  courses: readonly Course[],
+): WayAnswer {
+  const years = question.yearsAhead
+  const values = courses.map(({ flows }) => netPresentValue(question.interest, flows))
+  const worth = { ...spreadOf(values), mean: meanOf(values) }
+  const paid = courses.map(({ flows }) => paybackYear(0, flows) ?? Number.POSITIVE_INFINITY)
+  const middlePaid = spreadOf(paid).middle
+  const standing = yearlySpread(courses.map(course => course.standing)).mean
+  const first = spreadOf(courses.map(course => course.firstFruit))
+  const trueShare = meanOf(courses.map(course => course.trueShare))
+  const each = costs.price + figures.plantingCost.typical + (costs.staked ? figures.stakeCost.typical : 0)
+  const spend =
+    (stand.trees * (1 + costs.firstYearLoss) + stand.partners) * each +
+    (way.reworkedInYear === null ? 0 : stand.trees * figures.reworkCost.typical)
+  const against: Against[] = []
+  if (question.firstFruitWithinYears !== null && first.middle > question.firstFruitWithinYears)
+    against.push('too late')
+  if (question.spendAtMost !== null && spend > question.spendAtMost) against.push('too dear')
+  if (stand.pruned) against.push('needs pruning')
+  if (stand.crowded) against.push('crowded')
+  return {
+    way,
+    stand,
+    rootstock: way.rootstock,
+    firstFruit: first,
+    fruitBy: fruitBy(courses, years),
+    trueShare,
+    seedlingsForOneGood: seedlingsForOne(way, question, figures),
+    crop: yearlySpread(courses.map(course => course.crop)),
+    cropSoFar: yearlySpread(courses.map(course => soFar(course.crop))),
+    standing,
+    survives: standing[Math.min(years, WINTERS)]!,
+    price: costs.price,
+    spend,
+    presentValue: worth,
+    equivalentYearlyValue: equivalentYearlyValue(worth.mean, question.interest, years),
+    presentValuePerSquareMetre: worth.mean / stand.squareMetres,
+    payback: Number.isFinite(middlePaid) ? middlePaid : null,
+    paysBackShare: paid.filter(Number.isFinite).length / paid.length,
+    against,
+  }
+}
+
+/** Share of the futures in which the first wanted fruit has come by each year. */
+function fruitBy(courses: readonly Course[], years: number): readonly number[] {
+  const out = new Array<number>(years + 1).fill(0)
+  for (const { firstFruit } of courses) {
+    const from = Math.ceil(firstFruit - 1e-9)
+    if (from <= years) out[from]! += 1 / courses.length
+  }
+  for (let year = 1; year <= years; year++) out[year] = Math.min(1, out[year]! + out[year - 1]!)
+  return out
+}
+
+/** How sure to have at least one good seedling. */
+const SURE = 0.9
+
+function seedlingsForOne(way: TreeWay, question: Question, figures: TreeFigures): number | null {
+  if (!way.fromSeed || way.reworkedInYear !== null) return null
+  const share = (question.wanted === 'named' ? figures.trueFromSeedShare : figures.worthKeepingShare).typical
+  if (share <= 0) return Number.POSITIVE_INFINITY
+  return share >= 1 ? 1 : seedlingsFor(1, { kind: 'known', share }, SURE)
+}
