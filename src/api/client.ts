@@ -1,7 +1,8 @@
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
-import type { AffectedView, BenchStand, HoldRow, MotherView } from './record-shapes.ts'
+import type { HoldRow } from './hold-shapes.ts'
+import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
 import type {
   BatchRow,
   BatchView,

@@ -13,6 +13,9 @@ export {
   SheetKind,
   SheetSaid,
 } from './exchange-shapes.ts'
+export { HoldRow } from './hold-shapes.ts'
+export { LicenceRow } from './licence-shapes.ts'
+export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'
 export {
   BandPoint,
   BatchRow,

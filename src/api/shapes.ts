@@ -21,6 +21,8 @@ import {
   Sign,
   StepId,
 } from '../trade/index.ts'
+import { HoldRow } from './hold-shapes.ts'
+import { LicenceRow } from './licence-shapes.ts'
 
 /** What went wrong, where, and how to mend it. Every refusal of the server has this shape. */
 export const Refusal = z.object({ what: z.string(), where: z.string(), mend: z.string() }).readonly()
@@ -197,6 +199,10 @@ export const BatchView = z
     identity: z.string(),
     entries: z.array(ShownEntry),
     queries: z.array(QueryRow),
+    /** Holds that stop it. */
+    holds: z.array(HoldRow),
+    /** Of its cultivars that are protected. */
+    licences: z.array(LicenceRow),
     orders: z.array(z.object({ order: OrderId, chance: z.number() }).readonly()),
     protocol: Protocol,
   })

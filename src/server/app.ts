@@ -6,6 +6,7 @@ import { eventRoutes } from './routes/events.ts'
 import { exchangeRoutes } from './routes/exchange.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
+import { recordRoutes } from './routes/record.ts'
 import { refusal, type Served } from './served.ts'
 
 const isThisComputer = (host: string | undefined): boolean =>
@@ -47,6 +48,7 @@ export const createApp = (served: Served) => {
   })
 
   readingRoutes(app, served)
+  recordRoutes(app, served)
   entryRoutes(app, served)
   planRoutes(app, served)
   exchangeRoutes(app, served)

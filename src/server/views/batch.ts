@@ -3,6 +3,7 @@ import { expectedBand, type Plan } from '../../planning/index.ts'
 import {
   type Batch,
   childrenOf,
+  heldBatches,
   identityOf,
   identityText,
   type Nursery,
@@ -12,7 +13,9 @@ import { dayNumber } from '../../science/index.ts'
 import { BatchId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 import { rowMaker } from './batch-rows.ts'
-import { shownEntry } from './entries.ts'
+import { entriesAbout } from './entries.ts'
+import { holdRow } from './holds.ts'
+import { licenceRow } from './mother.ts'
 import { queryRow } from './queries.ts'
 import { rateBookOf } from './rate-book.ts'
 
@@ -72,14 +75,6 @@ const countsOf = (batch: Batch): BatchView['counts'] => {
     }))
 }
 
-/** What changed the batch and what was noted about it, in the order in which it happened. */
-const entriesAbout = (memory: NurseryMemory, batch: Batch): BatchView['entries'] => {
-  const changed = batch.entries.flatMap(id => memory.entry(id) ?? [])
-  return [...changed, ...memory.notesAbout(batch.id)]
-    .sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
-    .map(entry => shownEntry(memory, entry))
-}
-
 export const batchView = (
   memory: NurseryMemory,
   plan: Plan | null,
@@ -117,7 +112,10 @@ export const batchView = (
       number,
     })),
     identity: identityText(identityOf(nursery, batch.id), nursery),
-    entries: entriesAbout(memory, batch),
+    entries: entriesAbout(memory, batch.id, batch.entries),
+    holds: (heldBatches(nursery).get(batch.id) ?? []).map(hold => holdRow(memory, hold)),
+    licences:
+      nursery.kinds.get(batch.kind)?.cultivars.flatMap(id => licenceRow(nursery, id, today) ?? []) ?? [],
     queries: nursery.queries.filter(query => query.about.batch === batch.id).map(queryRow),
     orders:
       plan?.orders

@@ -1,33 +1,10 @@
 import type { LineageView } from '../../api/index.ts'
 import { heldBatches, heldMothers, lineageOf, type Nursery, type Ref } from '../../record/index.ts'
-import { type BatchId, type MethodMark, type MotherId, markOfMethod } from '../../trade/index.ts'
+import type { BatchId, MotherId } from '../../trade/index.ts'
+import { named } from './named.ts'
 
 /** More than this nobody can look at; the nearest are shown. */
 const MOST = 300
-
-const named = (
-  nursery: Nursery,
-  { what, id }: Ref,
-): { name: string; detail: string; mark: MethodMark | null } => {
-  if (what === 'mother') {
-    const mother = nursery.mothers.get(id as MotherId)?.mother
-    return {
-      name: mother?.name ?? id,
-      detail: (mother && nursery.cultivars.get(mother.cultivar)?.name) ?? '',
-      mark: null,
-    }
-  }
-  if (what === 'batch') {
-    const batch = nursery.batches.get(id as BatchId)
-    const protocol = batch && nursery.protocols.get(batch.protocol)
-    return {
-      name: batch?.name ?? id,
-      detail: (batch && nursery.kinds.get(batch.kind)?.name) ?? '',
-      mark: protocol === undefined ? null : markOfMethod(protocol.method),
-    }
-  }
-  return { name: id, detail: '', mark: null }
-}
 
 /** The family of a batch or mother tree, both ways: what it came from (generations below nought) and what came of it. */
 export const lineageView = (nursery: Nursery, of: Ref): LineageView | null => {

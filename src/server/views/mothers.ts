@@ -1,10 +1,10 @@
 import type { MotherRow } from '../../api/index.ts'
-import { heldMothers, type Nursery } from '../../record/index.ts'
+import { heldMothers, type MotherState, type Nursery } from '../../record/index.ts'
 
-export const motherRows = (nursery: Nursery, today: string): MotherRow[] => {
-  const held = heldMothers(nursery)
+export const motherRow = (nursery: Nursery, state: MotherState, today: string): MotherRow => {
   const year = today.slice(0, 4)
-  return [...nursery.mothers.values()].map(state => ({
+  const lastTest = state.tests.at(-1)
+  return {
     mother: state.mother,
     cultivarName: nursery.cultivars.get(state.mother.cultivar)?.name ?? state.mother.cultivar,
     givenThisYear: state.mother.gives.map(({ material, perYear }) => ({
@@ -14,9 +14,14 @@ export const motherRows = (nursery: Nursery, today: string): MotherRow[] => {
         .filter(given => given.material === material && given.on.startsWith(year))
         .reduce((sum, given) => sum + given.number, 0),
     })),
-    onHold: held.has(state.mother.id),
+    onHold: heldMothers(nursery).has(state.mother.id),
     retired: state.retired !== null,
-    lastTest: state.tests.at(-1) ?? null,
+    lastTest: lastTest
+      ? { on: lastTest.on, test: lastTest.test, result: lastTest.result, validUntil: lastTest.validUntil }
+      : null,
     bbch: state.observations.findLast(({ bbch }) => bbch !== null)?.bbch ?? null,
-  }))
+  }
 }
+
+export const motherRows = (nursery: Nursery, today: string): MotherRow[] =>
+  [...nursery.mothers.values()].map(state => motherRow(nursery, state, today))

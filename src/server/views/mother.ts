@@ -1,0 +1,65 @@
+import type { LicenceRow, MotherView } from '../../api/index.ts'
+import { givenInSeason, heldMothers, licenceTally, type Nursery } from '../../record/index.ts'
+import { speciesById } from '../../trade/facts/index.ts'
+import { type CultivarId, cultivarWriting, MotherId } from '../../trade/index.ts'
+import type { NurseryMemory } from '../nursery-memory.ts'
+import { entriesAbout } from './entries.ts'
+import { holdRow } from './holds.ts'
+import { motherRow } from './mothers.ts'
+import { queryRow } from './queries.ts'
+
+/** The name as the code for cultivated plants has it; the id where the cultivar is not entered. */
+const writingOf = (nursery: Nursery, id: CultivarId): string => {
+  const cultivar = nursery.cultivars.get(id)
+  if (cultivar === undefined) return id
+  const fruit = speciesById(cultivar.species)
+  return fruit === undefined ? `‘${cultivar.name}’` : cultivarWriting(fruit, cultivar)
+}
+
+export const licenceRow = (nursery: Nursery, cultivar: CultivarId, today: string): LicenceRow | null => {
+  const tally = licenceTally(nursery, cultivar, today)
+  return (
+    tally && {
+      ...tally,
+      years: [...tally.years],
+      cultivarName: nursery.cultivars.get(cultivar)?.name ?? cultivar,
+    }
+  )
+}
+
+export const motherView = (memory: NurseryMemory, id: string, today: string): MotherView | null => {
+  const nursery = memory.nursery()
+  const state = nursery.mothers.get(MotherId.parse(id))
+  if (state === undefined) return null
+  const { mother } = state
+  const lots = [...nursery.lots.values()].filter(lot => lot.mother === mother.id)
+  return {
+    row: motherRow(nursery, state, today),
+    writing: writingOf(nursery, mother.cultivar),
+    tests: state.tests.map(({ by: _, ...test }) => ({
+      ...test,
+      isOver: test.validUntil !== null && test.validUntil < today,
+    })),
+    observations: [...state.observations],
+    lots: lots
+      .map(({ id: lot, material, on, number, used, discarded, stored, goodUntil }) => ({
+        lot,
+        material,
+        on,
+        number,
+        left: Math.max(0, number - used - discarded),
+        stored,
+        goodUntil,
+      }))
+      .filter(({ left }) => left > 0)
+      .sort((a, b) => (a.on < b.on ? -1 : 1)),
+    season: [...new Set(mother.gives.map(({ material }) => material))].map(material => ({
+      material,
+      ...givenInSeason(mother.gives, state.given, material, today),
+    })),
+    licence: licenceRow(nursery, mother.cultivar, today),
+    holds: (heldMothers(nursery).get(mother.id) ?? []).map(hold => holdRow(memory, hold)),
+    queries: nursery.queries.filter(query => query.about.mother === mother.id).map(queryRow),
+    entries: entriesAbout(memory, mother.id, state.entries),
+  }
+}
