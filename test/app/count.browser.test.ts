@@ -39,9 +39,16 @@ test('a poor count by keyboard alone is kept, planned again, and the screen says
   const planned = (await app.client.plan()).plan!
   for (const { order, chance } of orders)
     expect(planned.orders.find(one => one.order === order)!.chance).toBeLessThanOrEqual(chance)
+  // What the plan now does otherwise, and why, stands on the screen, and is true of the plan itself.
+  const why = `since batch ${row.name} counted 1 where `
+  expect(await after.textContent()).toContain(why)
+  const changed = planned.changes.filter(({ batch, start }) => batch === row.id && start !== null)
+  expect(changed.length + planned.changes.filter(({ order }) => order !== null).length).toBeGreaterThan(0)
 
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect.poll(async () => (await app.client.batch(row.id)).row.standing).toBe(row.standing)
+  await page.goto(`${app.address}/season`)
+  await page.getByText(why).first().waitFor()
   expect(problems).toEqual([])
 })
 
