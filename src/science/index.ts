@@ -162,6 +162,7 @@ export {
   type RateModel,
   type RateObservation,
 } from './rates/fit-rates.ts'
+export type { SpreadBelief } from './rates/laplace.ts'
 export {
   type FactorSpread,
   type LevelDifference,

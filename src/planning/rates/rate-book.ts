@@ -1,17 +1,16 @@
 import type { RateSet } from '../../record/index.ts'
 import { betaFromLowTypicalHigh, betaQuantile } from '../../science/index.ts'
 import type { KindId, PersonId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
+import { grouped } from '../grouped.ts'
 import type { RateUsed } from '../plan.ts'
 import type { StepDays } from './days-to-ready.ts'
-import { type Beta, pooledShare, type SeenShare } from './pooled-share.ts'
-
-/** What one batch did in one step, with what is known of it. */
-export interface SeenStep extends SeenShare {
-  readonly protocol: ProtocolId
-  readonly step: StepId
-  readonly kind: KindId
-  readonly closed: boolean
-}
+import {
+  FIGURE_WORTH_BATCHES,
+  type LearntShare,
+  type LearntSurvival,
+  learntSurvival,
+  type SeenStep,
+} from './learnt-survival.ts'
 
 /** How many days one batch took for one step. */
 export interface SeenDays {
@@ -28,6 +27,11 @@ export interface AskedBatch {
   readonly people?: readonly PersonId[]
 }
 
+export interface Beta {
+  readonly alpha: number
+  readonly beta: number
+}
+
 export interface SurvivalRate extends Beta {
   /** Part of the variance on the logit scale that a good or bad year shares between batches. */
   readonly yearShare: number
@@ -39,8 +43,6 @@ export interface RateBook {
   days(protocol: Protocol, stepIndex: number): StepDays
 }
 
-/** Of the variance between batches, what a good or bad year shares. Our choice, no source: weather is about a third. */
-const YEAR_SHARE = 0.3
 /** From low to high of a figure lie nine cases of ten: so many sd of a normal distribution. */
 const SD_LOW_TO_HIGH = 2 * 1.6448536269514722
 /** Of the variance of a duration's logarithm, half is between batches and half between plants. Our choice, no source. */
@@ -48,59 +50,53 @@ const BATCH_PART_OF_DAYS = 0.5
 const DAYS_WORTH_BATCHES = 2
 
 /**
- * The rates to plan with. A protocol's own figure is a weak prior; batches of any kind under the protocol move it,
- * and batches of the very kind move it further; what the nursery has set itself overrules both.
+ * The rates to plan with. A protocol's own figure is a weak prior; what batches did under the protocol moves it, by
+ * kind, month and person where there is history (see `learntSurvival`); what the nursery has set itself overrules both.
  */
 export function rateBook(seen: {
   readonly steps: readonly SeenStep[]
+  readonly protocols: ReadonlyMap<ProtocolId, Protocol>
   readonly days: readonly SeenDays[]
   readonly set: readonly RateSet[]
 }): RateBook {
-  const rowsOf = grouped(
-    seen.steps.filter(row => row.closed),
-    row => keyOf(row.protocol, row.step),
-  )
   const daysOf = grouped(seen.days, row => keyOf(row.protocol, row.step))
-  const survivals = new Map<string, SurvivalRate>()
   const durations = new Map<string, StepDays>()
+  const figures = new Map<string, SurvivalRate>()
+  let learnt: LearntSurvival | null = null
 
   return {
-    survival(protocol, stepIndex, { kind }) {
-      const step = protocol.steps[stepIndex]!
-      const rows = rowsOf.get(keyOf(protocol.id, step.id)) ?? []
-      // Kinds without a batch or a rate of their own share one answer: a nursery has many of them.
-      const isOwn = rows.some(row => row.kind === kind) || seen.set.some(rate => rate.kind === kind)
-      const key = `${keyOf(protocol.id, step.id)}\n${isOwn ? kind : ''}`
-      return remembered(survivals, key, () => {
-        const set = latestSet(seen.set, protocol.id, step.id, kind)
-        if (set) {
-          const share = betaFromLowTypicalHigh(set.survival.low, set.survival.typical, set.survival.high)
-          return rateOf(share, {
+    survival(protocol, stepIndex, { kind, startMonth, people }) {
+      const { id, survival } = protocol.steps[stepIndex]!
+      learnt ??= learntSurvival(seen.steps, seen.protocols)
+      const { yearShare } = learnt
+      const set = latestSet(seen.set, protocol.id, id, kind)
+      if (set)
+        return remembered(figures, `set ${JSON.stringify(set)}`, () =>
+          rateOf(set.survival, yearShare, {
             from: 'set by the nursery',
             basis: set.why,
             sources: [],
             batches: 0,
-          })
-        }
-        const { low, typical, high, basis, sources } = step.survival
-        const believed = betaFromLowTypicalHigh(low, typical, high)
-        const own = rows.filter(row => row.kind === kind)
-        const others = rows.filter(row => row.kind !== kind)
-        const share = pooledShare(pooledShare(believed, others), own)
-        if (rows.length > 0)
-          return rateOf(share, {
-            from: 'records',
-            basis: `${batchesSaid(own.length)} of this kind, ${batchesSaid(others.length)} of other kinds by this protocol`,
-            sources: [],
-            batches: rows.length,
-          })
-        return rateOf(share, {
+          }),
+        )
+      const share = learnt.share({
+        protocol: protocol.id,
+        method: protocol.method,
+        step: id,
+        kind,
+        month: startMonth,
+        person: people?.length === 1 ? people[0]! : null,
+      })
+      if (share !== null) return learntRate(share, startMonth)
+      const { basis, sources } = survival
+      return remembered(figures, keyOf(protocol.id, id), () =>
+        rateOf(survival, yearShare, {
           from: basis === 'set by the nursery' ? basis : 'facts',
           basis,
           sources: [...sources],
           batches: 0,
-        })
-      })
+        }),
+      )
     },
 
     days(protocol, stepIndex) {
@@ -111,15 +107,47 @@ export function rateBook(seen: {
   }
 }
 
-function rateOf(share: Beta, from: Pick<RateUsed, 'from' | 'basis' | 'sources' | 'batches'>): SurvivalRate {
+/** The rate that a range means. */
+function rateOf(
+  { low, typical, high }: RateSet['survival'],
+  yearShare: number,
+  from: Pick<RateUsed, 'from' | 'basis' | 'sources' | 'batches'>,
+): SurvivalRate {
+  const { alpha, beta } = betaFromLowTypicalHigh(low, typical, high)
   return {
-    ...share,
-    yearShare: YEAR_SHARE,
+    alpha,
+    beta,
+    yearShare,
     used: {
-      mean: share.alpha / (share.alpha + share.beta),
-      low: betaQuantile(0.05, share.alpha, share.beta),
-      high: betaQuantile(0.95, share.alpha, share.beta),
+      mean: alpha / (alpha + beta),
+      low: betaQuantile(0.05, alpha, beta),
+      high: betaQuantile(0.95, alpha, beta),
       ...from,
+    },
+  }
+}
+
+/** The rate that counts teach, and where it comes from in words. */
+function learntRate(share: LearntShare, startMonth: number): SurvivalRate {
+  const { alpha, beta, low, high, yearShare, batches, ofKind, inMonth, byPerson } = share
+  const parts = [
+    `${batchesSaid(ofKind)} of this kind, ${batchesSaid(batches - ofKind)} of other kinds by this protocol`,
+    inMonth > 0 ? `${inMonth} of them begun in ${MONTHS[startMonth - 1]}` : '',
+    byPerson > 0 ? `${byPerson} by the same person` : '',
+    `the protocol’s own figure counts as ${FIGURE_WORTH_BATCHES} more`,
+  ]
+  return {
+    alpha,
+    beta,
+    yearShare,
+    used: {
+      mean: alpha / (alpha + beta),
+      low,
+      high,
+      from: 'records',
+      basis: parts.filter(part => part !== '').join('; '),
+      sources: [],
+      batches,
     },
   }
 }
@@ -152,18 +180,22 @@ function latestSet(
 }
 
 const batchesSaid = (count: number) => (count === 1 ? '1 batch' : `${count} batches`)
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
 const keyOf = (protocol: ProtocolId, step: StepId) => `${protocol}\n${step}`
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0)
-
-function grouped<T>(rows: readonly T[], keyOfRow: (row: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>()
-  for (const row of rows) {
-    const group = groups.get(keyOfRow(row))
-    if (group) group.push(row)
-    else groups.set(keyOfRow(row), [row])
-  }
-  return groups
-}
 
 function remembered<T>(known: Map<string, T>, key: string, make: () => T): T {
   const before = known.get(key)

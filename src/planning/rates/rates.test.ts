@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { betaFromLowTypicalHigh, normalCdf, rateFromCounts } from '../../science/index.ts'
-import { KindId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
+import { betaFromLowTypicalHigh, normalCdf } from '../../science/index.ts'
+import { KindId, PersonId, Protocol, ProtocolId, SpeciesId, StepId } from '../../trade/index.ts'
 import { daysToReady, shareReadyByWeek } from './days-to-ready.ts'
-import { pooledShare } from './pooled-share.ts'
+import type { SeenStep } from './learnt-survival.ts'
 import { rateBook } from './rate-book.ts'
 
 const total = (shares: Float64Array) => shares.reduce((sum, share) => sum + share, 0)
@@ -52,41 +52,6 @@ describe('days to ready', () => {
   })
 })
 
-describe('pooled share', () => {
-  const before = { alpha: 12, beta: 8 }
-  test('without batches is what was believed', () => {
-    expect(pooledShare(before, [])).toEqual(before)
-  })
-
-  test('stays within 0.03 in the mean of the exact mixture over the unknown mean and spread', () => {
-    const cases = [
-      [{ entered: 50, survived: 45 }],
-      [
-        { entered: 80, survived: 20 },
-        { entered: 100, survived: 35 },
-        { entered: 60, survived: 12 },
-      ],
-      Array.from({ length: 12 }, (_, i) => ({ entered: 100, survived: 60 + 3 * (i % 4) })),
-    ]
-    for (const counts of cases) {
-      const exact = rateFromCounts({ prior: before, counts })
-      const quick = pooledShare(before, counts)
-      const mean = (share: { alpha: number; beta: number }) => share.alpha / (share.alpha + share.beta)
-      const sd = (share: { alpha: number; beta: number }) =>
-        Math.sqrt((mean(share) * (1 - mean(share))) / (share.alpha + share.beta + 1))
-      expect(Math.abs(mean(quick) - mean(exact))).toBeLessThan(0.03)
-      expect(sd(quick) / sd(exact)).toBeGreaterThan(0.75)
-      expect(sd(quick) / sd(exact)).toBeLessThan(1.35)
-    }
-  })
-
-  test('many batches of one share outweigh what was believed', () => {
-    const seen = Array.from({ length: 60 }, () => ({ entered: 200, survived: 170 }))
-    const { alpha, beta } = pooledShare(before, seen)
-    expect(alpha / (alpha + beta)).toBeCloseTo(0.85, 2)
-  })
-})
-
 describe('rate book', () => {
   const protocol = Protocol.parse({
     id: 'mist-cuttings',
@@ -123,32 +88,98 @@ describe('rate book', () => {
   })
   const fig = KindId.parse('fig')
   const guava = KindId.parse('guava')
-  const row = (kind: KindId, entered: number, survived: number, closed = true) => ({
+  const row = (kind: KindId, entered: number, survived: number, more: Partial<SeenStep> = {}): SeenStep => ({
     protocol: ProtocolId.parse('mist-cuttings'),
+    method: 'softwood_cutting',
     step: StepId.parse('mist'),
+    species: SpeciesId.parse('ficus-carica'),
     kind,
-    closed,
+    month: 5,
+    year: 2025,
+    person: null,
     entered,
     survived,
+    ...more,
   })
   const asked = { kind: fig, startMonth: 5 }
+  const nothing = { steps: [], protocols: new Map([[protocol.id, protocol]]), days: [], set: [] }
+  const rateAfter = (
+    steps: readonly SeenStep[],
+    of: Parameters<ReturnType<typeof rateBook>['survival']>[2] = asked,
+  ) => rateBook({ ...nothing, steps }).survival(protocol, 0, of)
+  const logit = (share: number) => Math.log(share / (1 - share))
 
   test('without records the protocol’s own figure is the rate, and says so', () => {
-    const book = rateBook({ steps: [], days: [], set: [] })
-    const rate = book.survival(protocol, 0, asked)
+    const rate = rateAfter([])
     const figure = betaFromLowTypicalHigh(0.4, 0.6, 0.8)
     expect(rate.alpha).toBe(figure.alpha)
+    expect(rate.yearShare).toBe(0.3)
     expect(rate.used).toMatchObject({ from: 'facts', basis: 'common practice', batches: 0 })
   })
 
-  test('own batches move the rate further than batches of another kind, and open batches not at all', () => {
+  test('own batches move the rate further than batches of another kind', () => {
     const good = (kind: KindId) => [row(kind, 100, 90), row(kind, 100, 88), row(kind, 100, 93)]
-    const mean = (steps: ReturnType<typeof row>[]) =>
-      rateBook({ steps, days: [], set: [] }).survival(protocol, 0, asked).used.mean
-    const nothing = mean([])
-    expect(mean([row(fig, 100, 95, false)])).toBe(nothing)
-    expect(mean(good(guava))).toBeGreaterThan(nothing + 0.05)
+    const mean = (steps: readonly SeenStep[]) => rateAfter(steps).used.mean
+    expect(mean(good(guava))).toBeGreaterThan(mean([]) + 0.05)
     expect(mean([...good(fig), ...good(guava)])).toBeGreaterThan(mean(good(guava)) + 0.02)
+  })
+
+  test('the figure counts as about two batches: one batch of another share moves the rate a third of the way on the logit scale', () => {
+    const figure = betaFromLowTypicalHigh(0.4, 0.6, 0.8)
+    const figureMean = figure.alpha / (figure.alpha + figure.beta)
+    const moved =
+      (logit(rateAfter([row(fig, 1000, 900)]).used.mean) - logit(figureMean)) /
+      (logit(0.9) - logit(figureMean))
+    expect(moved).toBeGreaterThan(0.2)
+    expect(moved).toBeLessThan(0.55)
+  })
+
+  test('many batches of one share outweigh the figure, and leave the rate as sure as they are alike', () => {
+    const rate = rateAfter(Array.from({ length: 60 }, (_, i) => row(fig, 200, 168 + (i % 5))))
+    expect(rate.used.mean).toBeCloseTo(0.85, 2)
+    expect(rate.used.high - rate.used.low).toBeLessThan(0.15)
+    expect(rate.used.basis).toBe(
+      '60 batches of this kind, 0 batches of other kinds by this protocol; 60 of them begun in May; the protocol’s own figure counts as 2 more',
+    )
+  })
+
+  test('where months differ, the month asked for has its own rate, and one never tried is less sure', () => {
+    const months = [3, 4, 5, 6].flatMap(month =>
+      Array.from({ length: 8 }, (_, i) => row(fig, 100, (month === 5 ? 80 : 50) + (i % 4), { month })),
+    )
+    const inMonth = (startMonth: number) => rateAfter(months, { kind: fig, startMonth }).used
+    expect(inMonth(5).mean).toBeGreaterThan(inMonth(4).mean + 0.2)
+    expect(inMonth(9).high - inMonth(9).low).toBeGreaterThan(inMonth(5).high - inMonth(5).low)
+  })
+
+  test('where people differ, one who is known has their own rate', () => {
+    const people = ['ana', 'ben', 'cleo', 'dan'].map(id => PersonId.parse(id))
+    const seen = people.flatMap((person, p) =>
+      Array.from({ length: 10 }, (_, i) => row(fig, 100, 40 + 12 * p + (i % 4), { person })),
+    )
+    const by = (people_: readonly PersonId[]) => rateAfter(seen, { ...asked, people: people_ }).used
+    expect(by([people[3]!]).mean).toBeGreaterThan(by([people[0]!]).mean + 0.2)
+    expect(by([people[3]!]).basis).toContain('10 by the same person')
+    expect(by([]).high - by([]).low).toBeGreaterThan(by([people[0]!]).high - by([people[0]!]).low)
+  })
+
+  test('the year’s part of the spread is learnt from three seasons on', () => {
+    const seasons = (shares: readonly number[]) =>
+      shares.flatMap((share, s) =>
+        Array.from({ length: 12 }, (_, i) =>
+          row(fig, 100, Math.round(100 * share) + 6 * ((i % 5) - 2), { year: 2020 + s }),
+        ),
+      )
+    expect(rateAfter(seasons([0.4, 0.7])).yearShare).toBe(0.3)
+    const wild = rateAfter(seasons([0.35, 0.7, 0.45, 0.8, 0.6])).yearShare
+    const calm = rateAfter(seasons([0.6, 0.6, 0.6, 0.6, 0.6])).yearShare
+    expect(wild).toBeGreaterThan(0.5)
+    expect(calm).toBeLessThan(0.3)
+  })
+
+  test('a step that its protocol no longer has teaches nothing and breaks nothing', () => {
+    const old = row(fig, 100, 99, { step: StepId.parse('before') })
+    expect(rateAfter([old])).toEqual(rateAfter([]))
   })
 
   test('what the nursery sets overrules facts and records, for the very kind before all kinds, the last one said', () => {
@@ -161,8 +192,8 @@ describe('rate book', () => {
       why: 'trial of last year',
     })
     const book = rateBook({
+      ...nothing,
       steps: [row(fig, 100, 95)],
-      days: [],
       set: [set(0.3, fig), set(0.4, fig), set(0.7, null)],
     })
     const rate = book.survival(protocol, 0, asked)
@@ -172,11 +203,11 @@ describe('rate book', () => {
   })
 
   test('days are the figure’s own until batches have been through, then between the two', () => {
-    const plain = rateBook({ steps: [], days: [], set: [] }).days(protocol, 0)
+    const plain = rateBook(nothing).days(protocol, 0)
     expect(plain.medianDays).toBeCloseTo(42, 9)
     expect(Math.hypot(plain.sdLogDays, plain.plantSdLogDays)).toBeCloseTo(Math.log(63 / 28) / 3.2897, 4)
     const slow = [70, 72, 68].map(days => ({ protocol: protocol.id, step: StepId.parse('mist'), days }))
-    const learnt = rateBook({ steps: [], days: slow, set: [] }).days(protocol, 0)
+    const learnt = rateBook({ ...nothing, days: slow }).days(protocol, 0)
     expect(learnt.medianDays).toBeGreaterThan(54)
     expect(learnt.medianDays).toBeLessThan(68)
   })

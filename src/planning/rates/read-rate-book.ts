@@ -1,19 +1,41 @@
-import type { Nursery } from '../../record/index.ts'
-import { dayNumber } from '../../science/index.ts'
-import { type RateBook, rateBook, type SeenDays, type SeenStep } from './rate-book.ts'
+import { type Nursery, observations } from '../../record/index.ts'
+import { dateOf, dayNumber } from '../../science/index.ts'
+import type { SeenStep } from './learnt-survival.ts'
+import { type RateBook, rateBook, type SeenDays } from './rate-book.ts'
 
-/** The rates that a nursery plans with on a day: its protocols' figures, what its batches did, what it has set. */
+const books = new WeakMap<Nursery, { readonly today: string; readonly book: RateBook }>()
+
+/**
+ * The rates that a nursery plans with on a day: its protocols' figures, what its batches did, what it has set. A
+ * nursery is never changed once folded, so that its book is written once for a day.
+ */
 export function readRateBook(nursery: Nursery, today: string): RateBook {
-  const steps: SeenStep[] = []
-  const days: SeenDays[] = []
-  for (const batch of nursery.batches.values())
-    for (const outcome of batch.outcomes) {
-      if (!outcome.closed || outcome.entered === 0 || outcome.firstEntered > today) continue
-      const { step, entered, left } = outcome
-      const row = { protocol: batch.protocol, step, kind: batch.kind, closed: true }
-      steps.push({ ...row, entered, survived: Math.min(left, entered) })
-      if (outcome.lastLeft !== null)
-        days.push({ ...row, days: dayNumber(outcome.lastLeft) - dayNumber(outcome.firstEntered) })
-    }
-  return rateBook({ steps, days, set: nursery.rateSets.filter(set => set.on <= today) })
+  const known = books.get(nursery)
+  if (known?.today === today) return known.book
+  const book = rateBook({
+    steps: seenSteps(nursery, today),
+    protocols: nursery.protocols,
+    days: seenDays(nursery, today),
+    set: nursery.rateSets.filter(set => set.on <= today),
+  })
+  books.set(nursery, { today, book })
+  return book
 }
+
+/** Steps that are over, of batches begun by the day. */
+export const seenSteps = (nursery: Nursery, today: string): readonly SeenStep[] =>
+  observations(nursery).flatMap(row => {
+    const begun = nursery.batches.get(row.batch)!.startedOn
+    if (!row.closed || begun > today) return []
+    const { year, month } = dateOf(dayNumber(begun))
+    return [{ ...row, year, month, person: row.grafter }]
+  })
+
+const seenDays = (nursery: Nursery, today: string): readonly SeenDays[] =>
+  [...nursery.batches.values()].flatMap(({ protocol, outcomes }) =>
+    outcomes.flatMap(({ closed, entered, firstEntered, lastLeft, step }) =>
+      closed && entered > 0 && lastLeft !== null && firstEntered <= today
+        ? [{ protocol, step, days: dayNumber(lastLeft) - dayNumber(firstEntered) }]
+        : [],
+    ),
+  )

@@ -1,5 +1,8 @@
+import digamma from '@stdlib/math-base-special-digamma'
+import { requireAbove } from '../bounds.ts'
 import { normalRule } from './gauss-hermite.ts'
 import { shareOfLogit } from './logit.ts'
+import { trigamma } from './trigamma.ts'
 
 /** What fits between two numbers of a Beta: alpha and beta above 0. */
 export interface BetaParameters {
@@ -32,4 +35,19 @@ export function shareMoments(mean: number, variance: number): { mean: number; va
     second += weights[i]! * share * share
   }
   return { mean: first, variance: Math.max(second - first * first, 0) }
+}
+
+/**
+ * Mean and variance of the logit of a share with a Beta distribution: ψ(α) − ψ(β) and ψ′(α) + ψ′(β).
+ *
+ * @param alpha above 0
+ * @param beta above 0
+ * @returns mean and variance on the logit scale, absolute error below 1e-10
+ * @source Johnson, Kotz & Balakrishnan 1995, Continuous Univariate Distributions 2, ch. 25, from memory
+ * @example logitMoments(6, 4) // mean 0.45, variance 0.465
+ */
+export function logitMoments(alpha: number, beta: number): { mean: number; variance: number } {
+  requireAbove('logitMoments', 'alpha', alpha, 0)
+  requireAbove('logitMoments', 'beta', beta, 0)
+  return { mean: digamma(alpha) - digamma(beta), variance: trigamma(alpha) + trigamma(beta) }
 }

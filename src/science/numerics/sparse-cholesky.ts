@@ -149,6 +149,21 @@ export function solveInPlace(factor: SparseFactor, x: Float64Array): Float64Arra
   return x
 }
 
+/** bᵀ·A⁻¹·b for a b with few entries, all from column `from` on: ‖L⁻¹·b‖². Leaves b all zeros. */
+export function inverseForm(factor: SparseFactor, b: Float64Array, from: number): number {
+  const { columnStart, rows, values } = factor
+  let sum = 0
+  for (let j = from; j < factor.pattern.size; j++) {
+    if (b[j] === 0) continue
+    const start = columnStart[j]!
+    const bj = b[j]! / values[start]!
+    b[j] = 0
+    sum += bj * bj
+    for (let p = start + 1; p < columnStart[j + 1]!; p++) b[rows[p]!]! -= values[p]! * bj
+  }
+  return sum
+}
+
 /** The entries of A⁻¹ on the pattern of L, laid out as L's values are. */
 export function inverseOnPattern(factor: SparseFactor): Float64Array {
   const { columnStart, rows, values } = factor

@@ -62,7 +62,7 @@ export function findMode(
   const batchStep = new Float64Array(data.batchCount)
   const batchSlopes = new Float64Array(data.batchCount)
   for (let r = 0; r < system.rowCount; r++) {
-    let sum = 0
+    let sum = data.offsets?.[r] ?? 0
     for (let i = 0; i < data.fixedCount; i++) sum += data.fixed[r * data.fixedCount + i]! * fixed[i]!
     state.offset[r] = sum
   }

@@ -17,6 +17,8 @@ export interface MixedLogisticData {
   readonly batchCount: number
   readonly beliefLogit: Float64Array
   readonly beliefPrecision: Float64Array
+  /** Known part of every row's logit; all 0 where left out. */
+  readonly offsets?: Float64Array
 }
 
 /** Rows that share one batch effect (or a single row without any). Plain lists: there are thousands of small ones. */

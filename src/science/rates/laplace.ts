@@ -2,6 +2,20 @@ import { inverseOnPattern, solveInPlace } from '../numerics/sparse-cholesky.ts'
 import { backToBatches, eliminateBatches, findMode, type ModeState } from './conditional-mode.ts'
 import type { CrossedSystem } from './crossed-system.ts'
 
+/** A spread believed as if so many levels had been seen to lie apart by that much. */
+export interface SpreadBelief {
+  readonly sdLogit: number
+  readonly worthLevels: number
+}
+
+/** What is believed of the spreads before any count. */
+export interface SpreadPrior {
+  /** Rate of an exponential prior on every spread that has no belief of its own; 0 for plain maximum likelihood. */
+  readonly spreadRate: number
+  /** By factor, then of the batches. */
+  readonly beliefs?: readonly (SpreadBelief | undefined)[]
+}
+
 /**
  * Minus the log-likelihood of counts, with level and batch effects integrated out by Laplace's approximation,
  * and its exact slope by fixed effects and log spreads. Binomial coefficients are left out.
@@ -10,7 +24,8 @@ import type { CrossedSystem } from './crossed-system.ts'
  * as it moves: with h the variance of each logit and a = ½·h·dW/dη, one solve with ZᵀWZ + D⁻¹ carries a through.
  *
  * @param parameters fixed effects, then log standard deviations of the factors, then of the batches (if any)
- * @param spreadRate 0 for none; λ adds the prior density λ·exp(−λσ) on every σ, taken on the scale of log σ
+ * @param prior a rate λ above 0 adds the prior density λ·exp(−λσ) on every σ, taken on the scale of log σ; w levels of
+ *   spread s add that of w·s²/σ² as chi-square with w degrees of freedom
  * @source Breslow & Clayton 1993, J. Am. Stat. Assoc. 88:9-25 (Laplace); Simpson et al. 2017, Statistical
  *   Science 32:1-28 (exponential prior for a standard deviation); both from memory
  */
@@ -18,7 +33,7 @@ export function laplace(
   system: CrossedSystem,
   state: ModeState,
   parameters: Float64Array,
-  spreadRate: number,
+  prior: SpreadPrior,
   gradient: Float64Array,
 ): number {
   const { data } = system
@@ -60,12 +75,18 @@ export function laplace(
       1 - (u * u + carried.batchVariances[b]! - 2 * batches[b]! * u) / variances[factors]!
   }
   let value = -mode.penalised + 0.5 * mode.logDeterminant
-  if (spreadRate > 0)
-    for (let i = data.fixedCount; i < parameters.length; i++) {
-      const sd = Math.exp(parameters[i]!)
-      value += spreadRate * sd - parameters[i]!
-      gradient[i]! += spreadRate * sd - 1
+  for (let i = data.fixedCount; i < parameters.length; i++) {
+    const sd = Math.exp(parameters[i]!)
+    const belief = prior.beliefs?.[i - data.fixedCount]
+    if (belief !== undefined) {
+      const ratio = belief.worthLevels * (belief.sdLogit / sd) ** 2
+      value += belief.worthLevels * parameters[i]! + 0.5 * ratio
+      gradient[i]! += belief.worthLevels - ratio
+    } else if (prior.spreadRate > 0) {
+      value += prior.spreadRate * sd - parameters[i]!
+      gradient[i]! += prior.spreadRate * sd - 1
     }
+  }
   return value
 }
 

@@ -52,16 +52,23 @@ function tangle(rows: number, seed: number): MixedLogisticData {
 test('the slope of the Laplace likelihood is what small steps of it show, batches of several rows and gaps included', () => {
   const system = crossedSystem(tangle(60, 3))
   const state = emptyState(system)
-  for (const spreadRate of [0, 2]) {
+  for (const prior of [
+    { spreadRate: 0 },
+    { spreadRate: 2 },
+    {
+      spreadRate: 2,
+      beliefs: [undefined, { sdLogit: 0.4, worthLevels: 6 }, undefined, { sdLogit: 0.7, worthLevels: 2 }],
+    },
+  ]) {
     const at = Float64Array.from([0.3, -0.2, Math.log(0.5), Math.log(0.3), Math.log(0.8), Math.log(0.6)])
     const gradient = new Float64Array(6)
-    laplace(system, state, at, spreadRate, gradient)
+    laplace(system, state, at, prior, gradient)
     const spare = new Float64Array(6)
     for (let i = 0; i < 6; i++) {
       const step = (h: number) => {
         const moved = Float64Array.from(at)
         moved[i]! += h
-        return laplace(system, state, moved, spreadRate, spare)
+        return laplace(system, state, moved, prior, spare)
       }
       expect((step(2e-3) - step(-2e-3)) / 4e-3).toBeCloseTo(gradient[i]!, 3)
     }

@@ -3,7 +3,7 @@ import { curvature, minimise } from '../numerics/quasi-newton.ts'
 import { invertPositiveDefinite } from '../numerics/small-cholesky.ts'
 import { emptyState, type ModeState } from './conditional-mode.ts'
 import { type CrossedSystem, crossedSystem, type MixedLogisticData } from './crossed-system.ts'
-import { laplace } from './laplace.ts'
+import { laplace, type SpreadPrior } from './laplace.ts'
 
 export interface MixedLogisticFit {
   readonly fixed: Float64Array
@@ -19,11 +19,6 @@ export interface MixedLogisticFit {
   readonly state: ModeState
 }
 
-export interface MixedLogisticOptions {
-  /** Rate of an exponential prior on every spread; 0 for plain maximum likelihood. */
-  readonly spreadRate: number
-}
-
 /**
  * Logistic regression with crossed random effects and a batch effect, fitted by maximum (penalised) Laplace
  * likelihood over fixed effects and log spreads together.
@@ -32,7 +27,7 @@ export interface MixedLogisticOptions {
  *   the spreads where counts are few (seeds data: 0.2346 against 0.2362 by quadrature)
  * @source as `laplace`
  */
-export function fitMixedLogistic(data: MixedLogisticData, options: MixedLogisticOptions): MixedLogisticFit {
+export function fitMixedLogistic(data: MixedLogisticData, prior: SpreadPrior): MixedLogisticFit {
   const system = crossedSystem(data)
   const state = emptyState(system)
   const factors = data.levelCounts.length
@@ -47,12 +42,11 @@ export function fitMixedLogistic(data: MixedLogisticData, options: MixedLogistic
     start[data.fixedCount + s] = Math.log(0.4)
     scale[data.fixedCount + s] = Math.min(0.7, 1.5 / Math.sqrt(2 * count))
   }
-  const objective = (at: Float64Array, gradient: Float64Array) =>
-    laplace(system, state, at, options.spreadRate, gradient)
+  const objective = (at: Float64Array, gradient: Float64Array) => laplace(system, state, at, prior, gradient)
   const found = minimise(objective, start, { scale, stepAtMost: 1.5, fallBelow: 1e-8 })
   const second = curvature(objective, found, 1e-3)
   const gradient = new Float64Array(size)
-  const value = laplace(system, state, found.at, 0, gradient)
+  const value = laplace(system, state, found.at, { spreadRate: 0 }, gradient)
   let coefficients = 0
   for (let r = 0; r < system.rowCount; r++)
     if (!(data.beliefPrecision[r]! > 0)) coefficients += logChoose(data.entered[r]!, data.survived[r]!)
@@ -80,7 +74,7 @@ function startOfFixed(data: MixedLogisticData): Float64Array {
       slope[i] = -0.1 * fixed[i]!
     }
     for (let r = 0; r < data.entered.length; r++) {
-      let logit = 0
+      let logit = data.offsets?.[r] ?? 0
       for (let i = 0; i < p; i++) logit += data.fixed[r * p + i]! * fixed[i]!
       const share = 1 / (1 + Math.exp(-logit))
       const belief = data.beliefPrecision[r]!

@@ -1,5 +1,5 @@
 import { invertPositiveDefinite } from '../numerics/small-cholesky.ts'
-import { solveInPlace } from '../numerics/sparse-cholesky.ts'
+import { inverseForm, solveInPlace } from '../numerics/sparse-cholesky.ts'
 import type { MixedLogisticFit } from './mixed-logistic.ts'
 
 /**
@@ -55,11 +55,10 @@ export function varianceOfLogit(
   columns: readonly { readonly column: number; readonly sign: 1 | -1 }[],
 ): number {
   const p = fixed.length
-  const side = new Float64Array(fit.system.size)
+  const { factor } = fit.system
+  const side = factor.work
   for (const { column, sign } of columns) side[column]! += sign
-  const solved = solveInPlace(fit.system.factor, Float64Array.from(side))
-  let variance = 0
-  for (const { column, sign } of columns) variance += sign * solved[column]!
+  let variance = inverseForm(factor, side, Math.min(...columns.map(({ column }) => column)))
   const rest = fixed.map((x, i) => {
     let moved = x
     for (const { column, sign } of columns) moved -= sign * carried[i]![column]!

@@ -10,8 +10,6 @@ export interface PredictedShare {
   /** Nine of ten future batches lie from low to high. */
   readonly low: number
   readonly high: number
-  /** Own batches counted in exactly this context. */
-  readonly batches: number
   /** How many batches of exactly this context would tell as much about its average as is known. */
   readonly worthBatches: number
   readonly logit: {
@@ -35,12 +33,13 @@ export interface PredictedShare {
  * Its logit is normal: mean from the fitted effects; variance from their uncertainty, from every factor left out
  * or at a new level, and from batch to batch. The Beta has the mean and variance of that share.
  *
+ * @param offsetLogit known part of its logit, as that of the counts; 0 unless told
  * @returns shares 0 to 1; intervals hold what they say within a few points (measured in bench/coverage)
  */
-export function predictShare(model: RateModel, context: RateContext): PredictedShare {
+export function predictShare(model: RateModel, context: RateContext, offsetLogit = 0): PredictedShare {
   const columns: { column: number; sign: 1 }[] = []
   const open: Record<string, number> = {}
-  let mean = model.intercept
+  let mean = offsetLogit + model.intercept
   model.factors.forEach((factor, f) => {
     const level = context[factor.name]
     const number = level === undefined ? undefined : factor.levelNumbers.get(level)
@@ -64,17 +63,7 @@ export function predictShare(model: RateModel, context: RateContext): PredictedS
     mean: moments.mean,
     low: betaQuantile(0.05, alpha, beta),
     high: betaQuantile(0.95, alpha, beta),
-    batches: batchesIn(model, context),
     worthBatches: batch / (estimate + openSum),
     logit: { mean, variance, parts: { estimate, batch, open } },
   }
-}
-
-/** Counts whose context has every level that the context names (of the model's factors). */
-function batchesIn(model: RateModel, context: RateContext): number {
-  const named = model.factors.map(({ name }) => name).filter(name => context[name] !== undefined)
-  let count = 0
-  for (const observation of model.observations)
-    if (named.every(name => observation.context[name] === context[name])) count++
-  return count
 }

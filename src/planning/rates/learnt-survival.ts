@@ -1,0 +1,193 @@
+import type { Observation } from '../../record/index.ts'
+import {
+  betaFromLowTypicalHigh,
+  fitRates,
+  logitMoments,
+  predictShare,
+  type RateFact,
+  type RateModel,
+} from '../../science/index.ts'
+import type { PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
+import { grouped } from '../grouped.ts'
+
+/** What one batch did in one step, with what is known of it; month and year are those in which the batch was begun. */
+export interface SeenStep
+  extends Pick<
+    Observation,
+    'protocol' | 'method' | 'step' | 'species' | 'kind' | 'month' | 'year' | 'entered' | 'survived'
+  > {
+  readonly person: PersonId | null
+}
+
+/** A step of a future batch; the person is null where nobody, or more than one, is known to do it. */
+export type AskedStep = Omit<SeenStep, 'species' | 'year' | 'entered' | 'survived'>
+
+/** The share of a batch to come. */
+interface Share {
+  readonly alpha: number
+  readonly beta: number
+  /** Nine of ten batches to come lie between. */
+  readonly low: number
+  readonly high: number
+  /** Of the variance on the logit scale, the part that a good or bad year shares. */
+  readonly yearShare: number
+}
+
+export interface LearntShare extends Share {
+  /** Batches of the step's protocol; of them, of the very kind, begun in the very month, worked by the very person. */
+  readonly batches: number
+  readonly ofKind: number
+  readonly inMonth: number
+  readonly byPerson: number
+}
+
+export interface LearntSurvival {
+  /** Null for a step that no batch has been through under its protocol. */
+  share(asked: AskedStep): LearntShare | null
+  /** The year's part where only a figure is known. */
+  readonly yearShare: number
+}
+
+/** How many batches a protocol's figure is worth, for the average of its step. Our choice, no source. */
+export const FIGURE_WORTH_BATCHES = 2
+/** How many kinds (months, people, years) and batches the spreads that it implies are worth. Our choice, no source. */
+const SPREAD_WORTH = 10
+/** A factor with fewer levels says little of how far they lie apart: it is left to the spread between batches. */
+const FEWEST_LEVELS = 3
+const FEWEST_SEASONS = 3
+/** A figure said to be surer than this, on the logit scale, is believed as if it were not. Our choice, no source. */
+const LEAST_VARIANCE = 0.1
+/** Of the variance between batches, what a good or bad year shares until there are seasons to tell. Our choice, no source. */
+export const USUAL_YEAR_SHARE = 0.3
+
+/** Names of the levels that a count belongs to: a hand shows in all steps of a method, the others in the very step. */
+const stepOf = ({ protocol, step }: Pick<AskedStep, 'protocol' | 'step'>) => `${protocol} ${step}`
+const levelsOf = (said: AskedStep) => ({
+  step: stepOf(said),
+  kind: `${stepOf(said)} ${said.kind}`,
+  month: `${stepOf(said)} ${said.month}`,
+  person: said.person === null ? undefined : `${said.method} ${said.person}`,
+})
+/** The simulated seasons share their luck in the same groups. */
+const yearOf = ({ method, species, step, year }: SeenStep) => `${method}, ${species}, ${step}, ${year}`
+
+/**
+ * What the nursery's own counts say of each step: one logistic regression in which the steps of protocols, kinds,
+ * months of the start, people and years have crossed effects, each drawn towards the average as far as its own counts
+ * are few. All are departures from the protocols' figures. A figure is for the next batch of anybody, worth 2 batches: of
+ * its variance a third is what the nursery's own average is off, half is between batches and a sixth between kinds.
+ * Months, people and years are believed to differ as kinds do until the counts say otherwise.
+ * A share is for a batch to come, in a year not yet known.
+ *
+ * @source science's `fitRates` and `predictShare`; the worth of the figures is our choice
+ */
+export function learntSurvival(
+  seen: readonly SeenStep[],
+  protocols: ReadonlyMap<ProtocolId, Protocol>,
+): LearntSurvival {
+  const rowsOf = new Map<string, readonly SeenStep[]>()
+  const figures = new Map<string, Figure>()
+  for (const [step, rows] of grouped(seen, stepOf)) {
+    // A step that its protocol no longer has cannot be asked for.
+    const figure = figureOf(rows[0]!, protocols)
+    if (figure === undefined) continue
+    rowsOf.set(step, rows)
+    figures.set(step, figure)
+  }
+  if (figures.size === 0) return { share: () => null, yearShare: USUAL_YEAR_SHARE }
+  const model = fitted([...rowsOf.values()].flat(), figures)
+
+  const factorsByName = new Map(model.factors.map(factor => [factor.name, factor]))
+  const isLevel = (name: string, level: string | undefined) =>
+    level !== undefined && factorsByName.get(name)?.levelNumbers.has(level) === true
+  const shares = new Map<string, Share>()
+  const varianceOf = (name: string) => factorsByName.get(name)?.varianceOfNew
+  const ofYears = varianceOf('year')
+  const ofBatch = ['kind', 'month', 'person', 'year'].reduce(
+    (sum, name) => sum + (varianceOf(name) ?? 0),
+    model.varianceOfNewBatch,
+  )
+  return {
+    yearShare: ofYears === undefined ? USUAL_YEAR_SHARE : ofYears / ofBatch,
+    share(asked) {
+      const rows = rowsOf.get(stepOf(asked))
+      if (rows === undefined) return null
+      const named = levelsOf(asked)
+      // Levels never seen are all alike.
+      const name = Object.entries(named)
+        .map(([factor, level]) => (isLevel(factor, level) ? level : ''))
+        .join('\n')
+      let share = shares.get(name)
+      if (share === undefined) {
+        const { alpha, beta, low, high, logit } = predictShare(model, named, figures.get(stepOf(asked))!.mean)
+        const ofYear = ofYears === undefined ? USUAL_YEAR_SHARE : ofYears / logit.variance
+        share = { alpha, beta, low, high, yearShare: ofYear }
+        shares.set(name, share)
+      }
+      return {
+        ...share,
+        batches: rows.length,
+        ofKind: rows.filter(({ kind }) => kind === asked.kind).length,
+        inMonth: rows.filter(({ month }) => month === asked.month).length,
+        byPerson: rows.filter(({ person }) => person !== null && person === asked.person).length,
+      }
+    },
+  }
+}
+
+/** The figure of a step as its protocol has it, and its logit. */
+interface Figure {
+  readonly alpha: number
+  readonly beta: number
+  readonly mean: number
+  readonly variance: number
+}
+
+function figureOf(
+  { protocol, step }: SeenStep,
+  protocols: ReadonlyMap<ProtocolId, Protocol>,
+): Figure | undefined {
+  const survival = protocols.get(protocol)?.steps.find(({ id }) => id === step)?.survival
+  if (survival === undefined) return undefined
+  const { alpha, beta } = betaFromLowTypicalHigh(survival.low, survival.typical, survival.high)
+  return { alpha, beta, ...logitMoments(alpha, beta) }
+}
+
+function fitted(seen: readonly SeenStep[], figures: ReadonlyMap<string, Figure>): RateModel {
+  const observations = seen.map(row => ({
+    entered: row.entered,
+    survived: row.survived,
+    offsetLogit: figures.get(stepOf(row))!.mean,
+    context: { ...levelsOf(row), year: yearOf(row) },
+  }))
+  const isTold = (name: 'month' | 'person') =>
+    new Set(observations.map(({ context }) => context[name])).size >= FEWEST_LEVELS
+  const seasons = new Set(seen.map(({ year }) => year)).size
+
+  const variances = [...figures.values()].map(({ variance }) => variance).sort((a, b) => a - b)
+  const middle = Math.max(LEAST_VARIANCE, variances[variances.length >> 1]!)
+  const spreadOf = (part: number) => ({ sdLogit: Math.sqrt(middle * part), worthLevels: SPREAD_WORTH })
+  const ofAverage = 1 / (FIGURE_WORTH_BATCHES + 1)
+  const ofKinds = (1 - ofAverage) / 4
+  const factors = [
+    'step',
+    'kind',
+    ...(['month', 'person'] as const).filter(isTold),
+    ...(seasons >= FEWEST_SEASONS ? ['year'] : []),
+  ]
+  return fitRates({
+    observations,
+    factors,
+    facts: [...figures].map(
+      ([step, { alpha, beta, mean, variance }]): RateFact => ({
+        context: { step },
+        alpha,
+        beta,
+        offsetLogit: mean,
+        worthBatches: Math.min(1, variance / LEAST_VARIANCE) / ofAverage,
+      }),
+    ),
+    spreads: Object.fromEntries(factors.map(name => [name, spreadOf(name === 'step' ? ofAverage : ofKinds)])),
+    batchSpread: spreadOf(1 - ofAverage - ofKinds),
+  })
+}
