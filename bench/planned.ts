@@ -15,6 +15,7 @@ export async function planned(kinds: number, seasons: number) {
   let stage: Progress['stage'] = 'reading'
   let since = performance.now()
   const began = since
+  const cpu = process.cpuUsage()
   const plan = await planSeason(
     nursery,
     { today: TODAY, throughSeq: 0, seasons, seed: 1 },
@@ -38,6 +39,7 @@ export async function planned(kinds: number, seasons: number) {
       seasons,
       seconds: (performance.now() - began) / 1000,
       ...Object.fromEntries(Object.entries(stages).map(([name, seconds]) => [`${name} seconds`, seconds])),
+      cpuSeconds: cpuSecondsSince(cpu),
       peakMB: Math.round(process.resourceUsage().maxRSS / 1024),
       gap: plan.gapShare,
       ordersAsSureAsAsked: shareAsAsked(plan),
@@ -47,5 +49,11 @@ export async function planned(kinds: number, seasons: number) {
   }
 }
 
-const shareAsAsked = ({ orders }: Plan) =>
+/** User and system time of all threads: what the work costs, however busy the machine. */
+const cpuSecondsSince = (before: NodeJS.CpuUsage) => {
+  const { user, system } = process.cpuUsage(before)
+  return (user + system) / 1e6
+}
+
+export const shareAsAsked = ({ orders }: Plan) =>
   orders.filter(({ chance, asked }) => chance >= asked - 0.02).length / Math.max(1, orders.length)

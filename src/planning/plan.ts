@@ -157,6 +157,17 @@ export const Change = z
   .readonly()
 export type Change = z.infer<typeof Change>
 
+/** What an order is planned with, so that it is as sure as asked: the next plan begins from this. */
+export const PlannedWith = z
+  .object({
+    /** Finished trees planned for it, more than its number because some years are bad. */
+    number: z.number(),
+    /** Weeks before its due week by which they are planned to be ready. */
+    weeksEarly: z.number().int(),
+  })
+  .readonly()
+export type PlannedWith = z.infer<typeof PlannedWith>
+
 export const PlaceOverflow = z
   .object({ place: PlaceKind, week: WeekText, squareMetres: z.number() })
   .readonly()
@@ -166,8 +177,9 @@ export const Task = z
   .object({
     id: z.string(),
     week: WeekText,
-    /** A day inside the week where it matters, else null. */
+    /** The day of the week that it is given; null where it does not fit, and then `lacks` says why. */
     day: z.string().nullable(),
+    lacks: z.string().nullable(),
     task: z.string(),
     kindOfTask: z.enum(['start', 'prepare', 'collect', 'work', 'count', 'advance', 'finish', 'dispatch']),
     method: MethodId.nullable(),
@@ -214,6 +226,11 @@ export const Plan = z
     loads: z.array(Load),
     limits: z.array(Limit),
     plantings: z.array(Planting),
+    /** Plants bought in, by the week in which they come. */
+    bought: z.array(z.object({ kind: KindId, week: WeekText, number: z.number() }).readonly()),
+    plannedWith: z.record(OrderId, PlannedWith),
+    /** Stands for all that was registered when it was made: prices, kinds, protocols, benches, people, mother trees. */
+    restsOn: z.number(),
     changes: z.array(Change),
     /** Starts of the accepted plan that this one moves, and what that saved. */
     moved: z.object({ starts: z.number(), saved: z.number() }).readonly(),

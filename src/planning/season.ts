@@ -36,6 +36,10 @@ export interface Season {
   /** Starts of the accepted plan that are still to come. Beginning fewer than accepted costs `worthOfMoving` a start. */
   readonly accepted: readonly SeasonStart[]
   readonly worthOfMoving: number
+  /** Starts of the plan shown last that are still to come: people have seen them, so moving one costs something too. */
+  readonly shown?: readonly SeasonStart[]
+  /** Area and hours that are given away already, to what is not planned here. */
+  readonly taken?: Pick<LiveBatch, 'area' | 'labour'>
   /** Groups of method and species that share good and bad years. */
   readonly yearGroups: readonly string[]
   /** What had to be assumed, in words. */

@@ -10,15 +10,20 @@ const SEASONS = 2_000
 const SEED = 20_260_101
 
 /** Built, the thread's file stands beside this one. Run from source, the thread must first learn to read TypeScript. */
-const planThread = (work: PlanWork): Worker => {
-  if (!import.meta.url.endsWith('.ts'))
-    return new Worker(new URL('./plan.worker.js', import.meta.url), { workerData: work })
+const planThread = (): Worker => {
+  if (!import.meta.url.endsWith('.ts')) return new Worker(new URL('./plan.worker.js', import.meta.url))
   const file = new URL('./plan.worker.ts', import.meta.url).href
   const readsTypeScript = `import('tsx/esm/api').then(({ register }) => { register(); return import('${file}') })`
-  return new Worker(readsTypeScript, { eval: true, workerData: work })
+  return new Worker(readsTypeScript, { eval: true })
 }
 
-/** The planner: one job at a time in a thread of its own, the last plan kept over restarts. */
+/** A thread that has planned nothing for so long is ended: its memory grows with the nursery. */
+const IDLE_MINUTES = 30
+
+/**
+ * The planner: one job at a time in a thread of its own, which lives on for the next; the last plan is kept over
+ * restarts, and the next begins from it.
+ */
 export interface PlanJobs {
   latest(): Plan | null
   job(): PlanJob | null
@@ -34,7 +39,8 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
   /** A plan that another version of the program wrote may not fit this one: then there is none until the next is made. */
   let latest: Plan | null = Plan.safeParse(memory.log.recall('latest-plan')).data ?? null
   let job: PlanJob | null = null
-  let worker: Worker | null = null
+  let thread: Worker | null = null
+  let idle: NodeJS.Timeout | undefined
   let stopFlag: Int32Array | null = null
   const listeners = new Set<(job: PlanJob) => void>()
 
@@ -76,6 +82,25 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
     }
   }
 
+  const fail = (says: string, why: string): void => {
+    if (job?.state === 'running') tell({ ...job, state: 'failed', says, why })
+  }
+
+  const living = (): Worker => {
+    const made = planThread()
+    made.unref()
+    made.on('message', (message: PlanWorkSays) => {
+      if (job) hear(job, message)
+      if (job?.state !== 'running') idle = setTimeout(() => made.terminate(), IDLE_MINUTES * 60_000).unref()
+    })
+    made.on('error', problem => fail('The plan could not be made.', problem.message))
+    made.on('exit', () => {
+      if (thread === made) thread = null
+      fail('The planner ended without an answer.', 'The planning thread stopped.')
+    })
+    return made
+  }
+
   return {
     latest: () => latest,
     job: () => job,
@@ -101,23 +126,10 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
         news: newsSince(memory, latest),
         stop,
       }
-      const thread = planThread(work)
-      worker = thread
+      clearTimeout(idle)
+      thread ??= living()
       tell(begun)
-      thread.on('message', (message: PlanWorkSays) => hear(begun, message))
-      thread.on('error', problem =>
-        tell({ ...begun, state: 'failed', says: 'The plan could not be made.', why: problem.message }),
-      )
-      thread.on('exit', () => {
-        if (worker === thread) worker = null
-        if (job?.id === begun.id && job.state === 'running')
-          tell({
-            ...begun,
-            state: 'failed',
-            says: 'The planner ended without an answer.',
-            why: 'The planning thread stopped.',
-          })
-      })
+      thread.postMessage(work)
       return begun
     },
     stop: () => {
@@ -131,7 +143,8 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
       return () => listeners.delete(heard)
     },
     close: async () => {
-      await worker?.terminate()
+      clearTimeout(idle)
+      await thread?.terminate()
     },
   }
 }

@@ -10,6 +10,7 @@ import {
 } from '../../test/served-nursery.ts'
 import type { OrderRow, PlanJob, PlanState, ServerEvent, WorkList } from '../api/index.ts'
 import { PlanState as PlanStateShape } from '../api/index.ts'
+import { Prices } from '../record/index.ts'
 
 const TODAY = '2026-05-19'
 
@@ -121,6 +122,8 @@ test('only the latest plan can be accepted, accepting it again says nothing new,
 
 test('a job that is stopped ends with the best plan so far, which can be worked by', async () => {
   const { plan: before } = await state()
+  // Dearer hours ask for a plan that is made anew, which takes its time.
+  await nursery.push([entryOf({ kind: 'prices-set/1', prices: Prices.parse({ hour: 31 }) })])
   await begin()
   await until('the first stage of the plan', state, ({ job }) => job?.stage !== 'reading')
   const { status, json } = await stop()

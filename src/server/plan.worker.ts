@@ -1,5 +1,5 @@
-import { parentPort, workerData } from 'node:worker_threads'
-import { type Plan, type Progress, planSeason } from '../planning/index.ts'
+import { parentPort } from 'node:worker_threads'
+import { type Plan, type Progress, planMemory, planSeason } from '../planning/index.ts'
 import type { Entry, Nursery } from '../record/index.ts'
 
 /** What the planning thread is given. */
@@ -22,27 +22,20 @@ export type PlanWorkSays =
   | { readonly says: 'plan'; readonly plan: Plan }
   | { readonly says: 'failed'; readonly why: string }
 
-const work = workerData as PlanWork
-const stop = new Int32Array(work.stop)
 const say = (message: PlanWorkSays): void => parentPort?.postMessage(message)
+/** The thread lives on between plans: what was simulated for one is there for the next. */
+const memory = planMemory()
 
-try {
-  const plan = await planSeason(
-    work.nursery,
-    {
-      today: work.today,
-      throughSeq: work.throughSeq,
-      seasons: work.seasons,
-      seed: work.seed,
-      previous: work.previous,
-      news: work.news,
-    },
-    {
+parentPort?.on('message', async ({ nursery, stop, ...wish }: PlanWork) => {
+  const flag = new Int32Array(stop)
+  try {
+    const plan = await planSeason(nursery, wish, {
       onProgress: progress => say({ says: 'progress', progress }),
-      isStopped: () => Atomics.load(stop, 0) === 1,
-    },
-  )
-  say({ says: 'plan', plan })
-} catch (problem) {
-  say({ says: 'failed', why: problem instanceof Error ? problem.message : String(problem) })
-}
+      isStopped: () => Atomics.load(flag, 0) === 1,
+      memory,
+    })
+    say({ says: 'plan', plan })
+  } catch (problem) {
+    say({ says: 'failed', why: problem instanceof Error ? problem.message : String(problem) })
+  }
+})

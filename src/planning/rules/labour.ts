@@ -98,7 +98,7 @@ function labourCapacity(
     crew.skills.reduce((bits, s) => bits | (index.has(s) ? 1 << index.get(s)! : 0), 0),
   )
   const living = skills.map(() => new Float64Array(weeks))
-  for (const batch of season.batches)
+  for (const batch of [...season.batches, ...(season.taken ? [season.taken] : [])])
     for (const { skill, minutes } of batch.labour)
       for (let w = 0; w < Math.min(weeks, minutes.length); w++) living[index.get(skill)!]![w]! += minutes[w]!
   const sets = setsThatMatter(skills.length, bitsOf)

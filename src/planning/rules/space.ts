@@ -88,7 +88,7 @@ function spaceCapacity(draft: SeasonDraft, extra: readonly (readonly number[] | 
 /** What the benches have beside what stands on them now and until it is finished. */
 function freeArea({ season }: SeasonDraft): Float64Array[] {
   const free = season.places.map(place => place.squareMetres.slice())
-  for (const batch of season.batches)
+  for (const batch of [...season.batches, ...(season.taken ? [season.taken] : [])])
     for (const { place, squareMetres } of batch.area)
       for (let week = 0; week < Math.min(season.weeks, squareMetres.length); week++)
         free[place]![week]! -= squareMetres[week]!

@@ -36,9 +36,10 @@ export function byComponent(
   ): Promise<SimulatedSeasons> => {
     const startsOf: SeasonStart[][] = parts.map(() => [])
     for (const start of starts) startsOf[partOfKind[season.ways[start.way]!.kind]!]!.push(start)
-    const results: SimulatedSeasons[] = []
+    const results: Result[] = []
     for (const [p, part] of parts.entries()) {
       const own = bought.filter(({ kind }) => partOfKind[kind] === p)
+      if (part.isIdle && startsOf[p]!.length === 0 && own.length === 0) continue
       const from = [part.says, seed, ...startsOf[p]!.map(said), ...own.map(saidBought)].join('\n')
       const known = memory.get(part.name)
       const before = known?.from === from ? known.simulated : undefined
@@ -49,10 +50,18 @@ export function byComponent(
         simulated = before ? mergePartials([before, more]) : more
         memory.set(part.name, { from, simulated })
       }
-      results.push(simulated!.to > seasons ? firstSeasons(simulated!, seasons) : simulated!)
+      const of = simulated!.to > seasons ? firstSeasons(simulated!, seasons) : simulated!
+      results.push({ orders: part.orders, of })
     }
-    return together(season, parts, results, seasons)
+    return results.length > 0
+      ? together(season, results, seasons)
+      : simulate(season, starts, { from: 0, to: seasons, seed, bought })
   }
+}
+
+interface Result {
+  readonly orders: Part['orders']
+  readonly of: SimulatedSeasons
 }
 
 interface Part {
@@ -61,6 +70,8 @@ interface Part {
   /** Indices of its orders in the whole season. */
   readonly orders: readonly number[]
   readonly season: Season
+  /** Nothing is asked of it and nothing stands. */
+  readonly isIdle: boolean
   /** All that a simulation of it rests on beside the starts. */
   readonly says: string
 }
@@ -73,7 +84,15 @@ function partOf(season: Season, kinds: readonly number[]): Part {
     orders: orders.map(o => season.orders[o]!),
     batches: season.batches.filter(({ kind }) => isOwn.has(kind)),
   }
-  return { name: season.kinds[kinds[0]!]!.id, kinds, orders, season: part, says: fingerprint(part, isOwn) }
+  const isIdle = orders.length === 0 && part.batches.length === 0
+  return {
+    name: season.kinds[kinds[0]!]!.id,
+    kinds,
+    orders,
+    season: part,
+    isIdle,
+    says: isIdle ? '' : fingerprint(part, isOwn),
+  }
 }
 
 function fingerprint(season: Season, isOwn: ReadonlySet<number>): string {
@@ -144,19 +163,13 @@ function firstSeasons(simulated: SimulatedSeasons, seasons: number): SimulatedSe
 }
 
 /** Orders side by side again; areas and minutes add up. */
-function together(
-  season: Season,
-  parts: readonly Part[],
-  results: readonly SimulatedSeasons[],
-  seasons: number,
-): SimulatedSeasons {
+function together(season: Season, results: readonly Result[], seasons: number): SimulatedSeasons {
   const count = season.orders.length
   const byDue = new Int32Array(seasons * count)
   const weeksLate = new Uint8Array(seasons * count)
   const late = new Int32Array(seasons * count)
   const delivered = new Int32Array(seasons * count)
-  parts.forEach(({ orders }, p) => {
-    const of = results[p]!
+  results.forEach(({ orders, of }) => {
     orders.forEach((order, own) => {
       for (let row = 0; row < seasons; row++) {
         const from = row * orders.length + own
@@ -168,7 +181,7 @@ function together(
       }
     })
   })
-  const first = results[0]!
+  const first = results[0]!.of
   const sum = (arrays: readonly Float32Array[]) => {
     const total = new Float32Array(Math.min(...arrays.map(({ length }) => length)))
     for (const array of arrays) for (let i = 0; i < total.length; i++) total[i]! += array[i]!
@@ -183,7 +196,7 @@ function together(
     weeksLate,
     late,
     delivered,
-    squareMetres: sum(results.map(({ squareMetres }) => squareMetres)),
-    minutes: sum(results.map(({ minutes }) => minutes)),
+    squareMetres: sum(results.map(({ of }) => of.squareMetres)),
+    minutes: sum(results.map(({ of }) => of.minutes)),
   }
 }

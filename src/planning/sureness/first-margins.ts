@@ -15,12 +15,14 @@ const TIME_PART = 0.5
 /**
  * What to plan each order with before anything is simulated: the number that `needed` starts would finish on
  * average, and a due week earlier by part of the spread of the days.
+ * @param isKnown chains of orders that are all known otherwise are left at their numbers
  */
-export function firstMargins(season: Season): Margins {
+export function firstMargins(season: Season, isKnown: (order: number) => boolean = () => false): Margins {
   const plannedNumber = Float64Array.from(season.orders, order => order.number)
   const plannedDueWeek = Int32Array.from(season.orders, order => order.dueWeek)
   const factors = new Map<string, number>()
   for (const chain of orderChains(season)) {
+    if (chain.every(isKnown)) continue
     const course = usualCourse(season, season.orders[chain[0]!]!.kinds[0]!.kind)
     if (!course) continue
     const days = daysToReady(course.steps)

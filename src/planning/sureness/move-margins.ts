@@ -62,7 +62,7 @@ export const firstState = (margins: Margins): MarginState => ({
  * next order lacks is its own. Where most failures are filled within three weeks after the due week, it is time that
  * lacks: the planned week moves earlier instead.
  *
- * @param isRounded the plan is in whole trays: what is surer than asked stays so
+ * @param keepsSurplus orders that stay surer than asked where they are so
  */
 export function moveMargins(
   season: Season,
@@ -71,7 +71,7 @@ export function moveMargins(
   solution: Pick<Solution, 'deliveries'>,
   simulated: SimulatedSeasons,
   outcomes: readonly OrderOutcome[],
-  isRounded = false,
+  keepsSurplus: (order: number) => boolean = () => false,
 ): MarginState {
   const plannedNumber = Float64Array.from(state.margins.plannedNumber)
   const plannedDueWeek = Int32Array.from(state.margins.plannedDueWeek)
@@ -120,8 +120,10 @@ export function moveMargins(
         // Fewer were planned and as many came: others' plants cover it.
         const fell = state.meanWhenLowered[o]! - meanByDue
         const isCovered = planned < 0.5 || fell < 0.01 * number
-        standing[o] = isCovered || isRounded ? 'covered' : 'more than asked'
-        wanted = isRounded ? comes : stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
+        standing[o] = isCovered || keepsSurplus(o) ? 'covered' : 'more than asked'
+        wanted = keepsSurplus(o)
+          ? comes
+          : stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
         meanWhenLowered[o] = meanByDue
       } else if (number > 0) wanted = 0
       const own = Math.max(-planned, wanted - comes)

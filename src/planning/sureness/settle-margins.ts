@@ -21,8 +21,8 @@ export interface SettleInput<Plan extends SolvedPlan> {
   ) => SimulatedSeasons | Promise<SimulatedSeasons>
   /** Seasons simulated in each round; as many rounds at most. */
   readonly seasonsByRound: readonly number[]
-  /** The plans are in whole trays: no order is to be less sure than asked, surer it may be. */
-  readonly isRounded?: boolean
+  /** Orders that are not to be less sure than asked, but surer they may be, say because whole trays were rounded up. */
+  readonly keepsSurplus?: (order: number) => boolean
   readonly isStopped?: () => boolean
   readonly tell?: (round: number, worst: number) => void
 }
@@ -58,7 +58,7 @@ export async function settleMargins<Plan extends SolvedPlan>(
     const plan = await input.solve(margins)
     const simulated = await input.simulate(plan.starts, plan.bought, seasonsByRound[round - 1]!)
     const outcomes = orderOutcomes(season, simulated)
-    const next = moveMargins(season, chains, state, plan, simulated, outcomes, input.isRounded)
+    const next = moveMargins(season, chains, state, plan, simulated, outcomes, input.keepsSurplus)
     const { worst, off } = missesOf(season, outcomes, next.standing)
     input.tell?.(round, worst)
     const isSettled = off <= UNSETTLED_SHARE * season.orders.length

@@ -22,6 +22,8 @@ export interface SurePlanInput {
   readonly isSpread?: boolean
   /** Where to begin, say with the margins of the last plan. */
   readonly margins?: Margins
+  /** Orders that may stay surer than asked: what serves them is to stand as it does. */
+  readonly keepsSurplus?: (order: number) => boolean
   readonly simulate?: (
     starts: readonly SeasonStart[],
     bought: Solution['bought'],
@@ -72,6 +74,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     simulate,
     seasonsByRound: (isMany ? RELAXED_ROUNDS_OF_MANY : RELAXED_ROUNDS).map(part),
     isStopped,
+    ...(input.keepsSurplus && { keepsSurplus: input.keepsSurplus }),
     tell: (round: number, worst: number) => tell?.('margins', round, worst),
   }
   const relaxed = input.isSpread
@@ -107,7 +110,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     seasonsByRound: Array.from({ length: isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS }, () =>
       Math.max(FEWEST_SEASONS, seasons),
     ),
-    isRounded: true,
+    keepsSurplus: () => true,
     isStopped,
     tell: (round, worst) => tell?.('whole numbers', round, worst),
   })

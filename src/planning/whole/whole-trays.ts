@@ -2,7 +2,7 @@ import { buildSeasonModel } from '../model/build-season-model.ts'
 import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import { usefulStarts } from '../model/useful-starts.ts'
-import type { Season } from '../season.ts'
+import type { Season, SeasonStart } from '../season.ts'
 import { proveWhole } from './prove.ts'
 
 export interface WholeInput {
@@ -47,7 +47,11 @@ const NEARLY = 0.01
  */
 export async function wholeTrays(input: WholeInput): Promise<WholePlan> {
   const { season, margins, relaxed, isStopped } = input
-  const model = buildSeasonModel(season, margins, candidates(season, relaxed))
+  const model = buildSeasonModel(
+    season,
+    margins,
+    besideStarts(season, [...relaxed.starts, ...standing(season)]),
+  )
   boundStarts(model, input.most)
   const solver = await openSolver(model)
   try {
@@ -75,8 +79,11 @@ function boundStarts(model: SeasonModel, most: ReadonlyMap<number, number> | und
   }
 }
 
-/** The starts that the relaxation uses, those accepted, and the weeks beside them; of a small season, all of use. */
-function candidates(season: Season, relaxed: Solution): Set<number> {
+/** Starts that people have seen or accepted. */
+const standing = (season: Season): readonly SeasonStart[] => [...season.accepted, ...(season.shown ?? [])]
+
+/** These starts and the weeks beside them, as far as they are of use; of a small season, all starts of use. */
+export function besideStarts(season: Season, starts: readonly SeasonStart[]): Set<number> {
   const { useful } = usefulStarts(season)
   const all = new Set<number>()
   useful.forEach((isUseful, start) => {
@@ -84,7 +91,7 @@ function candidates(season: Season, relaxed: Solution): Set<number> {
   })
   if (all.size <= FEW_STARTS) return all
   const chosen = new Set<number>()
-  for (const { way, week } of [...relaxed.starts, ...season.accepted])
+  for (const { way, week } of starts)
     for (const beside of [week - 1, week, week + 1])
       if (beside >= 0 && beside < season.weeks && all.has(way * season.weeks + beside))
         chosen.add(way * season.weeks + beside)
@@ -121,13 +128,13 @@ function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: n
     if (best === undefined || columnValue[column]! > columnValue[wholeStarts[best]!.column]!)
       largest.set(kind, s)
   })
-  const isAccepted = new Set(season.accepted.map(({ way, week }) => way * season.weeks + week))
+  const stands = new Set(standing(season).map(({ way, week }) => way * season.weeks + week))
   return Float64Array.from(wholeStarts, ({ way, week, column }, s) => {
     const number = columnValue[column]!
     const { kind, smallestBatch } = season.ways[way]!
     const best = largest.get(kind)!
     if (number < 0.5) return 0
-    if (best === s || isAccepted.has(way * season.weeks + week)) return 1
+    if (best === s || stands.has(way * season.weeks + week)) return 1
     const least = Math.max(smallestBatch / 2, smallest * columnValue[wholeStarts[best]!.column]!)
     return number >= least ? 1 : 0
   })

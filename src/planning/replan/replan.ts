@@ -1,0 +1,122 @@
+import { type ChosenStart, chosenStarts } from '../answer/planned.ts'
+import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
+import type { Margins, Solution } from '../model/season-model.ts'
+import { openSolver } from '../model/solve.ts'
+import type { Season, SeasonStart } from '../season.ts'
+import { componentsOf } from '../simulate/components.ts'
+import { orderOutcomes, simulatedLoads } from '../simulate/outcome.ts'
+import { byComponent, type Simulate, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import { savedByMoving } from '../sureness/saved-by-moving.ts'
+import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
+import { withCover } from '../sureness/with-cover.ts'
+import { reckoned } from '../whole/reckon.ts'
+import { besideTheRest, partOfSeason } from './part-of-season.ts'
+import type { ShownPlan } from './shown-plan.ts'
+import { isSteady, kindsToPlan } from './what-stays.ts'
+
+export interface ReplanInput {
+  readonly season: Season
+  readonly shown: ShownPlan
+  readonly seasons: number
+  readonly seed: number
+  readonly memory?: SimulationMemory
+  readonly simulate?: Simulate
+  readonly isStopped?: () => boolean
+  readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
+}
+
+export type MadePlan = Pick<SurePlan, 'margins' | 'relaxed' | 'whole' | 'starts' | 'simulated'> & {
+  /** What moving accepted starts saved. */
+  readonly saved: number
+}
+
+/** Where more than this part of the orders is to be planned anew, all is. */
+const MOST_ANEW = 0.5
+
+/**
+ * What was shown stays where it still serves its orders; only kinds that touch an order which it no longer serves are
+ * planned anew, in the room that the rest leaves. It rests on the shown plan alone, so the same plan gives the same again.
+ * Null where all is to be planned anew: too much is unsteady, or what stays no longer fits into the nursery.
+ */
+export async function replan(input: ReplanInput): Promise<MadePlan | null> {
+  const { season, shown, seasons, seed, memory } = input
+  const simulated = (of: Season) => byComponent(of, seed, memory, input.simulate)
+  const before = await simulated(season)(shown.starts, shown.bought, seasons)
+  const isSteadyOrder = orderOutcomes(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
+  const anew = kindsToPlan(season, componentsOf(season), shown, isSteadyOrder)
+  const part = partOfSeason(season, kind => anew.has(kind))
+  if (part.orders.length > MOST_ANEW * season.orders.length) return null
+
+  const isAnew = ({ way }: SeasonStart) => anew.has(season.ways[way]!.kind)
+  const rest = {
+    starts: shown.starts.filter(start => !isAnew(start)),
+    bought: shown.bought.filter(({ kind }) => !anew.has(kind)),
+    season: partOfSeason(season, kind => !anew.has(kind)),
+  }
+  const margins = {
+    plannedNumber: Float64Array.from(shown.margins.plannedNumber),
+    plannedDueWeek: Int32Array.from(shown.margins.plannedDueWeek),
+  }
+  let own: OwnPlan = { starts: [], bought: [], saved: 0 }
+  if (part.orders.length > 0) {
+    const loads = simulatedLoads(rest.season, await simulated(rest.season)(rest.starts, rest.bought, seasons))
+    const orders = season.orders.flatMap(({ kinds }, o) => (anew.has(kinds[0]!.kind) ? [o] : []))
+    const sure = await planned(besideTheRest(part, loads, rest.starts), {
+      ...input,
+      simulate: simulated(part),
+      keepsSurplus: o => isSteadyOrder[orders[o]!]!,
+      margins: {
+        plannedNumber: Float64Array.from(orders, o => margins.plannedNumber[o]!),
+        plannedDueWeek: Int32Array.from(orders, o => margins.plannedDueWeek[o]!),
+      },
+    })
+    orders.forEach((o, own) => {
+      margins.plannedNumber[o] = sure.margins.plannedNumber[own]!
+      margins.plannedDueWeek[o] = sure.margins.plannedDueWeek[own]!
+    })
+    own = sure
+  }
+  const starts = [...rest.starts, ...own.starts]
+  const bought = [...rest.bought, ...own.bought]
+  const { shown: _, ...unshown } = season
+  const whole = await reckoned(withCover(unshown), margins, starts, bought)
+  if (!whole) return null
+  return {
+    margins,
+    relaxed: whole.relaxed,
+    whole,
+    starts: chosenStarts(season, whole.solution),
+    simulated: await simulated(season)(starts, bought, seasons),
+    saved: own.saved,
+  }
+}
+
+interface OwnPlan {
+  readonly starts: readonly SeasonStart[]
+  readonly bought: Solution['bought']
+  readonly saved: number
+}
+
+async function planned(
+  part: Season,
+  input: Pick<ReplanInput, 'seasons' | 'seed' | 'isStopped' | 'tell'> & {
+    readonly margins: Margins
+    readonly simulate: NonNullable<Parameters<typeof surePlan>[0]['simulate']>
+    readonly keepsSurplus: (order: number) => boolean
+  },
+): Promise<OwnPlan & { readonly margins: Margins; readonly starts: readonly ChosenStart[] }> {
+  const covered = withCover(part)
+  const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
+  try {
+    const { margins, starts, whole, relaxed } = await surePlan({
+      ...input,
+      season: part,
+      covered,
+      solver,
+      proveSeconds: 0,
+    })
+    return { margins, starts, bought: whole.solution.bought, saved: savedByMoving(solver, relaxed, starts) }
+  } finally {
+    solver.dispose()
+  }
+}

@@ -1,0 +1,28 @@
+import type { Nursery } from '../../record/index.ts'
+import { keyOf } from '../simulate/key-of.ts'
+
+/**
+ * A number that stands for all that is registered and settled beforehand: prices, kinds, protocols, benches, people,
+ * mother trees. When any of it changes, a plan is made anew; what merely happens (counts, orders, absences, holds) leaves a
+ * plan standing where it still serves.
+ */
+export const restsOn = ({
+  site,
+  settings,
+  prices,
+  kinds,
+  protocols,
+  cultivars,
+  benches,
+  people,
+  mothers,
+}: Nursery): number =>
+  keyOf(
+    JSON.stringify([
+      site,
+      settings,
+      prices,
+      ...[kinds, protocols, cultivars, benches, people].map(registered => [...registered.values()]),
+      [...mothers.values()].map(({ mother }) => mother),
+    ]),
+  )
