@@ -96,6 +96,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       outcomes: orderOutcomes(season, simulated),
       loads: simulatedLoads(season, simulated),
       starts,
+      today: wish.today,
       before: wish.previous ?? null,
       news: wish.news ?? [],
     }

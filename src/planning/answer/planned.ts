@@ -19,6 +19,7 @@ export interface Planned {
   readonly loads: SimulatedLoads
   /** Starts in order of week, as the rest of the answer refers to them. */
   readonly starts: readonly ChosenStart[]
+  readonly today: string
   /** The plan shown before this one. */
   readonly before: Plan | null
   /** Entries since the plan that this one is compared with: the one accepted, else the one before. */

@@ -3,7 +3,7 @@ import type { Plan } from '../plan.ts'
 import { changesOf } from './changes.ts'
 import { costParts } from './costs.ts'
 import { giveBenches } from './give-benches.ts'
-import { hands } from './give-people.ts'
+import { withPeople } from './give-people.ts'
 import { limitsOf } from './limits.ts'
 import { loadsOf } from './loads.ts'
 import { matchStock } from './match-stock.ts'
@@ -25,8 +25,9 @@ export function readAnswer(planned: Planned): Answer {
   const matches = matchStock(season, solution, planned.starts)
   const shares = shareMothers(season, planned.starts)
   const benches = giveBenches(nursery, season, planned.starts)
-  const workers = hands(season)
-  const starts = plannedStarts(planned, matches, shares, benches, workers)
+  const begun = plannedStarts(planned, matches, shares, benches)
+  const tasks = tasksOf(planned, begun, shares)
+  const starts = withPeople(planned, begun, tasks)
   const orders = orderForecasts(planned, matches)
   return {
     starts,
@@ -35,7 +36,7 @@ export function readAnswer(planned: Planned): Answer {
     limits: limitsOf(planned),
     plantings: plantingsOf(planned),
     changes: changesOf(planned, orders),
-    tasks: tasksOf(planned, starts, shares, workers),
+    tasks,
     costParts: costParts(planned),
     assumed: [...season.assumed, ...overfull(planned), ...boughtIn(planned)],
   }

@@ -1,20 +1,18 @@
 import type { BenchId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { PlannedStart } from '../plan.ts'
-import type { Hands } from './give-people.ts'
 import type { Match } from './match-stock.ts'
 import { type ChosenStart, type Planned, weekName } from './planned.ts'
 import type { MotherShare } from './share-mothers.ts'
 
 const whole = (number: number) => Math.round(number)
 
-/** The starts as the nursery reads them: from which mothers and rootstocks, on which bench, by whom, for whom. */
+/** The starts as the nursery reads them: from which mothers and rootstocks, on which bench, for whom. */
 export function plannedStarts(
   planned: Planned,
   matches: readonly Match[],
   shares: readonly MotherShare[],
   benches: readonly (BenchId | null)[],
-  hands: Hands,
 ): PlannedStart[] {
   const { season, starts } = planned
   const sharesOf = grouped(shares, share => share.start)
@@ -45,7 +43,7 @@ export function plannedStarts(
       ),
       rootstocks: rootstocksOf(planned, start, takenBy.get(s) ?? []),
       bench: benches[s]!,
-      people: peopleOf(start, hands),
+      people: [],
       orders: [
         ...grouped(
           made.flatMap(({ taker, number }) =>
@@ -92,18 +90,6 @@ function rootstocksOf(
         number,
       },
     ]
-  })
-}
-
-/** Who works in the week of the start. */
-function peopleOf({ week, number, course }: ChosenStart, hands: Hands): PlannedStart['people'] {
-  return course.labour.flatMap(({ skill, perPlant, perBatch }) => {
-    const at = -course.firstOffset
-    const minutes = number * (perPlant[at] ?? 0) + (perBatch[at] ?? 0)
-    if (minutes < 0.5) return []
-    return hands
-      .give(skill, week, minutes)
-      .map(given => ({ person: given.person, skill, minutes: Math.round(given.minutes) }))
   })
 }
 

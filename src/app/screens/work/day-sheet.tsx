@@ -23,7 +23,7 @@ export function DaySheet({
   const names = useNames()
   const stateOf = (task: string): TaskState =>
     sent.has(task) ? 'done' : unsent.has(task) ? 'waiting' : 'open'
-  const title = day === null ? t('work.anyDay') : format.weekday(day)
+  const title = day === null ? t('work.unfit') : format.weekday(day)
   return (
     <section className={day === today ? 'sheet day today' : 'sheet day'} aria-label={title}>
       <header className="day-head">
@@ -34,9 +34,11 @@ export function DaySheet({
         </h2>
         <span className="soft">{t('work.daySum', { time: format.hours(minutes) })}</span>
       </header>
-      {places.map(({ bench, tasks }) => (
-        <div key={bench ?? ''} className="day-place">
-          <h3 className="day-bench">{bench === null ? t('trade.noBench') : names.bench(bench)}</h3>
+      {places.map(({ bench, isAtMothers, tasks }) => (
+        <div key={isAtMothers ? 'mothers' : (bench ?? '')} className="day-place">
+          <h3 className="day-bench">
+            {isAtMothers ? t('work.atMothers') : bench === null ? t('trade.noBench') : names.bench(bench)}
+          </h3>
           <ul>
             {routines(tasks).map(group =>
               group.length === 1 ? (

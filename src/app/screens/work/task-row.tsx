@@ -26,6 +26,7 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
     task.order !== null && t('work.order', { order: task.order }),
     task.person !== null && names.person(task.person),
     task.minutes > 0 && format.hours(task.minutes),
+    task.lacks,
   ].filter(Boolean)
 
   return (

@@ -25,7 +25,20 @@ const benches = new Map([
 const task = (id: string, day: string | null, at: string | null, minutes = 30): Task =>
   ({ id, day, bench: at, minutes }) as Task
 
-test('days in order, "any day" last; within a day from the mother block through the houses to the field', () => {
+test('wood is cut at the mother trees before the work of the benches', () => {
+  const collect = { ...task('cut', '2026-03-17', null), kindOfTask: 'collect' } as Task
+  const [day] = walkingOrder(
+    [task('b', '2026-03-17', 'mist-1'), collect, task('x', '2026-03-17', null)],
+    benches,
+  )
+  expect(day!.places.map(({ isAtMothers, tasks }) => [isAtMothers, tasks[0]!.id])).toEqual([
+    [true, 'cut'],
+    [false, 'b'],
+    [false, 'x'],
+  ])
+})
+
+test('days in order, what does not fit last; within a day from the mother block through the houses to the field', () => {
   const days = walkingOrder(
     [
       task('e', null, 'mist-1'),

@@ -4,11 +4,13 @@ import { PLACES } from '../../data/places.ts'
 
 export interface WorkPlace {
   readonly bench: string | null
+  /** Wood is cut and shoots are prepared at the mother trees, before anything else of the day. */
+  readonly isAtMothers: boolean
   readonly tasks: readonly Task[]
 }
 
 export interface WorkDay {
-  /** Null: any day of the week. */
+  /** Null: what does not fit into the week. */
   readonly day: string | null
   readonly minutes: number
   readonly places: readonly WorkPlace[]
@@ -27,6 +29,9 @@ const alongTheBenches = (benches: ReadonlyMap<string, Bench>) => (a: string | nu
   )
 }
 
+const isAtMothers = ({ bench, kindOfTask }: Task): boolean =>
+  bench === null && (kindOfTask === 'collect' || kindOfTask === 'prepare')
+
 /** The week's tasks by day and, within a day, in the order in which one walks past them. */
 export const walkingOrder = (
   tasks: readonly Task[],
@@ -38,12 +43,19 @@ export const walkingOrder = (
   return [...days]
     .sort(([a], [b]) => (a === null ? 1 : b === null ? -1 : a.localeCompare(b)))
     .map(([day, ofDay]) => {
+      const atMothers = ofDay.filter(isAtMothers)
       const places = new Map<string | null, Task[]>()
-      for (const task of ofDay) places.set(task.bench, [...(places.get(task.bench) ?? []), task])
+      for (const task of ofDay)
+        if (!isAtMothers(task)) places.set(task.bench, [...(places.get(task.bench) ?? []), task])
       return {
         day,
         minutes: ofDay.reduce((sum, { minutes }) => sum + minutes, 0),
-        places: [...places].sort(([a], [b]) => along(a, b)).map(([bench, here]) => ({ bench, tasks: here })),
+        places: [
+          ...(atMothers.length > 0 ? [{ bench: null, isAtMothers: true, tasks: atMothers }] : []),
+          ...[...places]
+            .sort(([a], [b]) => along(a, b))
+            .map(([bench, here]) => ({ bench, isAtMothers: false, tasks: here })),
+        ],
       }
     })
 }
