@@ -3,15 +3,19 @@ import { seededRandom } from '../science/index.ts'
 import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
 import { buildSeasonModel, withoutMargins } from './model/build-season-model.ts'
-import type { SeasonSolver, Solution } from './model/season-model.ts'
+import type { Margins, Solution } from './model/season-model.ts'
 import { openSolver } from './model/solve.ts'
 import type { Outcome, Plan, Progress } from './plan.ts'
-import { type PlanMemory, rememberedMargins, rememberMargins } from './plan-memory.ts'
+import type { PlanMemory } from './plan-memory.ts'
 import { readSeason } from './reading/read-season.ts'
+import { type MadePlan, replan } from './replan/replan.ts'
+import { restsOn } from './replan/rests-on.ts'
+import { type ShownPlan, shownPlan } from './replan/shown-plan.ts'
 import type { Season, SeasonStart } from './season.ts'
 import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
 import { byComponent } from './simulate/simulate-by-component.ts'
 import type { SimulatedSeasons, SimulationInput } from './simulate/simulate-seasons.ts'
+import { movedStarts, savedByMoving } from './sureness/saved-by-moving.ts'
 import { surePlan } from './sureness/sure-plan.ts'
 import { withCover } from './sureness/with-cover.ts'
 
@@ -23,7 +27,7 @@ export interface PlanWish {
   /** Seasons simulated for the chances that are shown. */
   readonly seasons: number
   readonly seed: number
-  /** The plan made before, if there was one: its margins are a good place to begin. */
+  /** The plan made before, if there was one: what of it still serves its orders stays as people have seen it. */
   readonly previous?: Plan | null
   /** Entries since the plan that this one is compared with: the reasons for what changes. */
   readonly news?: readonly Entry[]
@@ -60,12 +64,88 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
   const season = readSeason(nursery, wish.today)
   if (season.orders.length === 0) return nothingToPlan(season, wish, 'No order is open.')
 
+  const { previous } = wish
+  const isShown = previous?.outcome.kind === 'filled' || previous?.outcome.kind === 'short'
+  const shown = isShown ? shownPlan(nursery, season, previous) : null
+  const standing: Season = shown ? { ...season, shown: shown.starts } : season
+  const job: Job = {
+    season: standing,
+    shown,
+    wish,
+    hooks,
+    isStopped,
+    tell: (stage, round, worst) =>
+      tell(
+        stage,
+        stage === 'margins' ? Math.min(0.7, 0.2 + 0.07 * round) : 0.7 + 0.07 * round,
+        `Round ${round}: the order furthest from its wish is ${Math.round(100 * worst)} points off.`,
+      ),
+  }
   tell('relaxation', 0.05, `Weighing ${season.ways.length} ways over ${season.weeks} weeks.`)
+  const isSameNursery = previous?.restsOn === restsOn(nursery)
+  const made = (isSameNursery && (await planAgain(job))) || (await planAnew(job))
+
+  tell('answer', 0.95, 'Saying it in words.')
+  const planned: Planned = {
+    nursery,
+    season,
+    margins: made.margins,
+    model: made.whole.model,
+    solution: made.whole.solution,
+    relaxed: made.relaxed,
+    outcomes: orderOutcomes(season, made.simulated),
+    loads: simulatedLoads(season, made.simulated),
+    starts: made.starts,
+    today: wish.today,
+    before: wish.previous ?? null,
+    news: wish.news ?? [],
+  }
+  return {
+    ...heading(season, wish),
+    outcome: outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped()),
+    cost: rounded(made.whole.cost),
+    gapShare: made.whole.gapShare,
+    seasonsSimulated: wish.seasons,
+    ...readAnswer(planned),
+    bought: made.whole.solution.bought.map(({ kind, week, number }) => ({
+      kind: season.kinds[kind]!.id,
+      week: weekName(season, week),
+      number,
+    })),
+    plannedWith: plannedWith(season, made.margins),
+    restsOn: restsOn(nursery),
+    moved: { starts: movedStarts(season, made.starts), saved: rounded(made.saved) },
+  }
+}
+
+interface Job {
+  readonly season: Season
+  readonly shown: ShownPlan | null
+  readonly wish: PlanWish
+  readonly hooks: PlanJobHooks
+  readonly isStopped: () => boolean
+  readonly tell: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
+}
+
+/** From the plan that was shown, as far as it still holds. */
+const planAgain = ({ season, shown, wish, hooks, isStopped, tell }: Job): Promise<MadePlan | null> | null =>
+  shown &&
+  replan({
+    season,
+    shown,
+    seasons: wish.seasons,
+    seed: wish.seed,
+    isStopped,
+    tell,
+    ...(hooks.memory && { memory: hooks.memory.simulated }),
+    ...(hooks.simulate && { simulate: hooks.simulate }),
+  })
+
+async function planAnew({ season, shown, wish, hooks, isStopped, tell }: Job): Promise<MadePlan> {
   const covered = withCover(season)
-  const model = buildSeasonModel(covered, withoutMargins(covered))
-  const solver = await openSolver(model)
+  const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
   try {
-    const { margins, relaxed, whole, starts, simulated } = await surePlan({
+    const sure = await surePlan({
       season,
       covered,
       solver,
@@ -74,46 +154,23 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       proveSeconds: wish.proveSeconds ?? 2,
       isSpread: wish.isSpread ?? false,
       isStopped,
-      ...(hooks.memory && { margins: rememberedMargins(season, hooks.memory) }),
+      tell,
+      ...(shown && { margins: shown.margins }),
       simulate: byComponent(season, wish.seed, hooks.memory?.simulated, hooks.simulate),
-      tell: (stage, round, worst) =>
-        tell(
-          stage,
-          stage === 'margins' ? Math.min(0.7, 0.2 + 0.07 * round) : 0.7 + 0.07 * round,
-          `Round ${round}: the order furthest from its wish is ${Math.round(100 * worst)} points off.`,
-        ),
     })
-
-    if (hooks.memory) rememberMargins(season, margins, hooks.memory)
-    tell('answer', 0.95, 'Saying it in words.')
-    const planned: Planned = {
-      nursery,
-      season,
-      margins,
-      model: whole.model,
-      solution: whole.solution,
-      relaxed,
-      outcomes: orderOutcomes(season, simulated),
-      loads: simulatedLoads(season, simulated),
-      starts,
-      today: wish.today,
-      before: wish.previous ?? null,
-      news: wish.news ?? [],
-    }
-    const answer = readAnswer(planned)
-    return {
-      ...heading(season, wish),
-      outcome: outcomeOf(season, whole.solution, whole.gapShare, isStopped()),
-      cost: rounded(whole.cost),
-      gapShare: whole.gapShare,
-      seasonsSimulated: wish.seasons,
-      ...answer,
-      moved: movedOf(solver, planned),
-    }
+    return { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) }
   } finally {
     solver.dispose()
   }
 }
+
+const plannedWith = (season: Season, { plannedNumber, plannedDueWeek }: Margins): Plan['plannedWith'] =>
+  Object.fromEntries(
+    season.orders.map(({ id, dueWeek }, o) => [
+      id,
+      { number: plannedNumber[o]!, weeksEarly: dueWeek - plannedDueWeek[o]! },
+    ]),
+  )
 
 const rounded = (cost: number) => Math.round(cost * 100) / 100
 
@@ -148,31 +205,12 @@ function nothingToPlan(season: Season, wish: PlanWish, why: string): Plan {
     loads: [],
     limits: [],
     plantings: [],
+    bought: [],
+    plannedWith: {},
+    restsOn: 0,
     changes: [],
     moved: { starts: 0, saved: 0 },
     tasks: [],
     assumed: [...season.assumed],
   }
-}
-
-/** Accepted starts that are begun with fewer than accepted, and what the plan would cost more if they had to stay. */
-function movedOf(solver: SeasonSolver, { relaxed, starts, season }: Planned): Plan['moved'] {
-  const numberOf = new Map(starts.map(({ way, week, number }) => [way * season.weeks + week, number]))
-  const moved = season.accepted.filter(
-    ({ way, week, number }) => (numberOf.get(way * season.weeks + week) ?? 0) < number / 2,
-  )
-  if (moved.length === 0) return { starts: 0, saved: 0 }
-  const columns = solver.model.lessThanAccepted
-  const free = Float64Array.from(columns, () => Number.POSITIVE_INFINITY)
-  const none = new Float64Array(columns.length)
-  const indices = Int32Array.from(columns, ({ column }) => column)
-  solver.setColumnBounds(indices, none, none)
-  const fixed = solver.solve()
-  solver.setColumnBounds(indices, none, free)
-  const moving = columns.reduce(
-    (sum, { column }) => sum + relaxed.columnValue[column]! * solver.model.columns.cost[column]!,
-    0,
-  )
-  const saved = fixed.outcome === 'optimal' ? fixed.objective - (relaxed.objective - moving) : 0
-  return { starts: moved.length, saved: rounded(Math.max(0, saved)) }
 }
