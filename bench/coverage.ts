@@ -1,4 +1,8 @@
 import gammaln from '@stdlib/math-base-special-gammaln'
+import { makeDemoEntries } from '../src/demo/index.ts'
+import { rateBook } from '../src/planning/rates/rate-book.ts'
+import { seenSteps } from '../src/planning/rates/read-rate-book.ts'
+import { foldEntries } from '../src/record/index.ts'
 import overdispersed from '../src/science/fixtures/overdispersed-counts.json' with { type: 'json' }
 import rooting from '../src/science/fixtures/rooting-counts.json' with { type: 'json' }
 import {
@@ -58,6 +62,48 @@ function leaveOut(
   }
 }
 
+const TODAY = '2026-11-25'
+
+/** Every finished step of the invented nursery's three years, foretold by the plan's own rates from all other seasons. */
+function demoBySeason(seed: number) {
+  const nursery = foldEntries(makeDemoEntries({ seed, today: TODAY }))
+  const seen = seenSteps(nursery, TODAY)
+  const sums = levels.map(() => 0)
+  const seasons = [...new Set(seen.map(({ year }) => year))]
+  for (const season of seasons) {
+    const book = rateBook({
+      steps: seen.filter(({ year }) => year !== season),
+      protocols: nursery.protocols,
+      days: [],
+      set: [],
+    })
+    for (const row of seen.filter(({ year }) => year === season)) {
+      const protocol = nursery.protocols.get(row.protocol)!
+      const { alpha, beta } = book.survival(
+        protocol,
+        protocol.steps.findIndex(({ id }) => id === row.step),
+        { kind: row.kind, startMonth: row.month, people: row.person === null ? [] : [row.person] },
+      )
+      insideOf({ ...row, context: {} }, alpha, beta).forEach((part, i) => {
+        sums[i]! += part
+      })
+    }
+  }
+  return { shares: sums.map(sum => sum / seen.length), predicted: seen.length, groups: seasons.length }
+}
+
+/** Several histories as one. */
+function together(parts: readonly ReturnType<typeof leaveOut>[]): ReturnType<typeof leaveOut> {
+  const predicted = parts.reduce((sum, part) => sum + part.predicted, 0)
+  return {
+    shares: levels.map(
+      (_, i) => parts.reduce((sum, part) => sum + part.shares[i]! * part.predicted, 0) / predicted,
+    ),
+    predicted,
+    groups: parts.reduce((sum, part) => sum + part.groups, 0),
+  }
+}
+
 /** Eight seasons of an invented nursery; years, kinds, grafters and batches differ. */
 function inventedHistory(seed: number): readonly RateObservation[] {
   const random = seededRandom(seed)
@@ -88,16 +134,15 @@ export default function measure(): Measured {
     figures[`${name}, counts predicted`] = predicted
     figures[`${name}, groups left out in turn`] = groups
   }
-  const histories = Array.from({ length: 30 }, (_, seed) =>
-    leaveOut(inventedHistory(seed), ['kind', 'grafter', 'year'], ({ context }) => context.year!),
-  )
-  put('30 invented histories by season', {
-    shares: levels.map(
-      (_, i) => histories.reduce((sum, { shares }) => sum + shares[i]!, 0) / histories.length,
+  put('the invented nursery by season, 4 of them', together([1, 2, 3, 4].map(demoBySeason)))
+  put(
+    '30 histories of 8 seasons by season',
+    together(
+      Array.from({ length: 30 }, (_, seed) =>
+        leaveOut(inventedHistory(seed), ['kind', 'grafter', 'year'], ({ context }) => context.year!),
+      ),
     ),
-    predicted: histories.reduce((sum, { predicted }) => sum + predicted, 0),
-    groups: histories.reduce((sum, { groups }) => sum + groups, 0),
-  })
+  )
   const { seeds, units12, cernua } = overdispersed.data
   const single = (observations: readonly Omit<RateObservation, 'batch'>[]) =>
     observations.map((one, i) => ({ ...one, batch: String(i) }))

@@ -173,12 +173,6 @@ export {
 } from './rates/levels.ts'
 export { type LogisticFit, type LogisticInput, logisticRegression } from './rates/logistic.ts'
 export { type PredictedShare, predictShare } from './rates/predict-share.ts'
-export {
-  type BetaShare,
-  type RateCount,
-  type RateFromCountsInput,
-  rateFromCounts,
-} from './rates/rate-from-counts.ts'
 export { fitRootCounts, type RootCountsFit, type RootCountsInput } from './rates/root-counts.ts'
 export {
   chanceToAccept,
