@@ -52,7 +52,7 @@ export interface WayAnswer {
   readonly against: readonly Against[]
 }
 
-export type Against = 'too late' | 'too dear' | 'needs pruning' | 'crowded'
+export type Against = 'not offered' | 'too late' | 'too dear' | 'too big' | 'needs pruning' | 'crowded'
 
 /** What a buyer may care about most. */
 export type WishId = 'soonest' | 'most fruit' | 'money' | 'sure to live' | 'cheapest'

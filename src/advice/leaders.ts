@@ -1,4 +1,4 @@
-import type { Answer, Beaten, WayAnswer, WishId } from './answer.ts'
+import type { Against, Answer, Beaten, WayAnswer, WishId } from './answer.ts'
 import { WISHES } from './answer.ts'
 
 /** Differences smaller than this share are no lead. */
@@ -40,19 +40,27 @@ const beats = (a: readonly number[], b: readonly number[]): boolean => {
   return false
 }
 
-/** Only ways that may give the wanted fruit at all can serve a wish; those against a stated limit stand back. */
-const serves = (way: WayAnswer): boolean => way.cropSoFar.mean.at(-1)! > 0
+/** A way serves a wish only where it gives the wanted fruit: at least this share of what the best gives. */
+const SOME_FRUIT = 0.02
+
+/** Reasons that shut a way out, as long as another is left. */
+const shutsOut: ReadonlySet<Against> = new Set<Against>(['not offered', 'too dear', 'too late', 'too big'])
 
 export function bestOf(ways: readonly WayAnswer[]): Answer['best'] {
-  const able = ways.filter(serves)
-  const allowed = able.filter(way => !way.against.includes('too dear') && !way.against.includes('too late'))
+  const fruit = (way: WayAnswer) => way.cropSoFar.mean.at(-1)!
+  const most = Math.max(0, ...ways.map(fruit))
+  const able = ways.filter(way => fruit(way) > 0 && fruit(way) >= SOME_FRUIT * most)
+  const allowed = able.filter(way => !way.against.some(reason => shutsOut.has(reason)))
   const field = allowed.length > 0 ? allowed : able
   return Object.fromEntries(
     WISHES.map(wish => {
       const measure = measures[wish]
       let best: WayAnswer | undefined
       for (const way of field) if (best === undefined || beats(measure(way), measure(best))) best = way
-      const none = best === undefined || (wish === 'soonest' && !Number.isFinite(best.firstFruit.middle))
+      const none =
+        best === undefined ||
+        (wish === 'soonest' && !Number.isFinite(best.firstFruit.middle)) ||
+        (wish === 'money' && best.presentValue.mean <= 0)
       return [wish, none ? null : best!.way.id]
     }),
   ) as Record<WishId, string | null>

@@ -50,6 +50,8 @@ export const Ground = z.discriminatedUnion('kind', [
       kind: z.literal('ground'),
       exposure: z.enum(['sheltered', 'open', 'windy']).default('open'),
       staked: z.boolean().default(true),
+      /** Young trees are covered on frosty nights. */
+      covered: z.boolean().default(true),
     })
     .readonly(),
   z
@@ -76,7 +78,7 @@ export const Question = z
     wanted: z.enum(['named', 'any']).default('named'),
     cultivar: z.string().max(120).default(''),
     amount: Amount.default({ kind: 'trees', trees: 1 }),
-    ground: Ground.default({ kind: 'ground', exposure: 'open', staked: true }),
+    ground: Ground.default({ kind: 'ground', exposure: 'open', staked: true, covered: true }),
     climate: ClimateSaid,
     yearsAhead: z.number().int().min(1).max(40).default(15),
     /** A partner for pollination: there already, planted with it, or none. */
@@ -88,6 +90,8 @@ export const Question = z
     /** What money earns elsewhere in a year, as a share. */
     interest: z.number().min(0).max(0.5).default(0.05),
     offers: z.array(Offer).max(200).readonly().default([]),
+    /** Only what is on offer may lead; the rest is shown beside it. */
+    onlyOffered: z.boolean().default(false),
     /** Assumptions overruled, by their middle value. */
     set: z.partialRecord(AssumptionKey, z.number()).readonly().default({}),
   })

@@ -1,5 +1,6 @@
 import type { Importance, Species, SpeciesWay } from '../trade/facts/index.ts'
 import { type MethodId, markOfMethod, type TreeForm } from '../trade/index.ts'
+import { type FruitGroup, groupOf } from './assumptions/fruit-group.ts'
 import { type Rootstock, rootstocksOf } from './assumptions/rootstock.ts'
 import type { Offer, Question } from './question.ts'
 
@@ -30,6 +31,15 @@ const usual = (ways: readonly SpeciesWay[]): SpeciesWay | undefined =>
     .filter(way => way.importance !== 'experimental')
     .sort((a, b) => rank[a.importance] - rank[b.importance])[0]
 
+/** Plants without a trunk are not worked anew, and carry no second cultivar. */
+const hasNoTrunk: ReadonlySet<FruitGroup> = new Set<FruitGroup>([
+  'vine',
+  'berry bush',
+  'bean',
+  'cactus',
+  'giant herb',
+])
+
 const isOwnRoot = (way: SpeciesWay) => way.role.includes('own-root')
 const isScion = (way: SpeciesWay) => way.role.startsWith('scion') || way.role === 'grafted vine'
 
@@ -45,12 +55,13 @@ function formsOf(species: Species, wouldRework: boolean): readonly Omit<TreeWay,
   const cutting = byMark('cutting')
   const layer = byMark('layer')
   const division = byMark('division')
+  const isTree = !hasNoTrunk.has(groupOf(species.id))
   const stocks = graft === undefined ? [] : rootstocksOf(species.id)
   return [
     ...(seed === undefined
       ? []
       : [{ ...plain, form: 'seedling' as const, method: seed.method, fromSeed: true }]),
-    ...(seed !== undefined && graft !== undefined && wouldRework
+    ...(seed !== undefined && graft !== undefined && isTree && wouldRework
       ? [
           {
             ...plain,
@@ -71,7 +82,7 @@ function formsOf(species: Species, wouldRework: boolean): readonly Omit<TreeWay,
       ? []
       : [{ ...plain, form: 'divided' as const, method: division.method, ownRoots: true }]),
     ...stocks.map(rootstock => ({ ...plain, form: 'worked' as const, method: graft!.method, rootstock })),
-    ...(graft === undefined
+    ...(graft === undefined || !isTree
       ? []
       : [{ ...plain, form: 'multi-worked' as const, method: graft.method, rootstock: stocks[0]! }]),
   ]

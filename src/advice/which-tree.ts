@@ -1,7 +1,6 @@
 import { equivalentYearlyValue, netPresentValue, paybackYear, seedlingsFor } from '../science/index.ts'
 import { type Species, speciesById } from '../trade/facts/index.ts'
 import type { Against, Answer, WayAnswer } from './answer.ts'
-import { firstYearLoss, usualPrice } from './assumptions/costs.ts'
 import { partnerNeed } from './assumptions/partner.ts'
 import { type TreeFigures, treeFigures } from './assumptions/tree-figures.ts'
 import { bearingSexShare } from './assumptions/true-from-seed.ts'
@@ -9,7 +8,8 @@ import { cautionsFor } from './cautions.ts'
 import { chillHoursOf } from './climate/chill-and-heat.ts'
 import { coldestNightOnceIn, readClimate } from './climate/read-climate.ts'
 import { beatenWays, bestOf, leadersOf } from './leaders.ts'
-import { type Course, courseOf, type WayCosts } from './planting/course.ts'
+import { costsOf } from './planting/costs-of.ts'
+import { type Course, courseOf } from './planting/course.ts'
 import { type Future, futures } from './planting/futures.ts'
 import { type SiteYears, siteYears } from './planting/site-years.ts'
 import { standOf } from './planting/stand.ts'
@@ -76,7 +76,7 @@ function wayAnswer(
 ): WayAnswer {
   const need = partnerNeed(species.id)
   const stand = standOf(way, question, figures, need)
-  const costs = costsOf(way, question)
+  const costs = costsOf(way, species, question, figures, stand.trees)
   const isServed =
     question.partner === 'near' ||
     way.form === 'multi-worked' ||
@@ -87,14 +87,6 @@ function wayAnswer(
   const courses = all.map((future, i) => courseOf(input, future, site[i]!))
   return summed(input, courses)
 }
-
-const costsOf = (way: TreeWay, question: Question): WayCosts => ({
-  price: way.offer?.price ?? usualPrice[way.form].typical,
-  firstYearLoss: firstYearLoss[way.form].typical,
-  staked:
-    question.ground.kind === 'ground' &&
-    ((question.ground.staked && way.ownRoots) || way.rootstock?.stakeForLife === true),
-})
 
 function summed(
   { way, question, figures, stand, costs }: Parameters<typeof courseOf>[0],
@@ -108,15 +100,16 @@ function summed(
   const standing = yearlySpread(courses.map(course => course.standing)).mean
   const first = spreadOf(courses.map(course => course.firstFruit))
   const trueShare = meanOf(courses.map(course => course.trueShare))
-  const each = costs.price + figures.plantingCost.typical + (costs.staked ? figures.stakeCost.typical : 0)
   const spend =
-    (stand.trees * (1 + costs.firstYearLoss) + stand.partners) * each +
-    (way.reworkedInYear === null ? 0 : stand.trees * figures.reworkCost.typical)
+    (stand.trees * (1 + costs.firstYearLoss) + stand.partners) * costs.setUp +
+    (way.reworkedInYear === null ? 0 : stand.trees * costs.reworking)
   const against: Against[] = []
+  if (question.onlyOffered && way.offer === null) against.push('not offered')
   if (question.firstFruitWithinYears !== null && first.middle > question.firstFruitWithinYears)
     against.push('too late')
   if (question.spendAtMost !== null && spend > question.spendAtMost) against.push('too dear')
-  if (stand.pruned) against.push('needs pruning')
+  if (stand.tooBig) against.push('too big')
+  else if (stand.pruned) against.push('needs pruning')
   if (stand.crowded) against.push('crowded')
   return {
     way,

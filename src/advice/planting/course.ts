@@ -26,6 +26,10 @@ export interface Course {
 /** What a way costs, for each tree: figured once, used in every future. */
 export interface WayCosts {
   readonly price: number
+  /** The tree in the ground: price, planting, stake. */
+  readonly setUp: number
+  /** One scion worked onto it later. */
+  readonly reworking: number
   readonly firstYearLoss: number
   readonly staked: boolean
 }
@@ -35,6 +39,9 @@ const HARDENING_YEARS = 5
 const SEEDLING_HARDENING_YEARS = 4
 /** Roots in a container meet the frost from all sides: so many degrees more tender. Common practice. */
 const CONTAINER_CELSIUS = 3
+/** A cover over a young tree on frosty nights keeps off so many degrees. Common practice: two to three. */
+const COVER_CELSIUS = 2.5
+const COVERED_YEARS = 4
 /** So many degrees beyond what kills the top, the roots die too; less in a container. From memory. */
 const ROOTS_CELSIUS = 4
 const CONTAINER_ROOTS_CELSIUS = 2
@@ -81,6 +88,7 @@ export function courseOf(input: CourseInput, future: Future, site: SiteYears): C
   const flows = new Float64Array(years + 1)
   const inPot = question.ground.kind === 'container'
   const rootsFreeze = question.ground.kind === 'container' && question.ground.winter !== 'moved inside'
+  const covered = question.ground.kind === 'ground' && question.ground.covered
   const { trees, partners } = stand
 
   const waits = way.offer === null ? 0 : way.offer.waitYears + (future.promise < way.offer.chance ? 0 : 1)
@@ -129,8 +137,7 @@ export function courseOf(input: CourseInput, future: Future, site: SiteYears): C
         (costs.staked ? STAKED : 1)
       : 0
 
-  const setUp = costs.price + figures.plantingCost.typical + (costs.staked ? figures.stakeCost.typical : 0)
-  flows[planted] = -(trees * (1 + costs.firstYearLoss) + partners) * setUp
+  flows[planted] = -(trees * (1 + costs.firstYearLoss) + partners) * costs.setUp
   standing[planted] = 1
 
   for (let year = planted + 1; year <= years; year++) {
@@ -142,7 +149,7 @@ export function courseOf(input: CourseInput, future: Future, site: SiteYears): C
     ) {
       const again = age > way.reworkedInYear
       const taken = goodOf(trees, reworkShare, again ? future.secondRework : future.firstRework)
-      flows[year]! -= trees * (again ? 1 - good : 1) * figures.reworkCost.typical
+      flows[year]! -= trees * (again ? 1 - good : 1) * costs.reworking
       const now = again ? good + (1 - good) * taken : taken + (1 - taken) * seedlings
       if (taken > 0 && !reworked) {
         reworked = true
@@ -162,7 +169,8 @@ export function courseOf(input: CourseInput, future: Future, site: SiteYears): C
       young +
       hardened * (mature - young) +
       (rootsFreeze ? CONTAINER_CELSIUS : 0) -
-      (way.rootstock?.hardierCelsius ?? 0)
+      (way.rootstock?.hardierCelsius ?? 0) -
+      (covered && age <= COVERED_YEARS ? COVER_CELSIUS : 0)
     const beyond = limit - site.coldestNight[year]!
     if (beyond > 0) {
       const rootsDie = beyond > (rootsFreeze ? CONTAINER_ROOTS_CELSIUS : ROOTS_CELSIUS)

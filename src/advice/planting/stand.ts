@@ -17,6 +17,8 @@ export interface Stand {
   readonly squareMetres: number
   /** Cut back each year to keep inside the room or the height. */
   readonly pruned: boolean
+  /** It would grow so much above the height allowed that pruning costs it its crop. */
+  readonly tooBig: boolean
   /** The area holds fewer trees than one at the usual spacing. */
   readonly crowded: boolean
 }
@@ -28,6 +30,9 @@ const OWN_ROOT_VIGOUR = 0.95
 
 export const vigourOf = (way: TreeWay): number =>
   way.rootstock !== null ? way.rootstock.vigourShare : way.ownRoots ? OWN_ROOT_VIGOUR : SEEDLING_VIGOUR
+
+/** Held below three quarters of its height, a tree answers with shoots instead of fruit. Common practice. */
+const HELD_AT_LEAST = 0.75
 
 /** A pot of 50 litres carries about 1.1 m² of canopy and 1.8 m of height; canopy goes by the area of the root ball. From memory. */
 const potCanopy = (litres: number): number => 1.1 * (litres / 50) ** (2 / 3)
@@ -59,6 +64,7 @@ export function standOf(way: TreeWay, question: Question, figures: TreeFigures, 
       heightMetres: height,
       squareMetres: spaceEach * (amount.trees + partnersFor(amount.trees)),
       pruned: tall > limit,
+      tooBig: limit < HELD_AT_LEAST * tall,
       crowded: false,
     }
 
@@ -75,6 +81,7 @@ export function standOf(way: TreeWay, question: Question, figures: TreeFigures, 
     heightMetres: height,
     squareMetres: amount.squareMetres,
     pruned: tall > limit || room < spaceEach,
+    tooBig: limit < HELD_AT_LEAST * tall,
     crowded: room < spaceEach,
   }
 }

@@ -1,0 +1,229 @@
+import { speciesById } from '../trade/facts/index.ts'
+import { type Answer, WISHES, type WishId } from './answer.ts'
+import { treeFigures } from './assumptions/tree-figures.ts'
+import type { AssumptionKey, Offer, Question } from './question.ts'
+import { whichTree } from './which-tree.ts'
+
+/** An input that may turn the answer: an assumption, or something the buyer said. */
+export type TurningInput =
+  | AssumptionKey
+  | 'coldestNight'
+  | 'heightMetres above sea'
+  | 'yearsAhead'
+  | 'interest'
+  | 'price of the leading way'
+  | 'litres'
+  | 'squareMetres'
+
+/** How far one input must move before another way serves a wish best, all else as it is. */
+export interface TurningPoint {
+  readonly wish: WishId
+  readonly input: TurningInput
+  readonly from: number
+  readonly to: number
+  /** The way that leads beyond; null where none does. */
+  readonly way: string | null
+  /** How far that is, as a share of what is thought possible for the input, 0 to 1. */
+  readonly distance: number
+}
+
+interface Lever {
+  readonly input: TurningInput
+  readonly from: number
+  readonly least: number
+  readonly most: number
+  /** Goes in whole steps. */
+  readonly whole?: true
+  readonly with: (value: number) => Question
+}
+
+/** Fewer futures than an answer has: a turning point is given to a tenth or so. */
+const FUTURES = 100
+/** How far out to look at first, as shares of the way to the end; then halved in between. */
+const LOOKS = [0.2, 0.5, 1]
+const HALVINGS = 6
+
+const years: readonly AssumptionKey[] = ['yearsToFruitSeedling', 'yearsToFruitClonal', 'yearsFirstToFull']
+const amounts: readonly AssumptionKey[] = [
+  'fullCropKgPerSquareMetre',
+  'fruitWorthPerKg',
+  'carePerSquareMetre',
+]
+const shares: readonly AssumptionKey[] = ['trueFromSeedShare', 'worthKeepingShare', 'reworkTakeShare']
+const temperatures: readonly AssumptionKey[] = ['minMatureCelsius']
+
+function leversOf(question: Question, answer: Answer, wish: WishId | null): readonly Lever[] {
+  const species = speciesById(question.species)
+  if (species === undefined) return []
+  const figures = treeFigures(species, question.set)
+  const assumed = (key: AssumptionKey, least: number, most: number): Lever => ({
+    input: key,
+    from: figures[key].typical,
+    least,
+    most,
+    with: value => ({ ...question, set: { ...question.set, [key]: value } }),
+  })
+  const times = (key: AssumptionKey, low: number, high: number): Lever =>
+    assumed(key, figures[key].typical * low, figures[key].typical * high)
+  if (wish !== null) {
+    const leading = answer.ways.find(({ way }) => way.id === answer.best[wish])
+    return leading === undefined ? [] : [priceLever(question, leading)]
+  }
+  const asksShare = question.wanted === 'named' ? 'trueFromSeedShare' : 'worthKeepingShare'
+  return [
+    ...years.map(key => times(key, 0.4, 2.5)),
+    ...amounts.map(key => times(key, 0.2, 5)),
+    ...shares
+      .filter(key => key === asksShare || (key === 'reworkTakeShare' && question.wouldRework))
+      .map(key => assumed(key, 0, 1)),
+    ...temperatures.map(key => assumed(key, figures[key].typical - 8, figures[key].typical + 8)),
+    ...saidLevers(question),
+  ]
+}
+
+function priceLever(question: Question, leading: Answer['ways'][number]): Lever {
+  const form = leading.way.form === 'reworked' ? 'seedling' : leading.way.form
+  const offered: Offer = leading.way.offer ?? {
+    form,
+    rootstock: leading.way.rootstock?.id ?? null,
+    label: leading.way.id,
+    price: leading.price,
+    waitYears: 0,
+    chance: 1,
+  }
+  return {
+    input: 'price of the leading way',
+    from: leading.price,
+    least: leading.price * 0.2,
+    most: leading.price * 5,
+    with: price => ({
+      ...question,
+      offers: [...question.offers.filter(offer => offer !== offered), { ...offered, price }],
+    }),
+  }
+}
+
+function saidLevers(question: Question): readonly Lever[] {
+  const { climate, amount, ground } = question
+  const out: Lever[] = [
+    {
+      input: 'yearsAhead',
+      from: question.yearsAhead,
+      least: 3,
+      most: 40,
+      whole: true,
+      with: yearsAhead => ({ ...question, yearsAhead }),
+    },
+    {
+      input: 'interest',
+      from: question.interest,
+      least: 0,
+      most: 0.25,
+      with: interest => ({ ...question, interest }),
+    },
+  ]
+  if (climate.kind === 'normals')
+    out.push({
+      input: 'coldestNight',
+      from: climate.coldestNightCelsius,
+      least: climate.coldestNightCelsius - 10,
+      most: climate.coldestNightCelsius + 10,
+      with: value => ({
+        ...question,
+        climate: {
+          ...climate,
+          coldestNightCelsius: value,
+          coldestInTenYearsCelsius:
+            climate.coldestInTenYearsCelsius === null
+              ? null
+              : climate.coldestInTenYearsCelsius + value - climate.coldestNightCelsius,
+        },
+      }),
+    })
+  if (climate.kind === 'place')
+    out.push({
+      input: 'heightMetres above sea',
+      from: climate.heightMetres,
+      least: Math.max(-400, climate.heightMetres - 1000),
+      most: Math.min(4500, climate.heightMetres + 1500),
+      with: heightMetres => ({ ...question, climate: { ...climate, heightMetres } }),
+    })
+  if (ground.kind === 'container')
+    out.push({
+      input: 'litres',
+      from: ground.litres,
+      least: ground.litres * 0.2,
+      most: Math.min(2000, ground.litres * 5),
+      with: litres => ({ ...question, ground: { ...ground, litres } }),
+    })
+  if (amount.kind === 'area')
+    out.push({
+      input: 'squareMetres',
+      from: amount.squareMetres,
+      least: Math.max(1, amount.squareMetres * 0.1),
+      most: amount.squareMetres * 10,
+      with: squareMetres => ({ ...question, amount: { ...amount, squareMetres } }),
+    })
+  return out
+}
+
+/** Turning points one input at a time, so that a screen may look between them. */
+export function* turningPoints(question: Question, answer: Answer): Generator<TurningPoint> {
+  const asked = (changed: Question) => whichTree(changed, FUTURES)!.best
+  const base = asked(question)
+  // Where fewer futures give another leader, it is too close to say what would turn it.
+  const wishes = WISHES.filter(wish => base[wish] !== null && base[wish] === answer.best[wish])
+  for (const lever of leversOf(question, answer, null)) yield* turnsOf(lever, wishes, base, asked)
+  for (const wish of wishes.filter(one => one === 'money' || one === 'cheapest'))
+    for (const lever of leversOf(question, answer, wish)) yield* turnsOf(lever, [wish], base, asked)
+}
+
+function* turnsOf(
+  lever: Lever,
+  wishes: readonly WishId[],
+  base: Answer['best'],
+  asked: (changed: Question) => Answer['best'],
+): Generator<TurningPoint> {
+  const known = new Map<number, Answer['best']>()
+  const at = (value: number) => {
+    const place = lever.whole ? Math.round(value) : value
+    let best = known.get(place)
+    if (best === undefined) {
+      best = asked(lever.with(place))
+      known.set(place, best)
+    }
+    return best
+  }
+  for (const wish of wishes) {
+    let nearest: TurningPoint | undefined
+    for (const end of [lever.least, lever.most]) {
+      if (end === lever.from || (end < lever.from && lever.least >= lever.from)) continue
+      if (end === lever.most && lever.most <= lever.from) continue
+      let same = 0
+      for (const look of LOOKS) {
+        const place = (share: number) => lever.from + share * (end - lever.from)
+        if (at(place(look))[wish] === base[wish]) {
+          same = look
+          continue
+        }
+        let other = look
+        for (let i = 0; i < HALVINGS; i++) {
+          const middle = (same + other) / 2
+          if (at(place(middle))[wish] === base[wish]) same = middle
+          else other = middle
+        }
+        if (nearest === undefined || other < nearest.distance)
+          nearest = {
+            wish,
+            input: lever.input,
+            from: lever.from,
+            to: lever.whole ? Math.round(place(other)) : place(other),
+            way: at(place(other))[wish],
+            distance: other,
+          }
+        break
+      }
+    }
+    if (nearest !== undefined) yield nearest
+  }
+}
