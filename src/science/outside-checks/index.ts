@@ -12,6 +12,7 @@ import { overdispersedCountsChecks } from './overdispersed-counts.ts'
 import { pairingChecks } from './pairing.ts'
 import { plumRootCuttingsChecks } from './plum-root-cuttings.ts'
 import { posteriorChecks } from './posterior.ts'
+import { quasiLikelihoodChecks } from './quasi-likelihood.ts'
 import { rootingCountsChecks } from './rooting-counts.ts'
 import { samplingChecks } from './sampling.ts'
 import { survivalChecks } from './survival.ts'
@@ -31,6 +32,7 @@ export const outsideChecks = (): readonly OutsideCheck[] => [
   ...overdispersedCountsChecks(),
   ...plumRootCuttingsChecks(),
   ...posteriorChecks(),
+  ...quasiLikelihoodChecks(),
   ...rootingCountsChecks(),
   ...survivalChecks(),
   ...timeInStepChecks(),
