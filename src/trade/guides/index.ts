@@ -1,0 +1,2 @@
+/** The third door of the trade: how each method is done with the hands. */
+export { Drawing } from './drawing.ts'
