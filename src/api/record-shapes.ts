@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { Day } from '../record/index.ts'
 import {
+  Basis,
   BatchId,
   BenchId,
   EntryId,
@@ -54,6 +55,8 @@ export const MotherView = z
     ),
     observations: z.array(z.object({ on: Day, bbch: z.string().nullable(), health: z.string() }).readonly()),
     lots: z.array(LotRow),
+    /** How this fruit's wood is kept, and how many days it is good. */
+    keeping: z.object({ how: z.string(), days: z.number(), basis: Basis }).readonly().nullable(),
     /** What she may still give this season, by material. */
     season: z.array(
       z

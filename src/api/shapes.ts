@@ -135,6 +135,8 @@ export const QueryRow = z
     mother: MotherId.nullable(),
     order: OrderId.nullable(),
     says: z.string(),
+    /** What the entry that raised it said; null where it has not arrived. */
+    raisedBy: z.object({ on: Day, by: PersonId.nullable(), says: z.string() }).readonly().nullable(),
   })
   .readonly()
 export type QueryRow = z.infer<typeof QueryRow>

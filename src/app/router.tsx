@@ -84,6 +84,10 @@ const benches = createRoute({
   validateSearch: said => given({ bench: text(said.bench), week: week(said.week) }),
   component: lazyRouteComponent(() => import('./screens/benches/benches-screen.tsx'), 'BenchesScreen'),
 })
+const benchCount = createRoute({
+  ...under('/benches/$bench/count'),
+  component: lazyRouteComponent(() => import('./screens/benches/bench-count-screen.tsx'), 'BenchCountScreen'),
+})
 const rates = createRoute({
   ...under('/rates'),
   validateSearch: said => given({ find: text(said.find), show: oneOf(said.show, 'own', 'set', 'all') }),
@@ -92,6 +96,10 @@ const rates = createRoute({
 const lineage = createRoute({
   ...under('/lineage/$what/$id'),
   component: lazyRouteComponent(() => import('./screens/lineage/lineage-screen.tsx'), 'LineageScreen'),
+})
+const affected = createRoute({
+  ...under('/lineage/$what/$id/affected'),
+  component: lazyRouteComponent(() => import('./screens/lineage/affected-screen.tsx'), 'AffectedScreen'),
 })
 const year = createRoute({
   ...under('/year'),
@@ -128,8 +136,10 @@ export const router = createRouter({
     count,
     mothers,
     benches,
+    benchCount,
     rates,
     lineage,
+    affected,
     year,
     checks,
     imports,

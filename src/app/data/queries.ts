@@ -9,12 +9,18 @@ export const look = {
     queryOptions({ queryKey: ['batches', state], queryFn: () => client.batches({ state, limit: 100_000 }) }),
   batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
   mothers: () => queryOptions({ queryKey: ['mothers'], queryFn: client.mothers }),
+  mother: (id: string) => queryOptions({ queryKey: ['mothers', id], queryFn: () => client.mother(id) }),
+  holds: () => queryOptions({ queryKey: ['holds'], queryFn: client.holds }),
   queries: () => queryOptions({ queryKey: ['queries'], queryFn: client.queries }),
   benches: (week: string | undefined) =>
     queryOptions({ queryKey: ['benches', week ?? 'now'], queryFn: () => client.benches(week) }),
   lineage: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
   protocol: (id: string) => queryOptions({ queryKey: ['protocol', id], queryFn: () => client.protocol(id) }),
+  affected: (what: 'batch' | 'mother', id: string) =>
+    queryOptions({ queryKey: ['lineage', what, id, 'affected'], queryFn: () => client.affected(what, id) }),
+  benchStand: (id: string) =>
+    queryOptions({ queryKey: ['benches', 'stand', id], queryFn: () => client.benchStand(id) }),
   rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
   plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
   work: (week: string | undefined) =>

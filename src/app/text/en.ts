@@ -2,6 +2,7 @@ import { batch } from './en/batch.ts'
 import { benches } from './en/benches.ts'
 import { common } from './en/common.ts'
 import { imports } from './en/import.ts'
+import { holds } from './en/holds.ts'
 import { lineage } from './en/lineage.ts'
 import { mothers } from './en/mothers.ts'
 import { orders } from './en/orders.ts'
@@ -27,6 +28,7 @@ export const en = {
   batch,
   mothers,
   benches,
+  holds,
   rates,
   protocols,
   lineage,

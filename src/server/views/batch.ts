@@ -116,7 +116,9 @@ export const batchView = (
     holds: (heldBatches(nursery).get(batch.id) ?? []).map(hold => holdRow(memory, hold)),
     licences:
       nursery.kinds.get(batch.kind)?.cultivars.flatMap(id => licenceRow(nursery, id, today) ?? []) ?? [],
-    queries: nursery.queries.filter(query => query.about.batch === batch.id).map(queryRow),
+    queries: nursery.queries
+      .filter(query => query.about.batch === batch.id)
+      .map(query => queryRow(memory, query)),
     orders:
       plan?.orders
         .filter(order => order.ladders.some(ladder => ladder.batch === batch.id))

@@ -1,6 +1,6 @@
 import type { LicenceRow, MotherView } from '../../api/index.ts'
 import { givenInSeason, heldMothers, licenceTally, type Nursery } from '../../record/index.ts'
-import { speciesById } from '../../trade/facts/index.ts'
+import { scionKeeping, speciesById } from '../../trade/facts/index.ts'
 import { type CultivarId, cultivarWriting, MotherId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 import { entriesAbout } from './entries.ts'
@@ -14,6 +14,14 @@ const writingOf = (nursery: Nursery, id: CultivarId): string => {
   if (cultivar === undefined) return id
   const fruit = speciesById(cultivar.species)
   return fruit === undefined ? `‘${cultivar.name}’` : cultivarWriting(fruit, cultivar)
+}
+
+const keepingOf = (nursery: Nursery, id: CultivarId): MotherView['keeping'] => {
+  const species = nursery.cultivars.get(id)?.species
+  const fruit = species === undefined ? undefined : speciesById(species)
+  if (fruit === undefined) return null
+  const { how, days } = scionKeeping(fruit)
+  return { how, days: days.typical, basis: days.basis }
 }
 
 export const licenceRow = (nursery: Nursery, cultivar: CultivarId, today: string): LicenceRow | null => {
@@ -53,13 +61,16 @@ export const motherView = (memory: NurseryMemory, id: string, today: string): Mo
       }))
       .filter(({ left }) => left > 0)
       .sort((a, b) => (a.on < b.on ? -1 : 1)),
+    keeping: keepingOf(nursery, mother.cultivar),
     season: [...new Set(mother.gives.map(({ material }) => material))].map(material => ({
       material,
       ...givenInSeason(mother.gives, state.given, material, today),
     })),
     licence: licenceRow(nursery, mother.cultivar, today),
     holds: (heldMothers(nursery).get(mother.id) ?? []).map(hold => holdRow(memory, hold)),
-    queries: nursery.queries.filter(query => query.about.mother === mother.id).map(queryRow),
+    queries: nursery.queries
+      .filter(query => query.about.mother === mother.id)
+      .map(query => queryRow(memory, query)),
     entries: entriesAbout(memory, mother.id, state.entries),
   }
 }

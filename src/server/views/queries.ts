@@ -1,13 +1,21 @@
 import type { QueryRow } from '../../api/index.ts'
-import { type Nursery, type Query, queryText } from '../../record/index.ts'
+import { entryText, type Query, queryText } from '../../record/index.ts'
+import type { NurseryMemory } from '../nursery-memory.ts'
 
-export const queryRow = (query: Query): QueryRow => ({
-  id: query.id,
-  entry: query.entry,
-  batch: query.about.batch ?? null,
-  mother: query.about.mother ?? null,
-  order: query.about.order ?? null,
-  says: queryText(query),
-})
+export const queryRow = (memory: NurseryMemory, query: Query): QueryRow => {
+  const raised = memory.entry(query.entry)
+  return {
+    id: query.id,
+    entry: query.entry,
+    batch: query.about.batch ?? null,
+    mother: query.about.mother ?? null,
+    order: query.about.order ?? null,
+    says: queryText(query),
+    raisedBy: raised
+      ? { on: raised.on, by: raised.by, says: entryText(raised.body, memory.nursery()) }
+      : null,
+  }
+}
 
-export const queryRows = (nursery: Nursery): QueryRow[] => nursery.queries.map(queryRow)
+export const queryRows = (memory: NurseryMemory): QueryRow[] =>
+  memory.nursery().queries.map(query => queryRow(memory, query))

@@ -1,50 +1,49 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
-import { strike } from '../../data/say.ts'
-import { useNames } from '../../data/use-names.ts'
-import { useDone } from '../../parts/done.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { EntryList } from '../../parts/entry-list.tsx'
 
-/** All that was said of a batch, newest first. A wrong one is struck: it stays to be seen, and counts no more. */
-export function BatchEntries({ view }: { readonly view: BatchView }) {
+/** The numbers of a batch that can be asked for the entries behind them. */
+export const BEHIND = {
+  begun: ['batch-started/1', 'split/1'],
+  standing: [
+    'batch-started/1',
+    'counted/1',
+    'bench-counted/1',
+    'lost/1',
+    'finished/1',
+    'split/1',
+    'joined/1',
+  ],
+  finished: ['finished/1', 'dispatched/1', 'returned/1'],
+  lost: ['lost/1', 'counted/1', 'bench-counted/1'],
+} as const satisfies Record<string, readonly string[]>
+export type Behind = keyof typeof BEHIND
+
+/** All that was said of a batch; or only what stands behind one of its numbers. */
+export function BatchEntries({
+  view,
+  behind,
+  onAll,
+}: {
+  readonly view: BatchView
+  readonly behind: Behind | null
+  readonly onAll: () => void
+}) {
   const { t } = useTranslation()
-  const format = useFormat()
-  const names = useNames()
-  const done = useDone()
+  const kinds: readonly string[] = behind === null ? [] : BEHIND[behind]
+  const shown = view.entries.filter(({ kind }) => behind === null || kinds.includes(kind))
   return (
-    <section className="sheet">
-      <h2>{t('batch.entries')}</h2>
-      <ul className="entries">
-        {[...view.entries].reverse().map(({ id, on, at, by, says, struck }) => (
-          <li key={id} data-struck={struck}>
-            <div>
-              <p>{struck ? <s>{says}</s> : says}</p>
-              <p className="soft small">
-                {t('batch.entryMeta', {
-                  day: format.fullDay(on),
-                  time: at === null ? '' : ` ${at}`,
-                  by: by === null ? t('batch.nobody') : names.person(by),
-                })}
-                {struck && ` · ${t('batch.struck')}`}
-              </p>
-            </div>
-            {!struck && (
-              <Button
-                className="quiet"
-                aria-label={`${t('batch.strike')}: ${says}`}
-                onPress={() =>
-                  void strike([id], t('batch.strikeWhy')).then(said =>
-                    done.tell(t('batch.struckDone', { says }), said),
-                  )
-                }
-              >
-                {t('batch.strike')}
-              </Button>
-            )}
-          </li>
-        ))}
-      </ul>
+    <section className="sheet" id="entries" aria-live="polite">
+      <div className="row">
+        <h2>{t(behind === null ? 'batch.entries' : `batch.behind.${behind}`)}</h2>
+        {behind !== null && (
+          <Button className="quiet" onPress={onAll}>
+            {t('batch.allEntries')}
+          </Button>
+        )}
+      </div>
+      <EntryList entries={shown} />
     </section>
   )
 }

@@ -52,6 +52,10 @@ export function BatchFamily({ view }: { readonly view: BatchView }) {
         <p>
           <Link to="/lineage/$what/$id" params={{ what: 'batch', id: view.row.id }}>
             {t('batch.family')}
+          </Link>{' '}
+          ·{' '}
+          <Link to="/lineage/$what/$id/affected" params={{ what: 'batch', id: view.row.id }}>
+            {t('batch.affected')}
           </Link>
         </p>
       </div>

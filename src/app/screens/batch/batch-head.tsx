@@ -6,13 +6,22 @@ import type { BatchView } from '../../../api/index.ts'
 import { useOutbox } from '../../data/outbox/use-outbox.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.ts'
+import { HoldList } from '../../parts/hold-list.tsx'
+import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
 import { DEEDS, type DeedKind } from './batch-deed.ts'
+import type { Behind } from './batch-entries.tsx'
 import { DeedLeaf } from './deed-leaf.tsx'
 
-export function BatchHead({ view }: { readonly view: BatchView }) {
+export function BatchHead({
+  view,
+  onBehind,
+}: {
+  readonly view: BatchView
+  readonly onBehind: (asked: Behind) => void
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
@@ -41,13 +50,33 @@ export function BatchHead({ view }: { readonly view: BatchView }) {
               days: format.number(daysBetween(row.startedOn, names.nursery?.today ?? deviceDay())),
               protocol: names.protocol(row.protocol),
             })}{' '}
-            <b>{t('batch.standing', { number: format.number(row.standing) })}</b>
-            {row.finished > 0 && <>, {t('batch.finished', { number: format.number(row.finished) })}</>}
-            {row.lost > 0 && <>, {t('batch.lost', { number: format.number(row.lost) })}</>}
+            <Drill
+              says={t('batch.standing', { number: format.number(row.standing) })}
+              ask={() => onBehind('standing')}
+            />
+            {row.finished > 0 && (
+              <>
+                ,{' '}
+                <Drill
+                  says={t('batch.finished', { number: format.number(row.finished) })}
+                  ask={() => onBehind('finished')}
+                />
+              </>
+            )}
+            {row.lost > 0 && (
+              <>
+                ,{' '}
+                <Drill
+                  says={t('batch.lost', { number: format.number(row.lost) })}
+                  ask={() => onBehind('lost')}
+                />
+              </>
+            )}
             {row.benches.length > 0 && <>; {format.list(row.benches.map(id => names.bench(id)))}</>}.
           </p>
           <p className="soft small">{t('batch.identity', { identity: view.identity })}</p>
           {row.onHold && <p className="warn strong">{t('batch.hold')}</p>}
+          {view.holds.length > 0 && <HoldList holds={view.holds} />}
           {unsent > 0 && (
             <p className="warn">{t('batch.waiting', { count: unsent, shown: format.number(unsent) })}</p>
           )}
@@ -60,6 +89,9 @@ export function BatchHead({ view }: { readonly view: BatchView }) {
             ))}
           </div>
         )}
+        {view.licences.map(licence => (
+          <LicenceTally key={licence.cultivar} row={licence} today={names.nursery?.today ?? deviceDay()} />
+        ))}
         <div className="row">
           {isStanding && (
             <Link to="/batches/$batch/count" params={{ batch: row.id }} className="deed large">
@@ -75,5 +107,15 @@ export function BatchHead({ view }: { readonly view: BatchView }) {
       </div>
       {deed !== null && <DeedLeaf view={view} kind={deed} onClose={() => setDeed(null)} />}
     </header>
+  )
+}
+
+/** A number that shows the entries behind it. */
+function Drill({ says, ask }: { readonly says: string; readonly ask: () => void }) {
+  const { t } = useTranslation()
+  return (
+    <Button className="drill" aria-label={t('batch.behindAsk', { says })} onPress={ask}>
+      {says}
+    </Button>
   )
 }

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
+import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
@@ -9,7 +10,7 @@ import { BandPicture } from '../../pictures/band/band-picture.tsx'
 import { daysBetween } from '../../text/format.ts'
 import './batch.css'
 import { AfterCount } from './after-count.tsx'
-import { BatchEntries } from './batch-entries.tsx'
+import { BatchEntries, type Behind } from './batch-entries.tsx'
 import { BatchFamily } from './batch-family.tsx'
 import { BatchHead } from './batch-head.tsx'
 import { LifeStrip } from './life-strip.tsx'
@@ -22,11 +23,18 @@ export function BatchScreen() {
   const { batch } = route.useParams()
   const { nursery } = useNames()
   const view = useQuery(look.batch(batch))
+  const [behind, setBehind] = useState<Behind | null>(null)
   return (
     <Asked query={view} what={t('batch.title', { name: '' })}>
       {data => (
         <div className="stack">
-          <BatchHead view={data} />
+          <BatchHead
+            view={data}
+            onBehind={asked => {
+              setBehind(asked)
+              document.getElementById('entries')?.scrollIntoView({ block: 'start' })
+            }}
+          />
           <AfterCount view={data} />
           <LifeStrip view={data} />
           <div className="batch-columns">
@@ -40,7 +48,7 @@ export function BatchScreen() {
             />
             <BatchFamily view={data} />
           </div>
-          <BatchEntries view={data} />
+          <BatchEntries view={data} behind={behind} onAll={() => setBehind(null)} />
         </div>
       )}
     </Asked>

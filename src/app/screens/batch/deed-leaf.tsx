@@ -43,7 +43,11 @@ export function DeedLeaf({
     kind === 'advance' ? nextStep?.place : view.steps.find(({ step }) => step === draft.step)?.place
   const benches = (names.nursery?.benches ?? []).filter(bench => place === undefined || bench.place === place)
 
+  /** Finishing makes plants ready to leave, which a hold forbids; all else may be said. */
+  const isStopped = kind === 'advance' && view.row.onHold && nextStep === undefined
+
   const keep = async () => {
+    if (isStopped) return
     const body = bodyOfDeed(view, kind, draft)
     if (body === null) return setShort(true)
     const said = await say([body])
@@ -123,7 +127,8 @@ export function DeedLeaf({
             {t('batch.deed.need')}
           </p>
         )}
-        <Button type="submit" className="deed large">
+        {isStopped && <p className="warn strong">{t('batch.heldFinish')}</p>}
+        <Button type="submit" className="deed large" isDisabled={isStopped}>
           {t('common.keep')}
         </Button>
       </form>

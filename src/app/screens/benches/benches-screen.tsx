@@ -9,6 +9,7 @@ import { BenchPicture } from '../../pictures/bench-plan/bench-picture.tsx'
 import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
+import { BenchDeeds } from './bench-deeds.tsx'
 import './benches.css'
 
 const route = getRouteApi('/benches')
@@ -93,6 +94,7 @@ export function BenchesScreen() {
                 void navigate({ search: was => ({ ...was, bench }), replace: true, resetScroll: false })
               }
             />
+            {shown !== undefined && <BenchDeeds bench={shown.bench} />}
             {shown !== undefined && (
               <BenchPicture
                 key={shown.bench}

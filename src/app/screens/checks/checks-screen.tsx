@@ -1,20 +1,26 @@
 import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
+import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import type { QueryRow } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
-import { strike } from '../../data/say.ts'
+import { useNames } from '../../data/use-names.ts'
 import { Asked } from '../../parts/asked.tsx'
-import { useDone } from '../../parts/done.tsx'
+import { StrikeOne } from '../../parts/entry-list.tsx'
+import { HoldList } from '../../parts/hold-list.tsx'
 import { VirtualList } from '../../parts/virtual-list.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import './checks.css'
+import { SettleLeaf } from './settle-leaf.tsx'
 
 /** What does not add up: said as it was, until someone puts it right. */
 export function ChecksScreen() {
   const { t } = useTranslation()
   const format = useFormat()
-  const done = useDone()
+  const names = useNames()
+  const [settling, setSettling] = useState<QueryRow | null>(null)
+  const [wrong, setWrong] = useState<QueryRow | null>(null)
   const queries = useQuery(look.queries())
   return (
     <Asked query={queries} what={t('settings.checks.title')}>
@@ -28,42 +34,81 @@ export function ChecksScreen() {
                 : t('settings.checks.says', { count: rows.length, shown: format.number(rows.length) })}
             </p>
           </div>
-          <VirtualList items={rows} label={t('settings.checks.title')} rowHeight={76} keyOf={({ id }) => id}>
-            {({ entry, batch, order, mother, says }) => (
-              <div className="check">
-                <p>{says}</p>
-                <div className="row">
-                  {batch !== null && (
-                    <Link to="/batches/$batch" params={{ batch }} className="quiet">
-                      {t('settings.checks.openBatch')}
-                    </Link>
-                  )}
-                  {order !== null && (
-                    <Link to="/orders" search={{ order }} className="quiet">
-                      {t('settings.checks.openOrder')}
-                    </Link>
-                  )}
-                  {mother !== null && (
-                    <Link to="/mothers" search={{ mother }} className="quiet">
-                      {t('settings.checks.openMother')}
-                    </Link>
-                  )}
-                  <Button
-                    className="quiet"
-                    onPress={() =>
-                      void strike([entry], t('settings.checks.why')).then(said =>
-                        done.tell(t('settings.checks.struck'), said),
-                      )
-                    }
-                  >
-                    {t('settings.checks.strike')}
-                  </Button>
+          <VirtualList items={rows} label={t('settings.checks.title')} rowHeight={96} keyOf={({ id }) => id}>
+            {row => {
+              const { batch, order, mother, says, raisedBy } = row
+              return (
+                <div className="check">
+                  <div>
+                    <p>{says}</p>
+                    {raisedBy !== null && (
+                      <p className="soft small">
+                        {t('settings.checks.raised', {
+                          day: format.fullDay(raisedBy.on),
+                          by: raisedBy.by === null ? t('batch.nobody') : names.person(raisedBy.by),
+                          says: raisedBy.says,
+                        })}
+                      </p>
+                    )}
+                  </div>
+                  <div className="row">
+                    {batch !== null && (
+                      <Link to="/batches/$batch" params={{ batch }} className="quiet">
+                        {t('settings.checks.openBatch')}
+                      </Link>
+                    )}
+                    {order !== null && (
+                      <Link to="/orders" search={{ order }} className="quiet">
+                        {t('settings.checks.openOrder')}
+                      </Link>
+                    )}
+                    {mother !== null && (
+                      <Link to="/mothers" search={{ mother }} className="quiet">
+                        {t('settings.checks.openMother')}
+                      </Link>
+                    )}
+                    <Button className="quiet" onPress={() => setSettling(row)}>
+                      {t('settings.checks.settle')}
+                    </Button>
+                    <Button className="quiet" onPress={() => setWrong(row)}>
+                      {t('settings.checks.strike')}
+                    </Button>
+                  </div>
                 </div>
-              </div>
-            )}
+              )
+            }}
           </VirtualList>
+          <Holds />
+          {settling !== null && <SettleLeaf query={settling} onClose={() => setSettling(null)} />}
+          {wrong !== null && (
+            <StrikeOne
+              entry={{ id: wrong.entry, says: wrong.raisedBy?.says ?? wrong.says }}
+              onClose={() => setWrong(null)}
+            />
+          )}
         </div>
       )}
     </Asked>
+  )
+}
+
+/** What is on hold, and below it what was released. */
+function Holds() {
+  const { t } = useTranslation()
+  const { data } = useQuery(look.holds())
+  const standing = data?.filter(({ released }) => released === null) ?? []
+  const past = data?.filter(({ released }) => released !== null) ?? []
+  return (
+    <section className="sheet">
+      <h2>{t('holds.title')}</h2>
+      {standing.length === 0 && <p className="soft">{t('holds.none')}</p>}
+      <HoldList holds={standing} />
+      {past.length > 0 && (
+        <details>
+          <summary className="strong">{t('holds.history')}</summary>
+          <HoldList holds={past} />
+        </details>
+      )}
+    </section>
   )
 }

@@ -1,8 +1,9 @@
 import { useQuery } from '@tanstack/react-query'
-import { getRouteApi, useNavigate } from '@tanstack/react-router'
+import { getRouteApi, Link, useNavigate } from '@tanstack/react-router'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { LineagePicture } from '../../pictures/lineage/lineage-picture.tsx'
@@ -51,6 +52,12 @@ export function LineageScreen() {
                     name: own?.name ?? '',
                   })}
                 </Button>
+                <Link to="/lineage/$what/$id/affected" params={{ what, id: params.id }} className="plain">
+                  {t('lineage.affected.open')}
+                </Link>
+                <a className="plain" href={client.downloads.family(what, params.id, 'family.csv')} download>
+                  {t('lineage.affected.table')}
+                </a>
                 <Button className="quiet" onPress={() => setHolding(true)}>
                   {t('lineage.hold')}
                 </Button>

@@ -1,21 +1,30 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { MotherRow } from '../../../api/index.ts'
+import type { MotherView } from '../../../api/index.ts'
 import type { Body } from '../../../record/index.ts'
 import { say } from '../../data/say.ts'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 
+const DONE = {
+  observe: 'mothers.observed',
+  hold: 'mothers.held',
+  retire: 'mothers.retiredDone',
+} as const
+const ASKS = { observe: 'mothers.health', hold: 'mothers.holdWhy', retire: 'mothers.retireWhy' } as const
+
 /** Says what a mother tree looks like, or stops it from giving. */
 export function MotherDeed({
-  row: { mother },
+  view: {
+    row: { mother },
+  },
   deed,
   onClose,
 }: {
-  readonly row: MotherRow
-  readonly deed: 'observe' | 'hold'
+  readonly view: MotherView
+  readonly deed: 'observe' | 'hold' | 'retire'
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
@@ -24,24 +33,26 @@ export function MotherDeed({
   const [bbch, setBbch] = useState('')
   const [isShort, setShort] = useState(false)
   const isGood =
-    deed === 'hold'
+    deed !== 'observe'
       ? words.trim() !== ''
       : (bbch === '' || /^\d\d$/.test(bbch)) && (words.trim() !== '' || bbch !== '')
 
   const keep = async () => {
     if (!isGood) return setShort(true)
     const body: Body =
-      deed === 'hold'
-        ? { kind: 'hold-placed/1', on: { what: 'mother', mother: mother.id }, why: words.trim() }
-        : {
-            kind: 'mother-observed/1',
-            mother: mother.id,
-            bbch: bbch === '' ? null : bbch,
-            health: words.trim(),
-          }
+      deed === 'retire'
+        ? { kind: 'mother-retired/1', mother: mother.id, why: words.trim() }
+        : deed === 'hold'
+          ? { kind: 'hold-placed/1', on: { what: 'mother', mother: mother.id }, why: words.trim() }
+          : {
+              kind: 'mother-observed/1',
+              mother: mother.id,
+              bbch: bbch === '' ? null : bbch,
+              health: words.trim(),
+            }
     const said = await say([body])
     if (!said.kept) return
-    done.tell(t(deed === 'hold' ? 'mothers.held' : 'mothers.observed', { name: mother.name }), said)
+    done.tell(t(DONE[deed], { name: mother.name }), said)
     onClose()
   }
   return (
@@ -57,14 +68,14 @@ export function MotherDeed({
           <Field label={t('mothers.bbch')} inputMode="numeric" value={bbch} onChange={setBbch} />
         )}
         <Field
-          label={t(deed === 'hold' ? 'mothers.holdWhy' : 'mothers.health')}
+          label={t(ASKS[deed])}
           {...(deed === 'observe' ? { placeholder: t('mothers.healthHint') } : {})}
           value={words}
           onChange={setWords}
         />
         {isShort && !isGood && (
           <p className="warn" role="alert">
-            {t(deed === 'hold' ? 'batch.deed.need' : 'mothers.need')}
+            {t(deed === 'observe' ? 'mothers.need' : 'holds.need')}
           </p>
         )}
         <Button type="submit" className="deed large">

@@ -1,87 +1,143 @@
+import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { MotherRow } from '../../../api/index.ts'
+import type { MotherView } from '../../../api/index.ts'
+import { look } from '../../data/queries.ts'
+import { deviceDay } from '../../data/today.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { EntryList } from '../../parts/entry-list.tsx'
+import { HoldList } from '../../parts/hold-list.tsx'
+import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { useFormat } from '../../text/use-format.ts'
+import { ChangeMother } from './change-mother.tsx'
+import { LabResult } from './lab-result.tsx'
 import { MotherDeed } from './mother-deed.tsx'
+import { MotherHealth } from './mother-health.tsx'
+import { MotherOrigin } from './mother-origin.tsx'
+import { WoodCollected } from './wood-collected.tsx'
+import { WoodInHand } from './wood-in-hand.tsx'
 
-/** One mother tree: what it may give, its health, where its wood came from. */
-export function MotherDetail({ row }: { readonly row: MotherRow }) {
+const DEEDS = ['observe', 'hold', 'retire'] as const
+type Doing = (typeof DEEDS)[number] | 'lab' | 'wood' | 'change'
+
+/** One mother tree: what it may give, its health, the wood in hand, where it is from, and all that was said of it. */
+export function MotherDetail({ id }: { readonly id: string }) {
   const { t } = useTranslation()
-  const format = useFormat()
-  const [deed, setDeed] = useState<'observe' | 'hold' | null>(null)
+  const view = useQuery(look.mother(id))
+  return (
+    <Asked query={view} what={t('mothers.title')}>
+      {data => <Detail view={data} />}
+    </Asked>
+  )
+}
+
+function Detail({ view }: { readonly view: MotherView }) {
+  const { t } = useTranslation()
+  const names = useNames()
+  const today = names.nursery?.today ?? deviceDay()
+  const [doing, setDoing] = useState<Doing | null>(null)
+  const close = () => setDoing(null)
+  const { row } = view
   const { mother } = row
   return (
     <div className="sheet stack">
       <div>
         <h2>{mother.name}</h2>
+        <p className="writing">{view.writing}</p>
         <p>
-          {row.cultivarName}
-          {mother.block !== '' && ` · ${mother.block}`}
+          {mother.block}
           {row.onHold && <span className="tag warn"> {t('common.onHold')}</span>}
           {row.retired && <span className="tag warn"> {t('mothers.retired')}</span>}
         </p>
-      </div>
-      <div>
-        <h3>{t('mothers.gives')}</h3>
-        {mother.gives.length === 0 && <p className="soft">{t('mothers.givesNothing')}</p>}
-        <ul className="gives">
-          {mother.gives.map(({ material, months, perYear }) => {
-            const given = row.givenThisYear.find(one => one.material === material)
-            const left = Math.max(0, perYear - (given?.number ?? 0))
-            return (
-              <li key={material}>
-                <p>
-                  {t('mothers.give', {
-                    left: format.number(left),
-                    may: format.number(perYear),
-                    material: t(`trade.material.${material}`),
-                  })}{' '}
-                  <span className="soft small">
-                    {t('mothers.months', {
-                      months: format.months(months),
-                    })}
-                  </span>
-                </p>
-                <span className="left-bar" aria-hidden="true">
-                  <span style={{ inlineSize: `${perYear > 0 ? (100 * left) / perYear : 0}%` }} />
-                </span>
-              </li>
-            )
-          })}
-        </ul>
-      </div>
-      <ul className="small">
-        <li>
-          {row.lastTest === null
-            ? t('mothers.noTest')
-            : t('mothers.test', {
-                test: row.lastTest.test,
-                result: row.lastTest.result,
-                day: format.fullDay(row.lastTest.on),
-              })}
-          {row.lastTest?.validUntil != null &&
-            `, ${t('mothers.testValid', { day: format.fullDay(row.lastTest.validUntil) })}`}
-        </li>
-        <li>{row.bbch === null ? t('mothers.noStage') : t('mothers.stage', { bbch: row.bbch })}</li>
-        {mother.planted !== null && <li>{t('mothers.planted', { day: format.fullDay(mother.planted) })}</li>}
-        {mother.provenance !== '' && <li>{t('mothers.provenance', { provenance: mother.provenance })}</li>}
-      </ul>
-      <div className="row">
-        <Button className="plain" onPress={() => setDeed('observe')}>
-          {t('mothers.observe')}
-        </Button>
-        {!row.onHold && (
-          <Button className="plain" onPress={() => setDeed('hold')}>
-            {t('mothers.hold')}
-          </Button>
+        {view.holds.length > 0 && <HoldList holds={view.holds} />}
+        {view.queries.length > 0 && (
+          <div className="caution">
+            {view.queries.map(({ id, says }) => (
+              <p key={id}>{says}</p>
+            ))}
+          </div>
         )}
-        <Link to="/lineage/$what/$id" params={{ what: 'mother', id: mother.id }} className="quiet">
+      </div>
+      <div className="row">
+        <Button className="deed" onPress={() => setDoing('wood')}>
+          {t('mothers.wood.do')}
+        </Button>
+        <Button className="plain" onPress={() => setDoing('lab')}>
+          {t('mothers.lab.do')}
+        </Button>
+        {DEEDS.filter(deed => deed === 'observe' || (deed === 'hold' ? !row.onHold : !row.retired)).map(
+          deed => (
+            <Button key={deed} className="plain" onPress={() => setDoing(deed)}>
+              {t(`mothers.${deed}`)}
+            </Button>
+          ),
+        )}
+        <Button className="plain" onPress={() => setDoing('change')}>
+          {t('mothers.change')}
+        </Button>
+      </div>
+      <MotherGives view={view} />
+      <WoodInHand lots={view.lots} today={today} />
+      <MotherHealth view={view} />
+      <MotherOrigin view={view} today={today} />
+      {view.licence !== null && <LicenceTally row={view.licence} today={today} />}
+      <p className="row">
+        <Link to="/lineage/$what/$id" params={{ what: 'mother', id: mother.id }}>
           {t('mothers.family')}
         </Link>
-      </div>
-      {deed !== null && <MotherDeed row={row} deed={deed} onClose={() => setDeed(null)} />}
+        <Link to="/lineage/$what/$id/affected" params={{ what: 'mother', id: mother.id }}>
+          {t('mothers.affected')}
+        </Link>
+      </p>
+      <details>
+        <summary className="strong">{t('mothers.entries')}</summary>
+        <EntryList entries={view.entries} />
+      </details>
+      {doing === 'lab' && <LabResult view={view} today={today} onClose={close} />}
+      {doing === 'wood' && <WoodCollected view={view} today={today} onClose={close} />}
+      {doing === 'change' && <ChangeMother view={view} onClose={close} />}
+      {(doing === 'observe' || doing === 'hold' || doing === 'retire') && (
+        <MotherDeed view={view} deed={doing} onClose={close} />
+      )}
+    </div>
+  )
+}
+
+function MotherGives({ view }: { readonly view: MotherView }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  return (
+    <div>
+      <h3>{t('mothers.gives')}</h3>
+      {view.season.length === 0 && <p className="soft">{t('mothers.givesNothing')}</p>}
+      <ul className="gives">
+        {view.season.map(({ material, season, given, mayGive }) => {
+          const left = Math.max(0, mayGive - given)
+          const months = view.row.mother.gives
+            .filter(one => one.material === material)
+            .flatMap(one => one.months)
+          return (
+            <li key={material}>
+              <p>
+                {t('mothers.season', {
+                  given: format.amount(given),
+                  may: format.amount(mayGive),
+                  material: t(`trade.material.${material}`),
+                  season,
+                  left: format.amount(left),
+                })}{' '}
+                <span className="soft small">{t('mothers.months', { months: format.months(months) })}</span>
+              </p>
+              <span className="left-bar" aria-hidden="true">
+                <span style={{ inlineSize: `${mayGive > 0 ? (100 * left) / mayGive : 0}%` }} />
+              </span>
+            </li>
+          )
+        })}
+      </ul>
     </div>
   )
 }

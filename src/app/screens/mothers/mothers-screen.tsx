@@ -76,7 +76,7 @@ export function MothersScreen() {
                 {shown === undefined ? (
                   <p className="soft choose-one">{t('mothers.choose')}</p>
                 ) : (
-                  <MotherDetail key={shown.mother.id} row={shown} />
+                  <MotherDetail key={shown.mother.id} id={shown.mother.id} />
                 )}
               </section>
             </div>

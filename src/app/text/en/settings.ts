@@ -31,8 +31,11 @@ export const settings = {
     openOrder: 'Open the order',
     openMother: 'Open the mother tree',
     strike: 'Strike the entry',
-    struck: 'The entry is struck.',
-    why: 'Struck on the list of what to settle',
+    settle: 'Looked into',
+    how: 'How it stands',
+    needHow: 'Write how it stands.',
+    settled: 'Settled. The query is kept with the answer.',
+    raised: 'From an entry of {{day}}, {{by}}: {{says}}',
   },
   batches: {
     title: 'Batches',

@@ -1,0 +1,93 @@
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { ShownEntry } from '../../api/index.ts'
+import { strike } from '../data/say.ts'
+import { useNames } from '../data/use-names.ts'
+import { useFormat } from '../text/use-format.ts'
+import { useDone } from './done.tsx'
+import './entry-list.css'
+import { Field } from './field.tsx'
+import { Leaf } from './leaf.tsx'
+
+/** What was said of a thing, newest first. A wrong one is struck: it stays to be seen, and counts no more. */
+export function EntryList({ entries }: { readonly entries: readonly ShownEntry[] }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const [wrong, setWrong] = useState<ShownEntry | null>(null)
+  return (
+    <>
+      <ul className="entries">
+        {[...entries].reverse().map(entry => (
+          <li key={entry.id} data-struck={entry.struck}>
+            <div>
+              <p>{entry.struck ? <s>{entry.says}</s> : entry.says}</p>
+              <p className="soft small">
+                {t('batch.entryMeta', {
+                  day: format.fullDay(entry.on),
+                  time: entry.at === null ? '' : ` ${entry.at}`,
+                  by: entry.by === null ? t('batch.nobody') : names.person(entry.by),
+                })}
+                {entry.struck && ` · ${t('batch.struck')}`}
+              </p>
+            </div>
+            {!entry.struck && (
+              <Button
+                className="quiet"
+                aria-label={`${t('batch.strike')}: ${entry.says}`}
+                onPress={() => setWrong(entry)}
+              >
+                {t('batch.strike')}
+              </Button>
+            )}
+          </li>
+        ))}
+      </ul>
+      {wrong !== null && <StrikeOne entry={wrong} onClose={() => setWrong(null)} />}
+    </>
+  )
+}
+
+/** Strikes one entry, with the reason. */
+export function StrikeOne({
+  entry: { id, says },
+  onClose,
+}: {
+  readonly entry: Pick<ShownEntry, 'id' | 'says'>
+  readonly onClose: () => void
+}) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const [why, setWhy] = useState('')
+  const [isShort, setShort] = useState(false)
+  const keep = async () => {
+    if (why.trim() === '') return setShort(true)
+    const said = await strike([id], why.trim())
+    if (!said.kept) return
+    done.tell(t('batch.struckDone', { says }), said)
+    onClose()
+  }
+  return (
+    <Leaf title={t('batch.strikeTitle')} isOpen onClose={onClose}>
+      <form
+        className="stack"
+        onSubmit={event => {
+          event.preventDefault()
+          void keep()
+        }}
+      >
+        <p>{says}</p>
+        <Field
+          label={t('batch.strikeWhy')}
+          value={why}
+          onChange={setWhy}
+          wrong={isShort && why.trim() === '' ? t('holds.need') : undefined}
+        />
+        <Button type="submit" className="deed large">
+          {t('batch.strike')}
+        </Button>
+      </form>
+    </Leaf>
+  )
+}

@@ -1,0 +1,86 @@
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { HoldRow } from '../../api/index.ts'
+import { say } from '../data/say.ts'
+import { useNames } from '../data/use-names.ts'
+import { useFormat } from '../text/use-format.ts'
+import { useDone } from './done.tsx'
+import { Field } from './field.tsx'
+import { Leaf } from './leaf.tsx'
+
+/** Holds with their reasons; one that stands can be released, with a reason of its own. */
+export function HoldList({ holds }: { readonly holds: readonly HoldRow[] }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const [releasing, setReleasing] = useState<HoldRow | null>(null)
+  const by = (person: string | null) =>
+    person === null ? '' : t('holds.by', { person: names.person(person) })
+  return (
+    <>
+      <ul className="sentences holds">
+        {holds.map(hold => (
+          <li key={hold.id} className="row">
+            <div>
+              <p className="strong">
+                {t(`holds.of.${hold.what === 'lineage' ? 'lineage' : hold.of.what}`, { name: hold.of.name })}
+              </p>
+              <p>{t('holds.stands', { day: format.fullDay(hold.since), by: by(hold.by), why: hold.why })}</p>
+              {hold.released !== null && (
+                <p className="soft">
+                  {t('holds.wasReleased', {
+                    day: format.fullDay(hold.released.on),
+                    by: by(hold.released.by),
+                    why: hold.released.why,
+                  })}
+                </p>
+              )}
+            </div>
+            {hold.released === null && (
+              <Button className="quiet" onPress={() => setReleasing(hold)}>
+                {t('holds.release')}
+              </Button>
+            )}
+          </li>
+        ))}
+      </ul>
+      {releasing !== null && <Release hold={releasing} onClose={() => setReleasing(null)} />}
+    </>
+  )
+}
+
+function Release({ hold, onClose }: { readonly hold: HoldRow; readonly onClose: () => void }) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const [why, setWhy] = useState('')
+  const [isShort, setShort] = useState(false)
+  const keep = async () => {
+    if (why.trim() === '') return setShort(true)
+    const said = await say([{ kind: 'hold-released/1', hold: hold.id, why: why.trim() }])
+    if (!said.kept) return
+    done.tell(t('holds.released', { name: hold.of.name }), said)
+    onClose()
+  }
+  return (
+    <Leaf title={t('holds.releaseTitle', { name: hold.of.name })} isOpen onClose={onClose}>
+      <form
+        className="stack"
+        onSubmit={event => {
+          event.preventDefault()
+          void keep()
+        }}
+      >
+        <Field
+          label={t('holds.releaseWhy')}
+          value={why}
+          onChange={setWhy}
+          wrong={isShort && why.trim() === '' ? t('holds.need') : undefined}
+        />
+        <Button type="submit" className="deed large">
+          {t('common.keep')}
+        </Button>
+      </form>
+    </Leaf>
+  )
+}
