@@ -23,18 +23,35 @@ export {
   evaporationFromTemperatureMm,
   netLongwaveMJ,
   netRadiationMJ,
+  netSolarMJ,
   type Radiation,
   referenceEvaporationMm,
+  soilHeatOfMonthMJ,
   solarRadiationFromRangeMJ,
   solarRadiationMJ,
   windAtTwoMetres,
 } from './climate/evaporation.ts'
+export {
+  extraterrestrialHourMJ,
+  type HourOfSun,
+  type HourOfWeather,
+  netLongwaveHourMJ,
+  referenceEvaporationHourMm,
+} from './climate/hourly-evaporation.ts'
 export { dayLengthHours, extraterrestrialRadiationMJ } from './climate/sun.ts'
+export {
+  CIVIL_TWILIGHT,
+  daylightHours,
+  SUN_ON_HORIZON,
+  type SunTimes,
+  sunTimes,
+} from './climate/sun-times.ts'
 export {
   airPressureKPa,
   dewPointCelsius,
   saturationVapourPressureKPa,
   vapourPressureDeficitKPa,
+  vapourPressureFromHumidityKPa,
   vapourPressureFromWetBulbKPa,
 } from './climate/vapour-pressure.ts'
 export { type ExactStrata, exactStrata } from './comparison/exact-strata.ts'

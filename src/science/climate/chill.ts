@@ -26,7 +26,7 @@ const UTAH: readonly (readonly [upTo: number, units: number])[] = [
 export const utahUnits = (celsius: number): number => UTAH.find(([upTo]) => celsius <= upTo)?.[1] ?? -1
 
 /** Constants of the dynamic model; temperatures in kelvin are °C + 273, as its authors count. */
-const DYNAMIC = { e0: 4153.5, e1: 12888.8, a0: 139500, a1: 2.567e18, slope: 1.6, tf: 277, kelvin: 273 }
+export const DYNAMIC = { e0: 4153.5, e1: 12888.8, a0: 139500, a1: 2.567e18, slope: 1.6, tf: 277, kelvin: 273 }
 
 /**
  * Chill portions gathered by the end of each hour (dynamic model): an intermediate is made by cold and undone by warmth;

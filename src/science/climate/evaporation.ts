@@ -71,11 +71,29 @@ export const netLongwaveMJ = ({
   ((1.35 * solarMJ) / clearSkyMJ - 0.35)
 
 /**
+ * Sunlight that a short green crop does not throw back, MJ per square metre in the time that `solarMJ` is for.
+ * @source FAO Irrigation and Drainage Paper 56, eq. 38
+ * @example netSolarMJ(14.5) // 11.2
+ */
+export const netSolarMJ = (solarMJ: number): number => (1 - ALBEDO) * solarMJ
+
+/**
  * What a short green crop keeps of the day's radiation, MJ per square metre.
  * @source FAO Irrigation and Drainage Paper 56, eq. 38 and 40
+ * @example netRadiationMJ({ maxCelsius: 25.1, minCelsius: 19.1, vapourPressureKPa: 2.1, solarMJ: 14.5, clearSkyMJ: 18.8 }) // 7.6
  */
 export const netRadiationMJ = (radiation: Radiation): number =>
-  (1 - ALBEDO) * radiation.solarMJ - netLongwaveMJ(radiation)
+  netSolarMJ(radiation.solarMJ) - netLongwaveMJ(radiation)
+
+/**
+ * Heat that the soil takes up in a day of a month, from the mean temperatures of the months before and after;
+ * below 0 where it cools.
+ * @returns MJ per square metre and day
+ * @source FAO Irrigation and Drainage Paper 56, eq. 43
+ * @example soilHeatOfMonthMJ(14.1, 18.8) // 0.33
+ */
+export const soilHeatOfMonthMJ = (monthBeforeCelsius: number, monthAfterCelsius: number): number =>
+  0.07 * (monthAfterCelsius - monthBeforeCelsius)
 
 /**
  * Wind at two metres from wind measured over grass at another height.

@@ -37,6 +37,29 @@ export function vapourPressureDeficitKPa(
 }
 
 /**
+ * Mean vapour pressure of a day from the highest and the lowest humidity: the first goes with the night's cold, the
+ * second with the day's warmth. Without the lowest, from the highest alone.
+ * @param highestHumidityPercent 0 to 100
+ * @param lowestHumidityPercent 0 to the highest, or null where it is not known
+ * @returns kPa
+ * @source FAO Irrigation and Drainage Paper 56, eq. 17 and 18
+ * @example vapourPressureFromHumidityKPa(18, 25, 82, 54) // 1.70
+ */
+export function vapourPressureFromHumidityKPa(
+  minCelsius: number,
+  maxCelsius: number,
+  highestHumidityPercent: number,
+  lowestHumidityPercent: number | null,
+): number {
+  const place = 'vapourPressureFromHumidityKPa'
+  requireWithin(place, 'highestHumidityPercent', highestHumidityPercent, 0, 100)
+  const byNight = (saturationVapourPressureKPa(minCelsius) * highestHumidityPercent) / 100
+  if (lowestHumidityPercent === null) return byNight
+  requireWithin(place, 'lowestHumidityPercent', lowestHumidityPercent, 0, highestHumidityPercent)
+  return (byNight + (saturationVapourPressureKPa(maxCelsius) * lowestHumidityPercent) / 100) / 2
+}
+
+/**
  * Temperature at which the vapour in the air begins to settle as dew; the inverse of e°(T).
  * @param vapourPressureKPa above 0
  * @returns °C

@@ -1,6 +1,7 @@
 import { dayNumber, dayOfYear, dayText } from '../calendar/day-number.ts'
 import { isoWeek, weekNumber, weekStart, weeksInYear, weekText } from '../calendar/week.ts'
 import { dayLengthHours } from '../climate/sun.ts'
+import { CIVIL_TWILIGHT, daylightHours, sunTimes } from '../climate/sun-times.ts'
 import calendar from '../fixtures/calendar.json' with { type: 'json' }
 import { checkOf, type Fixture } from './fixture.ts'
 import type { OutsideCheck } from './outside-check.ts'
@@ -10,6 +11,12 @@ const fixture = calendar as unknown as Fixture
 const weekDay = (day: string): string => {
   const { year, week, weekday } = isoWeek(dayNumber(day))
   return `${year}-W${String(week).padStart(2, '0')}-${weekday}`
+}
+
+/** Seconds after midnight of '2024-03-20T06:04:01Z'. */
+const secondsOf = (time: string): number => {
+  const [hours, minutes, seconds] = time.slice(11, 19).split(':').map(Number) as [number, number, number]
+  return 3600 * hours + 60 * minutes + seconds
 }
 
 /** Days, weeks and day length. */
@@ -90,6 +97,43 @@ export const calendarChecks = (): readonly OutsideCheck[] => [
     ({ latitudes, daysOfYear }) => ({
       got: { hours: latitudes.map(latitude => daysOfYear.map(day => dayLengthHours(latitude, day))) },
       tolerance: 1e-6,
+    }),
+  ),
+  ...checkOf<{ latitude: number; longitude: number; dates: string[] }, object>(
+    fixture,
+    'sun-lat',
+    'sunrise, noon and sunset as seen, and daylight with twilight',
+    ({ latitude, longitude, dates }) => {
+      const seen = dates.map(day => sunTimes(latitude, longitude, dayNumber(day)))
+      return {
+        got: {
+          sunriseSeconds: seen.map(({ riseMinutes }) => 60 * riseMinutes!),
+          sunsetSeconds: seen.map(({ setMinutes }) => 60 * setMinutes!),
+          solarNoonSeconds: seen.map(({ noonMinutes }) => 60 * noonMinutes),
+          dayLengthHours: seen.map(({ hoursAbove }) => hoursAbove),
+          civilDawnToDuskHours: dates.map(
+            day => sunTimes(latitude, longitude, dayNumber(day), CIVIL_TWILIGHT).hoursAbove,
+          ),
+        },
+        tolerance: { dayLengthHours: 0.03, civilDawnToDuskHours: 0.03, other: 90 },
+      }
+    },
+    expected =>
+      Object.fromEntries(
+        Object.entries(expected as Record<string, readonly (string | number)[]>).map(([name, values]) =>
+          name.endsWith('UTC')
+            ? [name.replace('UTC', 'Seconds'), values.map(time => secondsOf(String(time)))]
+            : [name, values],
+        ),
+      ),
+  ),
+  ...checkOf<{ latitudes: number[]; daysOfYear: number[]; p: number }, object>(
+    fixture,
+    'daylength-cbm',
+    'day length until the sun is gone, six latitudes by twelve days',
+    ({ latitudes, daysOfYear, p }) => ({
+      got: { hours: latitudes.map(latitude => daysOfYear.map(day => daylightHours(latitude, day, p))) },
+      tolerance: 1e-5,
     }),
   ),
   ...checkOf<{ latitude: number; daysOfYear: number[] }, object>(

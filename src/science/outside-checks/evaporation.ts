@@ -3,17 +3,25 @@ import {
   evaporationFromTemperatureMm,
   netLongwaveMJ,
   netRadiationMJ,
+  netSolarMJ,
   referenceEvaporationMm,
+  soilHeatOfMonthMJ,
   solarRadiationFromRangeMJ,
   solarRadiationMJ,
   windAtTwoMetres,
 } from '../climate/evaporation.ts'
+import {
+  extraterrestrialHourMJ,
+  netLongwaveHourMJ,
+  referenceEvaporationHourMm,
+} from '../climate/hourly-evaporation.ts'
 import { dayLengthHours, extraterrestrialRadiationMJ } from '../climate/sun.ts'
 import {
   airPressureKPa,
   psychrometricConstantKPaPerCelsius,
   saturationVapourPressureKPa,
   slopeOfSaturationKPaPerCelsius,
+  vapourPressureFromHumidityKPa,
 } from '../climate/vapour-pressure.ts'
 import fao56 from '../fixtures/fao56.json' with { type: 'json' }
 import { checkOf, type Fixture } from './fixture.ts'
@@ -23,6 +31,34 @@ const water = fao56 as unknown as Fixture
 
 /** Water that a crop gives off, with every step on the way. */
 export const evaporationChecks = (): readonly OutsideCheck[] => [
+  ...checkOf<{ tmin: number; tmax: number; rhmax: number; rhmin: number }, object>(
+    water,
+    'ex5-',
+    'vapour pressure from humidity',
+    ({ tmin, tmax, rhmax, rhmin }) => ({
+      got: {
+        esTmin: saturationVapourPressureKPa(tmin),
+        esTmax: saturationVapourPressureKPa(tmax),
+        eaRhMinMax: vapourPressureFromHumidityKPa(tmin, tmax, rhmax, rhmin),
+        eaRhMaxOnly: vapourPressureFromHumidityKPa(tmin, tmax, rhmax, null),
+      },
+      tolerance: 0.005,
+    }),
+    // The mean humidity alone says less than either, and is not used.
+    expected => Object.fromEntries(Object.entries(expected).filter(([name]) => name !== 'eaRhMean')),
+  ),
+  ...checkOf<{ Rs: number; Rnl: number }, object>(water, 'ex12-', 'sunlight kept', ({ Rs, Rnl }) => ({
+    got: { Rns: netSolarMJ(Rs), Rn: netSolarMJ(Rs) - Rnl },
+    // The source cuts off its second digit.
+    tolerance: 0.07,
+  })),
+  ...checkOf<{ tMarch: number; tMay: number }, object>(
+    water,
+    'ex13-',
+    'heat that the soil takes up in a month',
+    ({ tMarch, tMay }) => ({ got: { Gapril: soilHeatOfMonthMJ(tMarch, tMay) }, tolerance: 0.005 }),
+  ),
+  ...checkOf<HourlyInputs, object>(water, 'ex19-', 'evaporation of an hour by night and by day', hourly),
   ...checkOf<
     { latitude: number; dayOfYear: number; sunshineHoursMonth: number; daysInMonth: number },
     object
@@ -292,5 +328,51 @@ function dayInJuly(input: {
       soilHeatMJ: 0,
       pressureKPa: pressure,
     }),
+  }
+}
+
+interface HourlyInputs {
+  readonly night: {
+    readonly t: number
+    readonly rh: number
+    readonly u2: number
+    readonly RsOverRso: number
+  }
+  readonly day: { readonly t: number; readonly rh: number; readonly u2: number; readonly Rs: number }
+}
+
+/** The site as the example's words have it: 16°13' N, 16°15' W, 8 m, 1 October, time of the meridian 15° W. */
+function hourly({ night, day }: HourlyInputs) {
+  const pressureKPa = airPressureKPa(8)
+  const vapour = ({ t, rh }: { readonly t: number; readonly rh: number }) =>
+    (saturationVapourPressureKPa(t) * rh) / 100
+  const evaporation = ({ t, rh, u2 }: HourlyInputs['night' | 'day'], netRadiation: number) =>
+    referenceEvaporationHourMm({
+      airCelsius: t,
+      vapourPressureKPa: vapour({ t, rh }),
+      windAtTwoMetres: u2,
+      netRadiationMJ: netRadiation,
+      pressureKPa,
+    })
+  const dayRa = extraterrestrialHourMJ({
+    latitudeDegrees: 16 + 13 / 60,
+    longitudeDegrees: -16.25,
+    zoneLongitudeDegrees: -15,
+    dayOfYear: 274,
+    middleHour: 14.5,
+  })
+  const nightRn = -netLongwaveHourMJ(night.t, vapour(night), night.RsOverRso)
+  const dayRnl = netLongwaveHourMJ(day.t, vapour(day), day.Rs / clearSkyRadiationMJ(8, dayRa))
+  const dayRn = netSolarMJ(day.Rs) - dayRnl
+  return {
+    got: {
+      nightRn,
+      nightETo: evaporation(night, nightRn),
+      dayRa,
+      dayRnl,
+      dayRn,
+      dayETo: evaporation(day, dayRn),
+    },
+    tolerance: 0.006,
   }
 }

@@ -1,4 +1,4 @@
-import { chillPortions, growingDegreeHours, isChillHour, utahUnits } from '../climate/chill.ts'
+import { chillPortions, DYNAMIC, growingDegreeHours, isChillHour, utahUnits } from '../climate/chill.ts'
 import {
   averageClippedDegreeDays,
   averageDegreeDays,
@@ -75,6 +75,21 @@ const degreeDayChecks = (): readonly OutsideCheck[] => [
       () => days[name].slice(0, -1),
     ),
   ),
+  ...checkOf<{ mean_F: number; lower_F: number }, object>(
+    heat,
+    'dd-red-scale',
+    'degree-days of a day by its mean, counted in either scale',
+    ({ mean_F, lower_F }) => {
+      const celsius = (fahrenheit: number) => ((fahrenheit - 32) * 5) / 9
+      return {
+        got: {
+          degreeDays_F: averageDegreeDays(mean_F, mean_F, lower_F),
+          degreeDays_C: averageDegreeDays(celsius(mean_F), celsius(mean_F), celsius(lower_F)),
+        },
+        tolerance: 1e-9,
+      }
+    },
+  ),
   ...checkOf<{ tmin: number; tmax: number; lower: number; upper: number }, object>(
     heat,
     'dd-day-',
@@ -115,6 +130,18 @@ const degreeDaysUnlessOdd = (name: string, day: number, value: number): number |
   name === 'sngsine_intrmd' && ODD_DAYS.includes(days.date[day]!) ? null : value
 
 const chillChecks = (): readonly OutsideCheck[] => [
+  ...checkOf<object, object>(heat, 'dynamic-constants', 'constants of the dynamic model', () => ({
+    got: {
+      E0: DYNAMIC.e0,
+      E1: DYNAMIC.e1,
+      A0: DYNAMIC.a0,
+      A1: DYNAMIC.a1,
+      slope: DYNAMIC.slope,
+      Tf_K: DYNAMIC.tf,
+      kelvinOffset: DYNAMIC.kelvin,
+    },
+    tolerance: 0,
+  })),
   ...checkOf<{ afterHours: number[] }, object>(
     heat,
     'hourly-45-days',
