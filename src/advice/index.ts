@@ -14,6 +14,14 @@ export { WISHES } from './answer.ts'
 export type { PartnerNeed } from './assumptions/partner.ts'
 export { type Rootstock, rootstocksOf } from './assumptions/rootstock.ts'
 export { ClimateSaid } from './climate/climate.ts'
+export {
+  type MakingOfOne,
+  makingOfOne,
+  type NurseryCosts,
+  type WayToMake,
+} from './making/cost-of-way.ts'
+export { usualWays } from './making/usual-ways.ts'
+export { type BreakEven, breakEven, type WayMade, whichWay } from './making/which-way.ts'
 export { Amount, AssumptionKey, Ground, Offer, Question } from './question.ts'
 export { type TurningInput, type TurningPoint, turningPoints } from './turning-points.ts'
 export type { TreeWay } from './ways.ts'

@@ -1,0 +1,34 @@
+import { thirtyClimates } from '../src/advice/climate/thirty-climates.ts'
+import { Question, usualWays, whichTree, whichWay } from '../src/advice/index.ts'
+import { allSpecies } from '../src/trade/facts/index.ts'
+import type { Measured } from './measure.ts'
+
+/** Which tree, for every fruit in each of thirty climates: processor time of one answer, and of the slowest. */
+export default function measure(): Measured {
+  const questions = allSpecies().flatMap(({ id }) =>
+    thirtyClimates.map(climate => Question.parse({ species: id, climate, wouldRework: true })),
+  )
+  for (const question of questions.slice(0, 60)) whichTree(question)
+  const times = questions.map(question => {
+    const before = process.cpuUsage()
+    whichTree(question)
+    const { user, system } = process.cpuUsage(before)
+    return (user + system) / 1e3
+  })
+  times.sort((a, b) => a - b)
+  const before = process.cpuUsage()
+  for (const species of allSpecies()) whichWay(usualWays(species), { hour: 20, squareMetreWeek: 0.4 })
+  const maker = process.cpuUsage(before)
+  return {
+    figures: {
+      answers: times.length,
+      millisecondsEach: times.reduce((sum, time) => sum + time, 0) / times.length,
+      millisecondsMiddle: times[Math.floor(times.length / 2)]!,
+      milliseconds99of100: times[Math.floor(times.length * 0.99)]!,
+      millisecondsSlowest: times.at(-1)!,
+      makersSideMillisecondsEach: (maker.user + maker.system) / 1e3 / allSpecies().length,
+    },
+    rivals: {},
+    notes: ['Processor time, not wall time. Goal: under 20 ms each.'],
+  }
+}
