@@ -217,3 +217,21 @@ test('the same jobs in any order get the same days and people', () => {
   const said = (tasks: readonly Task[]) => tasks.map(({ id, day, person }) => `${id} ${day} ${person}`).sort()
   expect(said(giveDays([...jobs].reverse(), both()))).toEqual(said(giveDays(jobs, both())))
 })
+
+test('a long round is shared: four hours of watering at one bench are not left to one person', () => {
+  const jobs = Array.from(
+    { length: 24 },
+    (_, j): Job => ({
+      task: task(`b${j}`, 'general', 10, { bench: 'mist' as never }),
+      round: 'mist water',
+    }),
+  )
+  const both = people(
+    { id: 'Ada', skills: ['general'], hours: 40 },
+    { id: 'Ben', skills: ['general'], hours: 40 },
+  )
+  const given = giveDays(jobs, week(both))
+  const minutesOf = (id: string) => given.filter(({ person }) => person === id).length * 10
+  expect(minutesOf('Ada')).toBe(120)
+  expect(minutesOf('Ben')).toBe(120)
+})

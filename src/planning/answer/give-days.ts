@@ -2,7 +2,7 @@ import { dayNumber, dayText } from '../../science/index.ts'
 import type { Skill } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Task } from '../plan.ts'
-import type { PersonDay, WorkWeek } from './work-diary.ts'
+import { giveMinutes, type PersonDay, type WorkWeek } from './work-diary.ts'
 
 /**
  * A piece of work that waits for a day and a person.
@@ -31,6 +31,8 @@ export interface Job {
 
 /** Work without a rate still takes someone's time: counted as so much when work is spread. Our choice, no source. */
 const MINUTES_WITHOUT_RATE = 10
+/** Minutes of a round that one person makes in one go. Our choice, no source. */
+const LONGEST_ROUND = 60
 /** Work at a bench where one is already is worth this part of a day: less walking. Our choice, no source. */
 const SAME_BENCH = 0.1
 /** Each further skill of a person counts as this part of a day: rare hands stay free. Our choice, no source. */
@@ -46,10 +48,7 @@ export function giveDays(jobs: readonly Job[], week: WorkWeek): Task[] {
   const free = jobs.filter(({ before }) => before === undefined)
 
   const rounds = grouped(free, ({ round, task }) => round ?? task.id)
-  const blocks = [...rounds.values()].map(of => ({
-    of,
-    minutes: of.reduce((sum, { task }) => sum + timeOf(task), 0),
-  }))
+  const blocks = [...rounds.values()].flatMap(inOneGo)
   // Skilled and long work first, rounds that anyone can make last; what waits for other work after that.
   blocks.sort(
     (a, b) =>
@@ -81,6 +80,20 @@ export function giveDays(jobs: readonly Job[], week: WorkWeek): Task[] {
     }
   }
   return jobs.flatMap(({ task }) => given.get(task.id) ?? [])
+}
+
+/** A long round is cut into goes of their own. */
+function inOneGo(round: readonly Job[]): { of: Job[]; minutes: number }[] {
+  const goes: { of: Job[]; minutes: number }[] = []
+  for (const job of round.toSorted((a, b) => (a.task.id < b.task.id ? -1 : 1))) {
+    const minutes = timeOf(job.task)
+    const go = goes.at(-1)
+    if (go && go.minutes + minutes <= LONGEST_ROUND) {
+      go.of.push(job)
+      go.minutes += minutes
+    } else goes.push({ of: [job], minutes })
+  }
+  return goes
 }
 
 const fits = ({ task }: Job, { personDays }: WorkWeek, days: readonly number[]): boolean =>
@@ -122,7 +135,9 @@ function take(
       const whole = own.minutes + (isOvertime ? own.overtimeMinutes : 0)
       if (own.given + minutes > whole + 1e-6) continue
       const isNear = (task.bench !== null && own.benches.has(task.bench)) || own.person === favoured
-      const cost = (own.given + minutes) / whole + RARE_HANDS * own.skills.length - (isNear ? SAME_BENCH : 0)
+      const ofDay = (own.given + minutes) / whole
+      const ofWeek = (own.week.given + minutes) / own.week.minutes
+      const cost = ofDay + ofWeek + RARE_HANDS * own.skills.length - (isNear ? SAME_BENCH : 0)
       if (cost < least - 1e-9) {
         best = own
         least = cost
@@ -132,8 +147,7 @@ function take(
   }
   const found = find(false) ?? find(true)
   if (!found) return null
-  found.given += minutes
-  if (task.bench !== null) found.benches.add(task.bench)
+  giveMinutes(found, minutes, task.bench)
   return found
 }
 
@@ -155,8 +169,7 @@ function shareOut(job: Job, week: WorkWeek, days: readonly number[], favoured: s
         const free = own.minutes + (isOvertime ? own.overtimeMinutes : 0) - own.given
         const number = Math.min(left, tray * Math.floor((free + 1e-6) / each / tray))
         if (number <= 0) continue
-        own.given += number * each
-        if (task.bench !== null) own.benches.add(task.bench)
+        giveMinutes(own, number * each, task.bench)
         const known = parts.find(part => part.own === own)
         if (known) known.number += number
         else parts.push({ own, number })

@@ -14,6 +14,8 @@ export interface PersonDay {
   readonly minutes: number
   readonly overtimeMinutes: number
   given: number
+  /** The person's whole week. */
+  readonly week: { given: number; readonly minutes: number }
   /** Benches at which work of this day stands. */
   readonly benches: Set<string>
 }
@@ -34,21 +36,32 @@ export function workWeek({ people }: Pick<Nursery, 'people'>, week: number, toda
   const monday = weekStart(week)
   const days = Array.from({ length: WORKING_DAYS }, (_, d) => monday + d).filter(day => day >= today)
   const personDays = [...people.values()].flatMap(
-    ({ id, skills, pace, hoursPerWeek, overtimeHoursPerWeek, away }) =>
-      days
-        .filter(day => !away.some(({ from, to }) => dayNumber(from) <= day && day <= dayNumber(to)))
-        .map((day): PersonDay => {
-          const minutes = (hours: number) => (hours * 60 * pace) / WORKING_DAYS
-          return {
-            person: id,
-            skills,
-            day,
-            minutes: minutes(hoursPerWeek),
-            overtimeMinutes: minutes(overtimeHoursPerWeek),
-            given: 0,
-            benches: new Set(),
-          }
+    ({ id, skills, pace, hoursPerWeek, overtimeHoursPerWeek, away }) => {
+      const minutes = (hours: number) => (hours * 60 * pace) / WORKING_DAYS
+      const there = days.filter(
+        day => !away.some(({ from, to }) => dayNumber(from) <= day && day <= dayNumber(to)),
+      )
+      const whole = { given: 0, minutes: there.length * minutes(hoursPerWeek) }
+      return there.map(
+        (day): PersonDay => ({
+          person: id,
+          skills,
+          day,
+          minutes: minutes(hoursPerWeek),
+          overtimeMinutes: minutes(overtimeHoursPerWeek),
+          given: 0,
+          week: whole,
+          benches: new Set(),
         }),
+      )
+    },
   )
   return { days, personDays }
+}
+
+/** Gives minutes of a person's day away. */
+export function giveMinutes(own: PersonDay, minutes: number, bench: string | null): void {
+  own.given += minutes
+  own.week.given += minutes
+  if (bench !== null) own.benches.add(bench)
 }
