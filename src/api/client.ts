@@ -2,6 +2,7 @@ import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
+import type { NeedsLook } from './look-shapes.ts'
 import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
 import type {
   BatchRow,
@@ -69,6 +70,7 @@ export const createClient = (base = '') => {
     mother: (id: string) => ask<MotherView>(`/mothers/${encodeURIComponent(id)}`),
     holds: () => ask<HoldRow[]>('/holds'),
     queries: () => ask<QueryRow[]>('/queries'),
+    needsLook: () => ask<NeedsLook>('/needs-look'),
     protocol: (id: string) => ask<Protocol>(`/protocols/${encodeURIComponent(id)}`),
     rates: () => ask<RateRow[]>('/rates'),
     batches: (wanted: { find?: string; state?: 'alive' | 'past' | 'all'; limit?: number } = {}) =>

@@ -15,6 +15,7 @@ export {
 } from './exchange-shapes.ts'
 export { HoldRow } from './hold-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'
+export { NeedsLook } from './look-shapes.ts'
 export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'
 export {
   BandPoint,

@@ -1,4 +1,9 @@
 /** The door of planning: orders to starts to forecast to work. */
+export { type FullPlace, fullPlaces } from './attention/full-places.ts'
+export { type LateBatch, lateBatches } from './attention/late-batches.ts'
+export { type PoorTake, poorTakes } from './attention/poor-takes.ts'
+export { type Slump, slumps } from './attention/slumps.ts'
+export { type StaleLot, staleLots } from './attention/stale-lots.ts'
 export { type BenchFill, benchFill, type Stand } from './forecast/bench-fill.ts'
 export { expectedBand } from './forecast/expected-band.ts'
 export {

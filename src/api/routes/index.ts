@@ -1,6 +1,7 @@
 import { createRoute, z } from '@hono/zod-openapi'
 import { Week } from '../../record/index.ts'
 import { BatchId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
+import { NeedsLook } from '../look-shapes.ts'
 import {
   BatchRow,
   BatchView,
@@ -57,6 +58,7 @@ export const routes = {
     z.array(RateRow),
     'What takes: the rate behind every step, and where it comes from',
   ),
+  needsLook: get('/api/needs-look', NeedsLook, 'What wants eyes: late, poor, stale, overflowing'),
   protocol: createRoute({
     method: 'get',
     path: '/api/protocols/{id}',

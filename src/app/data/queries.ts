@@ -16,6 +16,7 @@ export const look = {
     queryOptions({ queryKey: ['benches', week ?? 'now'], queryFn: () => client.benches(week) }),
   lineage: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
+  needsLook: () => queryOptions({ queryKey: ['needs-look'], queryFn: client.needsLook }),
   protocol: (id: string) => queryOptions({ queryKey: ['protocol', id], queryFn: () => client.protocol(id) }),
   affected: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id, 'affected'], queryFn: () => client.affected(what, id) }),

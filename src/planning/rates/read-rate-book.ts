@@ -1,4 +1,4 @@
-import { type Nursery, observations } from '../../record/index.ts'
+import { type Nursery, type Observation, observations } from '../../record/index.ts'
 import { dateOf, dayNumber } from '../../science/index.ts'
 import type { SeenStep } from './learnt-survival.ts'
 import { type RateBook, rateBook, type SeenDays } from './rate-book.ts'
@@ -23,7 +23,10 @@ export function readRateBook(nursery: Nursery, today: string): RateBook {
 }
 
 /** Steps that are over, of batches begun by the day. */
-export const seenSteps = (nursery: Nursery, today: string): readonly SeenStep[] =>
+export const seenSteps = (
+  nursery: Nursery,
+  today: string,
+): readonly (SeenStep & Pick<Observation, 'batch'>)[] =>
   observations(nursery).flatMap(row => {
     const begun = nursery.batches.get(row.batch)!.startedOn
     if (!row.closed || begun > today) return []

@@ -6,6 +6,7 @@ import { batchRows } from '../views/batch-rows.ts'
 import { benchViews } from '../views/benches.ts'
 import { lineageView } from '../views/lineage.ts'
 import { motherRows } from '../views/mothers.ts'
+import { needsLook } from '../views/needs-look.ts'
 import { nurseryView } from '../views/nursery.ts'
 import { orderRows } from '../views/orders.ts'
 import { queryRows } from '../views/queries.ts'
@@ -20,6 +21,7 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served
   app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
   app.openapi(routes.queries, c => c.json(queryRows(memory), 200))
   app.openapi(routes.rates, c => c.json(rateRows(memory.nursery(), today()), 200))
+  app.openapi(routes.needsLook, c => c.json(needsLook(memory.nursery(), plans.latest(), today()), 200))
   app.openapi(routes.protocol, c => {
     const { id } = c.req.valid('param')
     const protocol = memory.nursery().protocols.get(id)

@@ -7,6 +7,7 @@ import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.ts'
 import { isOpen } from '../orders/chosen-orders.ts'
 import { closingWindows } from './closing-windows.ts'
+import { Watched } from './watched.tsx'
 
 /** What wants eyes rather than hands: what does not add up, what is unsure, what closes. */
 export function NeedsLook() {
@@ -59,6 +60,7 @@ export function NeedsLook() {
           <li className="soft">{t('work.look.nothing')}</li>
         )}
       </ul>
+      <Watched />
       {closing.length > 0 && (
         <>
           <h3>{t('work.look.closing')}</h3>

@@ -41,6 +41,22 @@ export const work = {
   noteOther: '{{task}}: {{number}} instead of {{planned}}.',
   needsNumber: 'A whole number, 0 or more.',
   notFound: 'The plan that asked for this is gone. Look at the week again.',
+  watched: {
+    slumps: 'Doing worse than before',
+    slump_one:
+      '{{protocol}}, {{step}}: batch {{since}}, odds {{odds}} times those before. Something is wrong with a chance of {{chance}}.',
+    slump_other:
+      '{{protocol}}, {{step}}: {{shown}} batches since {{since}}, odds {{odds}} times those before. Something is wrong with a chance of {{chance}}.',
+    poorTakes: 'Poor takes',
+    poor: '{{batch}}, {{kind}}: {{taken}} of {{counted}} counted; usual is {{expected}}',
+    lateBatches: 'Late',
+    late: '{{batch}}, {{kind}}: {{days}} days in “{{step}}”; usual is {{usual}}, and few go past {{most}}',
+    fullPlaces: 'Filling up',
+    full: '{{place}}, {{week}}: {{load}} in a bad season; there are {{capacity}}',
+    staleWood: 'Going stale',
+    soon: '{{left}} {{material}} of {{mother}}: good until {{day}}',
+    past: '{{left}} {{material}} of {{mother}}: was good until {{day}}',
+  },
   look: {
     title: 'Needs a look',
     nothing: 'Nothing waits.',

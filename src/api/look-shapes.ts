@@ -1,0 +1,73 @@
+import * as z from 'zod'
+import { WeekText } from '../planning/index.ts'
+import { Day } from '../record/index.ts'
+import { BatchId, Material, MaterialLotId, MotherId, PlaceKind, ProtocolId } from '../trade/index.ts'
+
+/** What wants eyes before it costs trees, each with the numbers behind it. */
+export const NeedsLook = z
+  .object({
+    late: z.array(
+      z
+        .object({
+          batch: BatchId,
+          name: z.string(),
+          kindName: z.string(),
+          stepName: z.string(),
+          number: z.number(),
+          days: z.number(),
+          usualDays: z.number(),
+          mostDays: z.number(),
+        })
+        .readonly(),
+    ),
+    poor: z.array(
+      z
+        .object({
+          batch: BatchId,
+          name: z.string(),
+          kindName: z.string(),
+          stepName: z.string(),
+          on: Day,
+          taken: z.number(),
+          counted: z.number(),
+          expectedShare: z.number(),
+          chance: z.number(),
+        })
+        .readonly(),
+    ),
+    slumps: z.array(
+      z
+        .object({
+          protocol: ProtocolId,
+          protocolName: z.string(),
+          stepName: z.string(),
+          since: BatchId,
+          sinceName: z.string(),
+          batches: z.number(),
+          chance: z.number(),
+          oddsRatio: z.number(),
+        })
+        .readonly(),
+    ),
+    stale: z.array(
+      z
+        .object({
+          lot: MaterialLotId,
+          mother: MotherId,
+          motherName: z.string(),
+          material: Material,
+          left: z.number(),
+          goodUntil: Day,
+          daysLeft: z.number(),
+        })
+        .readonly(),
+    ),
+    /** Places whose load in a bad season passes what they hold: the first such week of each. */
+    full: z.array(
+      z
+        .object({ place: PlaceKind, week: WeekText, squareMetres: z.number(), capacity: z.number() })
+        .readonly(),
+    ),
+  })
+  .readonly()
+export type NeedsLook = z.infer<typeof NeedsLook>

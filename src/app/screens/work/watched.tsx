@@ -1,0 +1,111 @@
+import { useQuery } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { useTranslation } from 'react-i18next'
+import { look } from '../../data/queries.ts'
+import { SomeOf } from '../../parts/some-of.tsx'
+import { useFormat } from '../../text/use-format.ts'
+
+/** What goes worse than it should, or will: each in one sentence with its numbers, and the way to it. */
+export function Watched() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { data } = useQuery(look.needsLook())
+  if (data === undefined) return null
+  const { late, poor, slumps, stale, full } = data
+  const groups = [
+    {
+      title: t('work.watched.slumps'),
+      items: slumps.map(one => ({
+        key: `${one.protocol} ${one.stepName}`,
+        says: (
+          <Link to="/rates" search={{ find: one.protocolName }}>
+            {t('work.watched.slump', {
+              count: one.batches,
+              shown: format.number(one.batches),
+              protocol: one.protocolName,
+              step: one.stepName,
+              since: one.sinceName,
+              odds: format.amount(one.oddsRatio),
+              chance: format.share(one.chance),
+            })}
+          </Link>
+        ),
+      })),
+    },
+    {
+      title: t('work.watched.poorTakes'),
+      items: poor.map(one => ({
+        key: `${one.batch} ${one.stepName}`,
+        says: (
+          <Link to="/batches/$batch" params={{ batch: one.batch }}>
+            {t('work.watched.poor', {
+              batch: one.name,
+              kind: one.kindName,
+              taken: format.number(one.taken),
+              counted: format.number(one.counted),
+              expected: format.share(one.expectedShare),
+            })}
+          </Link>
+        ),
+      })),
+    },
+    {
+      title: t('work.watched.lateBatches'),
+      items: late.map(one => ({
+        key: `${one.batch} ${one.stepName}`,
+        says: (
+          <Link to="/batches/$batch" params={{ batch: one.batch }}>
+            {t('work.watched.late', {
+              batch: one.name,
+              kind: one.kindName,
+              step: one.stepName,
+              days: format.number(one.days),
+              usual: format.number(one.usualDays),
+              most: format.number(one.mostDays),
+            })}
+          </Link>
+        ),
+      })),
+    },
+    {
+      title: t('work.watched.fullPlaces'),
+      items: full.map(({ place, week, squareMetres, capacity }) => ({
+        key: place,
+        says: (
+          <Link to="/benches" search={{ week }}>
+            {t('work.watched.full', {
+              place: t(`trade.place.${place}`),
+              week: format.weekByNumber
+                ? t('common.week', { week: format.week(week) })
+                : t('common.weekOf', { week: format.week(week) }),
+              load: format.area(squareMetres),
+              capacity: format.area(capacity),
+            })}
+          </Link>
+        ),
+      })),
+    },
+    {
+      title: t('work.watched.staleWood'),
+      items: stale.map(({ lot, mother, motherName, material, left, goodUntil, daysLeft }) => ({
+        key: lot,
+        says: (
+          <Link to="/mothers" search={{ mother }}>
+            {t(daysLeft < 0 ? 'work.watched.past' : 'work.watched.soon', {
+              left: format.amount(left),
+              material: t(`trade.material.${material}`).toLowerCase(),
+              mother: motherName,
+              day: format.day(goodUntil),
+            })}
+          </Link>
+        ),
+      })),
+    },
+  ].filter(({ items }) => items.length > 0)
+  return groups.map(({ title, items }) => (
+    <section key={title} className="watched">
+      <h3>{title}</h3>
+      <SomeOf items={items} />
+    </section>
+  ))
+}

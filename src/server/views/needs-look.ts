@@ -1,0 +1,39 @@
+import type { NeedsLook } from '../../api/index.ts'
+import { fullPlaces, lateBatches, type Plan, poorTakes, slumps, staleLots } from '../../planning/index.ts'
+import type { Nursery } from '../../record/index.ts'
+import type { BatchId, StepId } from '../../trade/index.ts'
+import { named } from './named.ts'
+import { rateBookOf } from './rate-book.ts'
+
+/** What wants eyes: late batches, poor takes, slumps, wood going stale, places that overflow. */
+export const needsLook = (nursery: Nursery, plan: Plan | null, today: string): NeedsLook => {
+  const book = rateBookOf(nursery, today)
+  const stepName = (protocolId: string | undefined, step: StepId): string =>
+    [...nursery.protocols.values()].find(({ id }) => id === protocolId)?.steps.find(({ id }) => id === step)
+      ?.name ?? step
+  const ofBatch = (batch: BatchId, step: StepId) => {
+    const { name, detail } = named(nursery, { what: 'batch', id: batch })
+    return { name, kindName: detail, stepName: stepName(nursery.batches.get(batch)?.protocol, step) }
+  }
+  return {
+    late: lateBatches(nursery, book, today).map(({ step, ...late }) => ({
+      ...late,
+      ...ofBatch(late.batch, step),
+    })),
+    poor: poorTakes(nursery, book, today).map(({ step, ...poor }) => ({
+      ...poor,
+      ...ofBatch(poor.batch, step),
+    })),
+    slumps: slumps(nursery, today).map(({ step, ...slump }) => ({
+      ...slump,
+      protocolName: nursery.protocols.get(slump.protocol)?.name ?? slump.protocol,
+      stepName: stepName(slump.protocol, step),
+      sinceName: named(nursery, { what: 'batch', id: slump.since }).name,
+    })),
+    stale: staleLots(nursery, today).map(lot => ({
+      ...lot,
+      motherName: named(nursery, { what: 'mother', id: lot.mother }).name,
+    })),
+    full: plan === null ? [] : [...fullPlaces(plan, today)],
+  }
+}
