@@ -12,6 +12,7 @@ import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts
 import { openSolver } from '../model/solve.ts'
 import type { Season } from '../season.ts'
 import { wholeTrays } from '../whole/whole-trays.ts'
+import { plainModels } from './plain-models.ts'
 import { simulatedChances } from './simulated-chances.ts'
 
 const fixture: Fixture = optima
@@ -50,7 +51,7 @@ export async function outsideChecks(): Promise<readonly OutsideCheck[]> {
   checks.push(
     await costCheck('Whole trays on one bench, planned for whole trays', bench!, benchSeason(bench!.inputs)),
   )
-  return [...checks, ...simulatedChances()]
+  return [...checks, ...(await plainModels()), ...simulatedChances()]
 }
 
 /** Differences are those of the solver's tolerances. */
