@@ -4,7 +4,7 @@
  */
 import { parseArgs } from 'node:util'
 import type { CheckValue, OutsideCheck } from '../src/science/index.ts'
-import { allOutsideChecks } from '../test/outside-checks.ts'
+import { allOutsideChecks, type CasesOfFixture, casesByFixture } from '../test/outside-checks.ts'
 
 const { values } = parseArgs({ options: { json: { type: 'boolean', default: false } } })
 const checks = await allOutsideChecks()
@@ -15,6 +15,7 @@ else {
   console.log(table(checks))
   for (const { what, source, basis, expected, got, tolerance } of failed)
     console.log(`\nFAILS: ${what}\n${JSON.stringify({ source, basis, expected, got, tolerance }, null, 1)}`)
+  console.log(`\n${countsTable(casesByFixture(checks))}`)
   console.log(`\n${checks.length - failed.length} of ${checks.length} checks pass.`)
 }
 process.exitCode = failed.length === 0 ? 0 : 1
@@ -36,6 +37,42 @@ function table(rows: readonly OutsideCheck[]): string {
   return [
     line(columns.map(([head]) => head)),
     ...rows.map(row => line(columns.map(([, , cell]) => cell(row)))),
+  ].join('\n')
+}
+
+/** Which cases of which table are checked, and how firm they are. */
+function countsTable(fixtures: readonly CasesOfFixture[]): string {
+  const sum = (of: (fixture: CasesOfFixture) => number) =>
+    fixtures.reduce((total, fixture) => total + of(fixture), 0)
+  const used = ({ cases, unused }: CasesOfFixture) => cases - unused.length
+  const line = (cells: readonly (string | number)[]) =>
+    cells
+      .map((cell, i) => (i === 0 ? fitted(String(cell), 78) : String(cell).padStart(11)))
+      .join('')
+      .trimEnd()
+  return [
+    line(['cases of expected values', 'checked', 'of', 'published', 'recomputed', 'from memory']),
+    ...fixtures.map(fixture =>
+      line([
+        `${fixture.file}: ${fixture.title}`,
+        used(fixture),
+        fixture.cases,
+        fixture.published,
+        fixture.recomputed,
+        fixture.fromMemory,
+      ]),
+    ),
+    line([
+      'all',
+      sum(used),
+      sum(({ cases }) => cases),
+      sum(({ published }) => published),
+      sum(({ recomputed }) => recomputed),
+      sum(({ fromMemory }) => fromMemory),
+    ]),
+    ...fixtures
+      .filter(({ unused }) => unused.length > 0)
+      .map(({ file, unused }) => `Not checked of ${file}: ${unused.join(', ')}`),
   ].join('\n')
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { allOutsideChecks } from './outside-checks.ts'
+import { allOutsideChecks, casesByFixture } from './outside-checks.ts'
 
 const checks = await allOutsideChecks()
 
@@ -14,4 +14,10 @@ describe('what is computed agrees with sources outside the project:', () => {
 test('no two outside checks have the same name', () => {
   const names = checks.map(check => check.what)
   expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([])
+})
+
+test('every case of expected values that stands in the project is checked', () => {
+  const fixtures = casesByFixture(checks)
+  expect(fixtures.length).toBeGreaterThan(10)
+  expect(fixtures.flatMap(({ file, unused }) => unused.map(id => `${file}: ${id}`))).toEqual([])
 })
