@@ -87,7 +87,16 @@ export function leaf(foot: Point, degrees: number, length: number, cut = false):
   const end = cut ? 0.5 : 1
   const outline: Point[] = cut
     ? [start, along(0.25, 0.15), along(0.5, 0.19), along(0.5, -0.19), along(0.25, -0.15)]
-    : [start, along(0.25, 0.15), along(0.5, 0.19), along(0.8, 0.11), along(1, 0), along(0.8, -0.11), along(0.5, -0.19), along(0.25, -0.15)]
+    : [
+        start,
+        along(0.25, 0.15),
+        along(0.5, 0.19),
+        along(0.8, 0.11),
+        along(1, 0),
+        along(0.8, -0.11),
+        along(0.5, -0.19),
+        along(0.25, -0.15),
+      ]
   return [
     one('fine', lines(foot, start)),
     one('leaf', cut ? shape(...outline) : blob(outline)),
@@ -115,7 +124,12 @@ export const bud = ([x, y]: Point, side: -1 | 1, size = 8): Stroke => ({
 export const facingBud = ([x, y]: Point, size = 10): Stroke[] => [
   one(
     'fine',
-    shape([x - size * 0.45, y + size * 0.9], [x - size * 0.35, y + size * 2.1], [x + size * 0.35, y + size * 2.1], [x + size * 0.45, y + size * 0.9]),
+    shape(
+      [x - size * 0.45, y + size * 0.9],
+      [x - size * 0.35, y + size * 2.1],
+      [x + size * 0.35, y + size * 2.1],
+      [x + size * 0.45, y + size * 0.9],
+    ),
   ),
   one(
     'bud',
@@ -126,29 +140,50 @@ export const facingBud = ([x, y]: Point, size = 10): Stroke[] => [
       [x - size * 0.75, y + size * 0.2],
     ]),
   ),
-  one('fine', flowing([[x, y - size * 0.7], [x + size * 0.15, y], [x, y + size * 0.7]])),
+  one(
+    'fine',
+    flowing([
+      [x, y - size * 0.7],
+      [x + size * 0.15, y],
+      [x, y + size * 0.7],
+    ]),
+  ),
 ]
 
 /** Roots from a base, spread below it; `turn` bends the whole bunch (0 straight down). */
-export const roots = (
-  [x, y]: Point,
-  { count = 5, length = 40, spread = 110, turn = 0 } = {},
-): Stroke[] =>
+export const roots = ([x, y]: Point, { count = 5, length = 40, spread = 110, turn = 0 } = {}): Stroke[] =>
   Array.from({ length: count }, (_, index) => {
     const direction = -90 + turn + (count === 1 ? 0 : (index / (count - 1) - 0.5) * spread)
     const reach = length * (1 - 0.16 * ((index * 2) % 3))
     const bend = index % 2 === 0 ? 9 : -9
     const first = away([x, y], direction + bend, reach * 0.4)
     const second = away(first, direction * 0.6 - 90 * 0.4 - bend, reach * 0.35)
-    return one('root', flowing([[x, y], first, second, away(second, direction * 0.4 - 90 * 0.6 + bend, reach * 0.25)]))
+    return one(
+      'root',
+      flowing([[x, y], first, second, away(second, direction * 0.4 - 90 * 0.6 + bend, reach * 0.25)]),
+    )
   })
 
 /** A tie wound about an upright stem; it laps like tiles from below up. */
-export const tie = (x: number, top: number, bottom: number, width: number, turns = Math.round((bottom - top) / 9)): Stroke[] => {
+export const tie = (
+  x: number,
+  top: number,
+  bottom: number,
+  width: number,
+  turns = Math.round((bottom - top) / 9),
+): Stroke[] => {
   const [half, step] = [width / 2 + 2.5, (bottom - top) / turns]
   return Array.from({ length: turns }, (_, index) => {
     const y = bottom - index * step
-    return one('tie', shape([x - half, y], [x + half, y - step * 0.45], [x + half, y - step * 1.2], [x - half, y - step * 0.8]))
+    return one(
+      'tie',
+      shape(
+        [x - half, y],
+        [x + half, y - step * 0.45],
+        [x + half, y - step * 1.2],
+        [x - half, y - step * 0.8],
+      ),
+    )
   })
 }
 
@@ -177,9 +212,15 @@ export function pot(x: number, top: number, width: number, bottom = 192, foot = 
   const at = (y: number) => width / 2 + ((foot - width) / 2) * ((y - top) / (bottom - top))
   const inside = Math.min(at(level), at(bottom))
   return [
-    one('medium', shape([x - at(level), level], [x + at(level), level], [x + foot / 2, bottom], [x - foot / 2, bottom])),
+    one(
+      'medium',
+      shape([x - at(level), level], [x + at(level), level], [x + foot / 2, bottom], [x - foot / 2, bottom]),
+    ),
     grains(x - inside, x + inside, level, bottom),
-    one('edge', lines([x - width / 2, top], [x - foot / 2, bottom], [x + foot / 2, bottom], [x + width / 2, top])),
+    one(
+      'edge',
+      lines([x - width / 2, top], [x - foot / 2, bottom], [x + foot / 2, bottom], [x + width / 2, top]),
+    ),
     one('fine', lines([x - at(level), level], [x + at(level), level])),
   ]
 }
@@ -215,25 +256,75 @@ export const measure = (x: number, from: number, to: number): Stroke => ({
 
 /** Warmth that rises from below. */
 export const warmth = (y: number, ...places: readonly number[]): Stroke[] =>
-  places.map(x => one('heat', flowing([[x, y], [x + 3.5, y - 5], [x - 2, y - 11], [x + 1.500, y - 17]])))
+  places.map(x =>
+    one(
+      'heat',
+      flowing([
+        [x, y],
+        [x + 3.5, y - 5],
+        [x - 2, y - 11],
+        [x + 1.5, y - 17],
+      ]),
+    ),
+  )
 
 /** A thermometer whose bulb lies at the place to be measured. */
 export const thermometer = ([x, y]: Point, length = 46): Stroke[] => [
-  one('tool', blob([[x - 4, y - length], [x, y - length - 4], [x + 4, y - length], [x + 4, y - 8], [x + 6, y], [x, y + 6], [x - 6, y], [x - 4, y - 8]])),
+  one(
+    'tool',
+    blob([
+      [x - 4, y - length],
+      [x, y - length - 4],
+      [x + 4, y - length],
+      [x + 4, y - 8],
+      [x + 6, y],
+      [x, y + 6],
+      [x - 6, y],
+      [x - 4, y - 8],
+    ]),
+  ),
   one('heat', lines([x, y], [x, y - length * 0.6])),
 ]
 
 /** A label on its string. */
 export const label = ([x, y]: Point, side: -1 | 1 = 1): Stroke[] => [
-  one('fine', flowing([[x, y], [x + side * 8, y + 7], [x + side * 13, y + 16]])),
-  one('tool', shape([x + side * 13, y + 12], [x + side * 18, y + 17], [x + side * 18, y + 40], [x + side * 8, y + 40], [x + side * 8, y + 17])),
-  one('fine', `${lines([x + side * 11, y + 24], [x + side * 15.500, y + 24])}${lines([x + side * 11, y + 29], [x + side * 15.500, y + 29])}`),
+  one(
+    'fine',
+    flowing([
+      [x, y],
+      [x + side * 8, y + 7],
+      [x + side * 13, y + 16],
+    ]),
+  ),
+  one(
+    'tool',
+    shape(
+      [x + side * 13, y + 12],
+      [x + side * 18, y + 17],
+      [x + side * 18, y + 40],
+      [x + side * 8, y + 40],
+      [x + side * 8, y + 17],
+    ),
+  ),
+  one(
+    'fine',
+    `${lines([x + side * 11, y + 24], [x + side * 15.5, y + 24])}${lines([x + side * 11, y + 29], [x + side * 15.5, y + 29])}`,
+  ),
 ]
 
 /** A scion or cutting without leaves: its buds change sides from node to node. */
-export const stick = (x: number, base: number, tip: number, width: number, buds: readonly number[], budSize = 8): Stroke[] => [
+export const stick = (
+  x: number,
+  base: number,
+  tip: number,
+  width: number,
+  buds: readonly number[],
+  budSize = 8,
+): Stroke[] => [
   ...stem(x, base, tip, width, { cutTip: true }),
-  ...buds.map((y, index) => bud([x + (index % 2 === 0 ? 1 : -1) * (width / 2), y], index % 2 === 0 ? 1 : -1, budSize)),
+  ...buds.map((y, index) =>
+    bud([x + (index % 2 === 0 ? 1 : -1) * (width / 2), y], index % 2 === 0 ? 1 : -1, budSize),
+  ),
 ]
 
 /** Wax on the cut tip of a stick. */

@@ -67,7 +67,11 @@ export interface Side {
  */
 export function section(
   outline: readonly Point[],
-  { left, right, isClosed = false }: { readonly left?: Side; readonly right?: Side; readonly isClosed?: boolean },
+  {
+    left,
+    right,
+    isClosed = false,
+  }: { readonly left?: Side; readonly right?: Side; readonly isClosed?: boolean },
 ): Stroke[] {
   const xs = outline.map(([x]) => x)
   const inner: [number, number] = [

@@ -1,5 +1,18 @@
 import {
-  archFace, goneLeaf, knife, label, leaf, measure, move, pot, stem, stick, stroke, stump, tie, waxCap,
+  archFace,
+  goneLeaf,
+  knife,
+  label,
+  leaf,
+  measure,
+  move,
+  pot,
+  stem,
+  stick,
+  stroke,
+  stump,
+  tie,
+  waxCap,
 } from '../parts.ts'
 import { blob, flowing, lines, type Point, shape } from '../path.ts'
 import { section } from '../section.ts'
@@ -8,8 +21,18 @@ import type { Cut, Stroke } from '../stroke.ts'
 /** One of the flaps of bark, hanging outward from its foot, its green side in. */
 const flap = (side: -1 | 1): Stroke[] => {
   const x = (from: number) => 100 + side * from
-  const outer: Point[] = [[x(21), 132], [x(40), 136], [x(58), 152], [x(62), 180]]
-  const inner: Point[] = [[x(20), 138], [x(38), 144], [x(50), 158], [x(52), 180]]
+  const outer: Point[] = [
+    [x(21), 132],
+    [x(40), 136],
+    [x(58), 152],
+    [x(62), 180],
+  ]
+  const inner: Point[] = [
+    [x(20), 138],
+    [x(38), 144],
+    [x(50), 158],
+    [x(52), 180],
+  ]
   return [
     stroke('bark', `${flowing(outer)}${flowing([...inner].reverse()).replace('M', 'L')}Z`),
     stroke('edge', `${flowing(outer)}${flowing([...inner].reverse()).replace('M', 'L')}Z`),
@@ -19,20 +42,65 @@ const flap = (side: -1 | 1): Stroke[] => {
 
 const veneerStock = (): Stroke[] => [
   ...stem(100, 196, 4, 46),
-  stroke('wood', `${flowing([[88, 146], [86, 96], [92, 62], [100, 46], [108, 62], [114, 96], [112, 146]])}Z`),
-  stroke('cambium', flowing([[91, 143], [89.5, 98], [95, 66], [100, 54], [105, 66], [110.500, 98], [109, 143]])),
+  stroke(
+    'wood',
+    `${flowing([
+      [88, 146],
+      [86, 96],
+      [92, 62],
+      [100, 46],
+      [108, 62],
+      [114, 96],
+      [112, 146],
+    ])}Z`,
+  ),
+  stroke(
+    'cambium',
+    flowing([
+      [91, 143],
+      [89.5, 98],
+      [95, 66],
+      [100, 54],
+      [105, 66],
+      [110.5, 98],
+      [109, 143],
+    ]),
+  ),
   stroke('edge', lines([86, 146], [114, 146])),
 ]
 
 /** Stock and scion of a veneer graft from the side: the scion's foot stands in the notch. */
 const veneerSide = (gap: number): Stroke[] => [
-  ...section([[76, 196], [76, 156], [88, 146], [84, 100], [76, 48], [76, 4], [128, 4], [128, 196]], {
-    left: { outside: 76, bark: 6 },
-    right: { outside: 128, bark: 6 },
-  }),
-  ...section([[62 - gap, 10], [62 - gap, 118], [76 - gap, 156], [88 - gap, 146], [84 - gap, 100], [76 - gap, 48], [76 - gap, 10]], {
-    left: { outside: 62 - gap, bark: 5 },
-  }),
+  ...section(
+    [
+      [76, 196],
+      [76, 156],
+      [88, 146],
+      [84, 100],
+      [76, 48],
+      [76, 4],
+      [128, 4],
+      [128, 196],
+    ],
+    {
+      left: { outside: 76, bark: 6 },
+      right: { outside: 128, bark: 6 },
+    },
+  ),
+  ...section(
+    [
+      [62 - gap, 10],
+      [62 - gap, 118],
+      [76 - gap, 156],
+      [88 - gap, 146],
+      [84 - gap, 100],
+      [76 - gap, 48],
+      [76 - gap, 10],
+    ],
+    {
+      left: { outside: 62 - gap, bark: 5 },
+    },
+  ),
 ]
 
 export const barkGraftCuts = {
@@ -49,10 +117,28 @@ export const barkGraftCuts = {
   veneerScion: {
     strokes: [
       ...stick(60, 90, 26, 30, [54]),
-      stroke('bud', blob([[60, 8], [68, 22], [60, 30], [52, 22]])),
+      stroke(
+        'bud',
+        blob([
+          [60, 8],
+          [68, 22],
+          [60, 30],
+          [52, 22],
+        ]),
+      ),
       ...archFace(60, 84, 172, 30),
       stroke('edge', lines([45, 86], [45, 172], [75, 172], [75, 86])),
-      ...section([[126, 30], [126, 140], [140, 176], [152, 164], [154, 84], [154, 30]], { left: { outside: 126, bark: 5 } }),
+      ...section(
+        [
+          [126, 30],
+          [126, 140],
+          [140, 176],
+          [152, 164],
+          [154, 84],
+          [154, 30],
+        ],
+        { left: { outside: 126, bark: 5 } },
+      ),
       smallBud(126, 60),
       ...knife([170, 74], [166, 176]),
       ...knife([110, 130], [136, 186]),
@@ -68,8 +154,14 @@ export const barkGraftCuts = {
     ],
     polarity: { base: [100, 196], tip: [71, 10] },
     meets: [
-      [[88, 146], [88, 146]],
-      [[84, 100], [84, 100]],
+      [
+        [88, 146],
+        [88, 146],
+      ],
+      [
+        [84, 100],
+        [84, 100],
+      ],
     ],
   },
   veneerTied: {
@@ -77,7 +169,15 @@ export const barkGraftCuts = {
       ...stem(108, 196, 4, 30),
       ...leaf([123, 30], 30, 46),
       ...stick(84, 120, 22, 16, [60]),
-      stroke('bud', blob([[84, 6], [90, 16], [84, 24], [78, 16]])),
+      stroke(
+        'bud',
+        blob([
+          [84, 6],
+          [90, 16],
+          [84, 24],
+          [78, 16],
+        ]),
+      ),
       ...tie(100, 76, 160, 44),
       ...label([122, 152]),
       ...move([48, 158], [42, 118], [48, 80]),
@@ -104,8 +204,8 @@ export const barkGraftCuts = {
       ...stem(100, 196, 76, 112),
       ...stump(100, 76, 112),
       stroke('wood', shape([92, 94], [100, 92], [108, 94], [101, 150])),
-      stroke('cambium', lines([94, 95], [100.500, 147])),
-      stroke('cambium', lines([106, 95], [101.500, 147])),
+      stroke('cambium', lines([94, 95], [100.5, 147])),
+      stroke('cambium', lines([106, 95], [101.5, 147])),
       stroke('edge', lines([92, 93], [101, 152], [108, 93])),
       ...knife([100, 48], [100, 148]),
       measure(174, 92, 152),
@@ -114,7 +214,18 @@ export const barkGraftCuts = {
   },
   barkScion: {
     strokes: [
-      ...section([[40, 14], [40, 148], [50, 178], [56, 178], [60, 92], [76, 92], [76, 14]], { left: { outside: 40, bark: 6 }, right: { outside: 76, bark: 6 } }),
+      ...section(
+        [
+          [40, 14],
+          [40, 148],
+          [50, 178],
+          [56, 178],
+          [60, 92],
+          [76, 92],
+          [76, 14],
+        ],
+        { left: { outside: 40, bark: 6 }, right: { outside: 76, bark: 6 } },
+      ),
       smallBud(40, 46),
       smallBud(76, 70, 1),
       ...stick(142, 96, 14, 36, [40]),
@@ -131,15 +242,35 @@ export const barkGraftCuts = {
       stroke('edge', lines([96, 82], [194, 82])),
       stroke('cambium', lines([96, 82], [96, 196])),
       stroke('fine', `${lines([124, 90], [124, 194])}${lines([150, 90], [150, 194])}`),
-      ...section([[62, 8], [62, 82], [70, 128], [90, 172], [96, 176], [96, 82], [106, 82], [106, 8]], { left: { outside: 62, bark: 6 }, right: { outside: 106, bark: 6 } }),
-      stroke('bark', shape([60, 86], [74, 142], [96, 178], [96, 196], [88, 196], [88, 184], [62, 146], [50, 90])),
+      ...section(
+        [
+          [62, 8],
+          [62, 82],
+          [70, 128],
+          [90, 172],
+          [96, 176],
+          [96, 82],
+          [106, 82],
+          [106, 8],
+        ],
+        { left: { outside: 62, bark: 6 }, right: { outside: 106, bark: 6 } },
+      ),
+      stroke(
+        'bark',
+        shape([60, 86], [74, 142], [96, 178], [96, 196], [88, 196], [88, 184], [62, 146], [50, 90]),
+      ),
       stroke('edge', lines([88, 196], [88, 184], [62, 146], [50, 90], [60, 86], [74, 142], [96, 178])),
       stroke('cambium', lines([62, 90], [75, 140], [95, 176])),
       smallBud(62, 40),
       ...move([30, 24], [30, 74]),
     ],
     polarity: { base: [150, 196], tip: [84, 8] },
-    meets: [[[96, 82], [96, 82]]],
+    meets: [
+      [
+        [96, 82],
+        [96, 82],
+      ],
+    ],
   },
   barkSealed: {
     strokes: [
@@ -147,7 +278,23 @@ export const barkGraftCuts = {
       ...stick(100, 96, 14, 20, [36, 66], 7),
       ...stick(60, 92, 24, 18, [46, 70], 7),
       ...stick(140, 92, 24, 18, [46, 70], 7),
-      stroke('wax', blob([[40, 104], [44, 82], [100, 70], [156, 82], [160, 104], [132, 116], [122, 148], [108, 118], [100, 156], [92, 118], [78, 148], [66, 116]])),
+      stroke(
+        'wax',
+        blob([
+          [40, 104],
+          [44, 82],
+          [100, 70],
+          [156, 82],
+          [160, 104],
+          [132, 116],
+          [122, 148],
+          [108, 118],
+          [100, 156],
+          [92, 118],
+          [78, 148],
+          [66, 116],
+        ]),
+      ),
       stroke('tie', shape([42, 164], [158, 158], [158, 168], [42, 174])),
       stroke('tie', shape([42, 178], [158, 172], [158, 182], [42, 188])),
       waxCap(100, 14, 20),
@@ -176,8 +323,30 @@ export const barkGraftCuts = {
     strokes: [
       ...stick(100, 92, 12, 44, [40, 68]),
       stroke('bark', shape([78, 90], [122, 90], [118, 182], [82, 182])),
-      stroke('wood', `${flowing([[86, 182], [86, 130], [91, 106], [100, 96], [109, 106], [114, 130], [114, 182]])}Z`),
-      stroke('cambium', flowing([[89, 181], [89, 132], [93, 110], [100, 102], [107, 110], [111, 132], [111, 181]])),
+      stroke(
+        'wood',
+        `${flowing([
+          [86, 182],
+          [86, 130],
+          [91, 106],
+          [100, 96],
+          [109, 106],
+          [114, 130],
+          [114, 182],
+        ])}Z`,
+      ),
+      stroke(
+        'cambium',
+        flowing([
+          [89, 181],
+          [89, 132],
+          [93, 110],
+          [100, 102],
+          [107, 110],
+          [111, 132],
+          [111, 181],
+        ]),
+      ),
       stroke('edge', lines([78, 90], [80, 120], [82, 182], [118, 182], [120, 120], [122, 90])),
       ...knife([144, 84], [136, 132], [132, 186]),
       measure(54, 92, 182),
@@ -194,7 +363,10 @@ export const barkGraftCuts = {
       stroke('edge', shape([88, 92], [112, 92], [114, 164], [86, 164])),
       stroke('bark', shape([76, 96], [83, 94], [83, 164], [78, 166])),
       stroke('bark', shape([124, 96], [117, 94], [117, 164], [122, 166])),
-      stroke('edge', `${shape([76, 96], [83, 94], [83, 164], [78, 166])}${shape([124, 96], [117, 94], [117, 164], [122, 166])}`),
+      stroke(
+        'edge',
+        `${shape([76, 96], [83, 94], [83, 164], [78, 166])}${shape([124, 96], [117, 94], [117, 164], [122, 166])}`,
+      ),
       stroke('tie', shape([74, 112], [126, 106], [126, 112], [74, 118])),
       stroke('tie', shape([74, 128], [126, 122], [126, 128], [74, 134])),
       stroke('tie', shape([74, 144], [126, 138], [126, 144], [74, 150])),
@@ -203,8 +375,14 @@ export const barkGraftCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 12] },
     meets: [
-      [[87, 94], [87, 94]],
-      [[113, 94], [113, 94]],
+      [
+        [87, 94],
+        [87, 94],
+      ],
+      [
+        [113, 94],
+        [113, 94],
+      ],
     ],
   },
   flapWrapped: {
@@ -212,8 +390,23 @@ export const barkGraftCuts = {
       ...stem(100, 196, 150, 44),
       ...stick(100, 86, 12, 30, [34, 58]),
       stroke('tool', shape([76, 84], [124, 84], [124, 166], [76, 166])),
-      stroke('fine', `${lines([84, 100], [116, 96])}${lines([84, 122], [116, 118])}${lines([84, 146], [116, 142])}`),
-      stroke('film', blob([[84, 72], [72, 84], [70, 168], [84, 180], [116, 180], [130, 168], [128, 84], [116, 72]])),
+      stroke(
+        'fine',
+        `${lines([84, 100], [116, 96])}${lines([84, 122], [116, 118])}${lines([84, 146], [116, 142])}`,
+      ),
+      stroke(
+        'film',
+        blob([
+          [84, 72],
+          [72, 84],
+          [70, 168],
+          [84, 180],
+          [116, 180],
+          [130, 168],
+          [128, 84],
+          [116, 72],
+        ]),
+      ),
       ...tie(100, 72, 82, 34, 1),
       ...tie(100, 172, 184, 46, 1),
       waxCap(100, 12, 30),
@@ -224,5 +417,13 @@ export const barkGraftCuts = {
 } satisfies Record<string, Cut>
 
 function smallBud(x: number, y: number, side: -1 | 1 = -1): Stroke {
-  return stroke('bud', flowing([[x, y + 7], [x + side * 7, y], [x + side * 5, y - 9], [x, y - 5]]))
+  return stroke(
+    'bud',
+    flowing([
+      [x, y + 7],
+      [x + side * 7, y],
+      [x + side * 5, y - 9],
+      [x, y - 5],
+    ]),
+  )
 }

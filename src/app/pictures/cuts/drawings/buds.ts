@@ -7,7 +7,15 @@ import type { Cut, Stroke } from '../stroke.ts'
 export const T_CUT = { bar: 66, foot: 152, bud: 104 } as const
 const { bar, foot } = T_CUT
 
-const shieldLine = (top: number): Point[] => [[86, top], [114, top], [117, top + 30], [112, top + 56], [100, top + 82], [88, top + 56], [83, top + 30]]
+const shieldLine = (top: number): Point[] => [
+  [86, top],
+  [114, top],
+  [117, top + 30],
+  [112, top + 56],
+  [100, top + 82],
+  [88, top + 56],
+  [83, top + 30],
+]
 const shield = (top: number): Stroke[] => [
   stroke('bark', shape(...shieldLine(top))),
   stroke('edge', shape(...shieldLine(top))),
@@ -18,26 +26,67 @@ const shield = (top: number): Stroke[] => [
 const openT = (): Stroke[] => [
   ...stem(100, 196, 4, 64),
   stroke('wood', shape([80, bar], [120, bar], [116, 110], [100, foot], [84, 110])),
-  stroke('cambium', `${flowing([[84, bar + 4], [87, 108], [99, foot - 6]])}${flowing([[116, bar + 4], [113, 108], [101, foot - 6]])}`),
+  stroke(
+    'cambium',
+    `${flowing([
+      [84, bar + 4],
+      [87, 108],
+      [99, foot - 6],
+    ])}${flowing([
+      [116, bar + 4],
+      [113, 108],
+      [101, foot - 6],
+    ])}`,
+  ),
 ]
 const flaps = (lift: number): Stroke[] =>
   ([-1, 1] as const).flatMap(side => {
-    const points: Point[] = [[100 + side * (8 + lift), bar], [100 + side * (24 + lift * 0.4), bar], [100 + side * 22, 112], [100, foot], [100 + side * (8 + lift * 0.8), 104]]
+    const points: Point[] = [
+      [100 + side * (8 + lift), bar],
+      [100 + side * (24 + lift * 0.4), bar],
+      [100 + side * 22, 112],
+      [100, foot],
+      [100 + side * (8 + lift * 0.8), 104],
+    ]
     return [stroke('bark', shape(...points)), stroke('edge', shape(...points))]
   })
 
 /** The chip's notch from the side: the lip at the bottom slopes down and in, so that the chip's foot is held. */
 export const CHIP = { top: 52, lipOut: 132, lipIn: 146, depth: 15 } as const
-const notch = (x: number): Point[] => [[x, CHIP.top], [x + CHIP.depth * 0.75, 100], [x + CHIP.depth, CHIP.lipIn], [x, CHIP.lipOut]]
+const notch = (x: number): Point[] => [
+  [x, CHIP.top],
+  [x + CHIP.depth * 0.75, 100],
+  [x + CHIP.depth, CHIP.lipIn],
+  [x, CHIP.lipOut],
+]
 const stockWithNotch = (x: number): Stroke[] =>
-  section([[x, 4], ...notch(x), [x, 196], [x + 50, 196], [x + 50, 4]], { left: { outside: x, bark: 6 }, right: { outside: x + 50, bark: 6 } })
+  section([[x, 4], ...notch(x), [x, 196], [x + 50, 196], [x + 50, 4]], {
+    left: { outside: x, bark: 6 },
+    right: { outside: x + 50, bark: 6 },
+  })
 const chip = (x: number): Stroke[] => [
   ...section(notch(x), { left: { outside: x, bark: 6 }, isClosed: true }),
-  stroke('bud', flowing([[x, 104], [x - 10, 94], [x - 7, 78], [x, 84]])),
+  stroke(
+    'bud',
+    flowing([
+      [x, 104],
+      [x - 10, 94],
+      [x - 7, 78],
+      [x, 84],
+    ]),
+  ),
   stroke('fine', shape([x, 104], [x - 12, 118], [x - 8, 120], [x, 110])),
 ]
 const frontNotch = (x: number, width: number, withBud: boolean): Stroke[] => {
-  const line = (half: number, inset: number): Point[] => [[x - half, 128 - inset], [x - half, 92], [x - half * 0.7, 66 + inset], [x, CHIP.top + inset], [x + half * 0.7, 66 + inset], [x + half, 92], [x + half, 128 - inset]]
+  const line = (half: number, inset: number): Point[] => [
+    [x - half, 128 - inset],
+    [x - half, 92],
+    [x - half * 0.7, 66 + inset],
+    [x, CHIP.top + inset],
+    [x + half * 0.7, 66 + inset],
+    [x + half, 92],
+    [x + half, 128 - inset],
+  ]
   const outer = `${flowing(line(width / 2, 0))}L${x} 140Z`
   return [
     stroke(withBud ? 'bark' : 'wood', outer),
@@ -49,17 +98,57 @@ const frontNotch = (x: number, width: number, withBud: boolean): Stroke[] => {
 
 /** The patch: so high and so wide on stock and budstick alike. */
 export const PATCH = { left: 74, right: 126, top: 66, bottom: 134 } as const
-const window = (role: 'bark' | 'wood'): Stroke => stroke(role, shape([PATCH.left, PATCH.top], [PATCH.right, PATCH.top], [PATCH.right, PATCH.bottom], [PATCH.left, PATCH.bottom]))
+const window = (role: 'bark' | 'wood'): Stroke =>
+  stroke(
+    role,
+    shape(
+      [PATCH.left, PATCH.top],
+      [PATCH.right, PATCH.top],
+      [PATCH.right, PATCH.bottom],
+      [PATCH.left, PATCH.bottom],
+    ),
+  )
 const windowEdge = (role: 'edge' | 'cambium', inset = 0): Stroke =>
-  stroke(role, shape([PATCH.left + inset, PATCH.top + inset], [PATCH.right - inset, PATCH.top + inset], [PATCH.right - inset, PATCH.bottom - inset], [PATCH.left + inset, PATCH.bottom - inset]))
+  stroke(
+    role,
+    shape(
+      [PATCH.left + inset, PATCH.top + inset],
+      [PATCH.right - inset, PATCH.top + inset],
+      [PATCH.right - inset, PATCH.bottom - inset],
+      [PATCH.left + inset, PATCH.bottom - inset],
+    ),
+  )
 
 export const budCuts = {
   budStick: {
     strokes: [
       ...stem(52, 190, 10, 18, { cutBase: true, cutTip: true }),
-      ...([[34, 1], [72, -1], [110, 1], [148, -1]] as const).flatMap(([y, side]): Stroke[] => [
-        stroke('bud', flowing([[52 + side * 9, y + 5], [52 + side * 16, y], [52 + side * 14, y - 8], [52 + side * 9, y - 4]])),
-        stroke('fine', shape([52 + side * 9, y + 6], [52 + side * 20, y + 2], [52 + side * 21, y + 5], [52 + side * 9, y + 10])),
+      ...(
+        [
+          [34, 1],
+          [72, -1],
+          [110, 1],
+          [148, -1],
+        ] as const
+      ).flatMap(([y, side]): Stroke[] => [
+        stroke(
+          'bud',
+          flowing([
+            [52 + side * 9, y + 5],
+            [52 + side * 16, y],
+            [52 + side * 14, y - 8],
+            [52 + side * 9, y - 4],
+          ]),
+        ),
+        stroke(
+          'fine',
+          shape(
+            [52 + side * 9, y + 6],
+            [52 + side * 20, y + 2],
+            [52 + side * 21, y + 5],
+            [52 + side * 9, y + 10],
+          ),
+        ),
         ...goneLeaf([52 + side * 20, y + 4], side === 1 ? 20 : 160, 24),
       ]),
       ...stem(148, 196, 4, 60),
@@ -102,7 +191,12 @@ export const budCuts = {
       ...knife([70, bar - 8], [134, bar - 8]),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
-    meets: [[[100, bar], [100, bar]]],
+    meets: [
+      [
+        [100, bar],
+        [100, bar],
+      ],
+    ],
   },
   tTied: {
     strokes: [
@@ -121,12 +215,34 @@ export const budCuts = {
       stroke('bark', shape([83, 70], [83, 58], [117, 44], [117, 70])),
       stroke('edge', lines([83, 70], [83, 58], [117, 44], [117, 70])),
       stroke('gone', `${lines([84, 50], [84, 8])}${lines([116, 38], [116, 8])}`),
-      ...limb([[114, 104], [132, 84], [138, 46]], 9, { tipWidth: 6 }),
+      ...limb(
+        [
+          [114, 104],
+          [132, 84],
+          [138, 46],
+        ],
+        9,
+        { tipWidth: 6 },
+      ),
       ...leaf([137, 58], 20, 44),
       ...leaf([136, 66], 150, 30),
       ...leaf([138, 46], 80, 34),
-      stroke('gone', flowing([[83, 140], [66, 128], [58, 104]])),
-      stroke('gone', flowing([[117, 168], [136, 160], [146, 144]])),
+      stroke(
+        'gone',
+        flowing([
+          [83, 140],
+          [66, 128],
+          [58, 104],
+        ]),
+      ),
+      stroke(
+        'gone',
+        flowing([
+          [117, 168],
+          [136, 160],
+          [146, 144],
+        ]),
+      ),
       ...knife([60, 66], [136, 32]),
     ],
     polarity: { base: [100, 196], tip: [138, 46] },
@@ -144,7 +260,10 @@ export const budCuts = {
   },
   chipBud: {
     strokes: [
-      ...section([[118, 4], ...notch(118), [118, 196], [160, 196], [160, 4]], { left: { outside: 118, bark: 6 }, right: { outside: 160, bark: 6 } }),
+      ...section([[118, 4], ...notch(118), [118, 196], [160, 196], [160, 4]], {
+        left: { outside: 118, bark: 6 },
+        right: { outside: 160, bark: 6 },
+      }),
       ...chip(60),
       ...move([104, 150], [84, 156], [70, 150]),
       ...move([104, 60], [90, 54], [76, 58]),
@@ -152,36 +271,82 @@ export const budCuts = {
     polarity: { base: [139, 196], tip: [139, 4] },
   },
   chipFit: {
-    strokes: [
-      ...stockWithNotch(38),
-      ...chip(38),
-      ...stem(146, 196, 4, 60),
-      ...frontNotch(146, 40, true),
-    ],
+    strokes: [...stockWithNotch(38), ...chip(38), ...stem(146, 196, 4, 60), ...frontNotch(146, 40, true)],
     polarity: { base: [63, 196], tip: [63, 4] },
     meets: [
-      [[44, CHIP.top + 26], [44, CHIP.top + 26]],
-      [[38 + CHIP.depth, CHIP.lipIn], [38 + CHIP.depth, CHIP.lipIn]],
+      [
+        [44, CHIP.top + 26],
+        [44, CHIP.top + 26],
+      ],
+      [
+        [38 + CHIP.depth, CHIP.lipIn],
+        [38 + CHIP.depth, CHIP.lipIn],
+      ],
     ],
   },
   chipOneSide: {
     strokes: [
       ...stem(100, 196, 4, 84),
       ...frontNotch(100, 60, false),
-      stroke('bark', blob([[71, 128], [71, 92], [78, 68], [90, 56], [102, 68], [108, 92], [108, 128], [90, 138]])),
-      stroke('cambium', flowing([[74, 126], [74, 92], [80, 71], [90, 60]])),
-      stroke('edge', blob([[71, 128], [71, 92], [78, 68], [90, 56], [102, 68], [108, 92], [108, 128], [90, 138]])),
+      stroke(
+        'bark',
+        blob([
+          [71, 128],
+          [71, 92],
+          [78, 68],
+          [90, 56],
+          [102, 68],
+          [108, 92],
+          [108, 128],
+          [90, 138],
+        ]),
+      ),
+      stroke(
+        'cambium',
+        flowing([
+          [74, 126],
+          [74, 92],
+          [80, 71],
+          [90, 60],
+        ]),
+      ),
+      stroke(
+        'edge',
+        blob([
+          [71, 128],
+          [71, 92],
+          [78, 68],
+          [90, 56],
+          [102, 68],
+          [108, 92],
+          [108, 128],
+          [90, 138],
+        ]),
+      ),
       ...facingBud([90, 94], 9),
       ...move([24, 96], [60, 96]),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
-    meets: [[[73, 92], [74, 92]]],
+    meets: [
+      [
+        [73, 92],
+        [74, 92],
+      ],
+    ],
   },
   chipTied: {
     strokes: [
       ...stem(100, 196, 4, 44),
       ...tie(100, 40, 152, 44),
-      stroke('bud', blob([[100, 84], [107, 96], [100, 106], [93, 96]])),
+      stroke(
+        'bud',
+        blob([
+          [100, 84],
+          [107, 96],
+          [100, 106],
+          [93, 96],
+        ]),
+      ),
       ...label([122, 154]),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
@@ -228,8 +393,14 @@ export const budCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
     meets: [
-      [[PATCH.left, PATCH.top], [PATCH.left, PATCH.top]],
-      [[PATCH.right, PATCH.bottom], [PATCH.right, PATCH.bottom]],
+      [
+        [PATCH.left, PATCH.top],
+        [PATCH.left, PATCH.top],
+      ],
+      [
+        [PATCH.right, PATCH.bottom],
+        [PATCH.right, PATCH.bottom],
+      ],
     ],
   },
   patchTied: {

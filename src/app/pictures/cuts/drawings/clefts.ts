@@ -1,5 +1,19 @@
 import {
-  archFace, goneLeaf, ground, knife, label, leaf, measure, move, pot, roots, stem, stick, stroke, stump, tie,
+  archFace,
+  goneLeaf,
+  ground,
+  knife,
+  label,
+  leaf,
+  measure,
+  move,
+  pot,
+  roots,
+  stem,
+  stick,
+  stroke,
+  stump,
+  tie,
   waxCap,
 } from '../parts.ts'
 import { blob, flowing, lines, oval, shape } from '../path.ts'
@@ -18,7 +32,15 @@ export const wedgeProfile = (x: number, shoulder: number, tip: number, width: nu
 }
 
 /** A scion with its wedge let down into the cleft of a stock as thick as itself: one line of cambium down each side. */
-export const wedgeFitted = (x: number, tip: number, joint: number, point: number, base: number, width: number, buds: readonly number[]): Stroke[] => [
+export const wedgeFitted = (
+  x: number,
+  tip: number,
+  joint: number,
+  point: number,
+  base: number,
+  width: number,
+  buds: readonly number[],
+): Stroke[] => [
   ...stem(x, base, joint, width),
   ...stick(x, joint, tip, width, buds),
   ...wedgeProfile(x, joint, point, width),
@@ -41,8 +63,24 @@ const scionInCleft = (side: -1 | 1): Stroke[] => {
   ]
 }
 
-const topScions = (): Stroke[] => [...stick(62, 84, 14, 17, [32, 56], 7), ...stick(138, 84, 14, 17, [32, 56], 7)]
-const sealed = (x: number, y: number, width: number): Stroke => stroke('wax', blob([[x - width / 2 - 4, y + 12], [x - width / 2 - 2, y - 8], [x, y - width * 0.2], [x + width / 2 + 2, y - 8], [x + width / 2 + 4, y + 12], [x + width * 0.25, y + 24], [x, y + 40], [x - width * 0.25, y + 24]]))
+const topScions = (): Stroke[] => [
+  ...stick(62, 84, 14, 17, [32, 56], 7),
+  ...stick(138, 84, 14, 17, [32, 56], 7),
+]
+const sealed = (x: number, y: number, width: number): Stroke =>
+  stroke(
+    'wax',
+    blob([
+      [x - width / 2 - 4, y + 12],
+      [x - width / 2 - 2, y - 8],
+      [x, y - width * 0.2],
+      [x + width / 2 + 2, y - 8],
+      [x + width / 2 + 4, y + 12],
+      [x + width * 0.25, y + 24],
+      [x, y + 40],
+      [x - width * 0.25, y + 24],
+    ]),
+  )
 
 const stoneSeedling = (top: number): Stroke[] => [
   ...roots([100, 166], { count: 5, length: 30, spread: 110 }),
@@ -86,8 +124,14 @@ export const cleftCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 14] },
     meets: [
-      [[81, 89], [81, 89]],
-      [[119, 89], [119, 89]],
+      [
+        [81, 89],
+        [81, 89],
+      ],
+      [
+        [119, 89],
+        [119, 89],
+      ],
     ],
   },
   wedgeTied: {
@@ -109,7 +153,19 @@ export const cleftCuts = {
       ...stem(100, 160, 96, 11),
       ...stick(100, 98, 44, 10, [60, 78], 6),
       ...tie(100, 90, 118, 11),
-      stroke('film', blob([[94, 122], [70, 104], [68, 50], [84, 26], [116, 26], [132, 50], [130, 104], [106, 122]])),
+      stroke(
+        'film',
+        blob([
+          [94, 122],
+          [70, 104],
+          [68, 50],
+          [84, 26],
+          [116, 26],
+          [132, 50],
+          [130, 104],
+          [106, 122],
+        ]),
+      ),
       ...tie(100, 118, 126, 14, 1),
       ...label([106, 124]),
     ],
@@ -133,7 +189,14 @@ export const cleftCuts = {
     strokes: [
       ...limbTop(100, 88, 104),
       stroke('edge', lines([50, 88], [150, 88])),
-      stroke('edge', flowing([[100, 104], [101, 130], [99, 158]])),
+      stroke(
+        'edge',
+        flowing([
+          [100, 104],
+          [101, 130],
+          [99, 158],
+        ]),
+      ),
       stroke('tool', shape([90, 44], [110, 44], [106, 92], [94, 92])),
       stroke('tool', shape([84, 30], [116, 30], [116, 44], [84, 44])),
       ...move([134, 14], [134, 56]),
@@ -179,8 +242,14 @@ export const cleftCuts = {
       ...move([192, 66], [170, 92]),
     ],
     meets: [
-      [[35, 100], [35, 100]],
-      [[165, 100], [165, 100]],
+      [
+        [35, 100],
+        [35, 100],
+      ],
+      [
+        [165, 100],
+        [165, 100],
+      ],
     ],
   },
   cleftSealed: {
@@ -228,8 +297,14 @@ export const cleftCuts = {
     ],
     polarity: { base: [100, 180], tip: [100, 12] },
     meets: [
-      [[88, 81], [88, 81]],
-      [[112, 81], [112, 81]],
+      [
+        [88, 81],
+        [88, 81],
+      ],
+      [
+        [112, 81],
+        [112, 81],
+      ],
     ],
   },
   stonePotted: {
@@ -240,7 +315,16 @@ export const cleftCuts = {
       ...seedAt([94, 150], 17, 10),
       ...stick(100, 98, 46, 8, [62, 80], 5),
       ...tie(100, 88, 112, 9, 3),
-      stroke('film', flowing([[40, 132], [44, 50], [100, 14], [156, 50], [160, 132]])),
+      stroke(
+        'film',
+        flowing([
+          [40, 132],
+          [44, 50],
+          [100, 14],
+          [156, 50],
+          [160, 132],
+        ]),
+      ),
       ...label([104, 116]),
     ],
     polarity: { base: [100, 156], tip: [100, 46] },

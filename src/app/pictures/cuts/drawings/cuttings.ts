@@ -1,12 +1,34 @@
 import {
-  bud, goneLeaf, grains, ground, knife, label, leaf, limb, measure, move, pot, roots, shadeCloth, stem, stick, stroke,
-  thermometer, warmth,
+  bud,
+  goneLeaf,
+  grains,
+  ground,
+  knife,
+  label,
+  leaf,
+  limb,
+  measure,
+  move,
+  pot,
+  roots,
+  shadeCloth,
+  stem,
+  stroke,
+  thermometer,
+  warmth,
 } from '../parts.ts'
 import { blob, flowing, lines, oval, type Point, shape } from '../path.ts'
 import type { Cut, Stroke } from '../stroke.ts'
 
 /** A leafy shoot with nodes; below `bare` the leaves are off. */
-const leafyShoot = (x: number, base: number, tip: number, width: number, nodes: readonly number[], half = false): Stroke[] => [
+const leafyShoot = (
+  x: number,
+  base: number,
+  tip: number,
+  width: number,
+  nodes: readonly number[],
+  half = false,
+): Stroke[] => [
   ...stem(x, base, tip, width, { tipWidth: width * 0.6, cutBase: true }),
   ...nodes.flatMap((y, index) => {
     const side = index % 2 === 0 ? 1 : -1
@@ -31,16 +53,27 @@ const stuck = (x: number, base: number, height: number): Stroke[] => [
 ]
 
 /** A leafless cutting with its sloping top above a bud and its square base below one. */
-export const rod = (x: number, base: number, tip: number, width: number, buds: readonly number[]): Stroke[] => [
-  stroke('bark', shape([x - width / 2, base], [x - width / 2, tip + 8], [x + width / 2, tip], [x + width / 2, base])),
-  stroke('edge', shape([x - width / 2, base], [x - width / 2, tip + 8], [x + width / 2, tip], [x + width / 2, base])),
-  ...buds.map((y, index) => bud([x + (index % 2 === 0 ? 1 : -1) * (width / 2), y], index % 2 === 0 ? 1 : -1, 7)),
+export const rod = (
+  x: number,
+  base: number,
+  tip: number,
+  width: number,
+  buds: readonly number[],
+): Stroke[] => [
+  stroke(
+    'bark',
+    shape([x - width / 2, base], [x - width / 2, tip + 8], [x + width / 2, tip], [x + width / 2, base]),
+  ),
+  stroke(
+    'edge',
+    shape([x - width / 2, base], [x - width / 2, tip + 8], [x + width / 2, tip], [x + width / 2, base]),
+  ),
+  ...buds.map((y, index) =>
+    bud([x + (index % 2 === 0 ? 1 : -1) * (width / 2), y], index % 2 === 0 ? 1 : -1, 7),
+  ),
 ]
 
-const bracket = (x: number, y: number): Stroke[] => [
-  ...leaf([x, y], 60, 34),
-  ...leaf([x, y], 115, 30),
-]
+const bracket = (x: number, y: number): Stroke[] => [...leaf([x, y], 60, 34), ...leaf([x, y], 115, 30)]
 
 /** A ribbed succulent stem with spines on its edge; at its joint it is narrow. */
 const ribbed = (x: number, base: number, tip: number, width: number): Stroke[] => {
@@ -54,11 +87,25 @@ const ribbed = (x: number, base: number, tip: number, width: number): Stroke[] =
     Array.from({ length: steps }, (_, index): Stroke => {
       const y = base - ((base - tip) * (2 * index + 1.6)) / (steps * 2)
       const foot = x + sign * (width / 2 - 3)
-      return stroke('fine', `${lines([foot, y], [foot + sign * 6, y - 4])}${lines([foot, y], [foot + sign * 6, y + 1])}`)
+      return stroke(
+        'fine',
+        `${lines([foot, y], [foot + sign * 6, y - 4])}${lines([foot, y], [foot + sign * 6, y + 1])}`,
+      )
     }),
   )
   const outline = blobOpen(side(-1), side(1))
-  return [stroke('leaf', outline), stroke('fine', flowing([[x - 3, base], [x + 2, (base + tip) / 2], [x - 2, tip + 4]])), ...spines]
+  return [
+    stroke('leaf', outline),
+    stroke(
+      'fine',
+      flowing([
+        [x - 3, base],
+        [x + 2, (base + tip) / 2],
+        [x - 2, tip + 4],
+      ]),
+    ),
+    ...spines,
+  ]
 }
 const blobOpen = (left: readonly Point[], right: readonly Point[]): string =>
   `${flowing(left)}${flowing([...right].reverse()).replace('M', 'L')}Z`
@@ -75,8 +122,24 @@ export const cuttingCuts = {
       ...leafyShoot(74, 190, 34, 11, [150, 112, 84, 60]),
       ...tipLeaves(74, 34),
       ...knife([34, 138], [112, 132]),
-      ...limb([[150, 118], [150, 96], [152, 78]], 9, { cutBase: true }),
-      ...limb([[157, 72], [170, 62], [184, 66]], 8, { tipWidth: 5 }),
+      ...limb(
+        [
+          [150, 118],
+          [150, 96],
+          [152, 78],
+        ],
+        9,
+        { cutBase: true },
+      ),
+      ...limb(
+        [
+          [157, 72],
+          [170, 62],
+          [184, 66],
+        ],
+        8,
+        { tipWidth: 5 },
+      ),
       stroke('edge', lines([147, 78], [151, 73], [154, 78], [157, 70], [161, 74])),
       ...leaf([184, 64], 30, 14),
       ...move([136, 52], [160, 40], [186, 46]),
@@ -131,13 +194,32 @@ export const cuttingCuts = {
     strokes: [
       ...pot(100, 104, 96, 192, 74),
       ...stem(100, 140, 46, 8, { tipWidth: 5, cutBase: true }),
-      stroke('callus', blob([[94, 138], [106, 138], [108, 145], [100, 148], [92, 145]])),
+      stroke(
+        'callus',
+        blob([
+          [94, 138],
+          [106, 138],
+          [108, 145],
+          [100, 148],
+          [92, 145],
+        ]),
+      ),
       ...roots([100, 144], { count: 6, length: 44, spread: 120 }),
       ...leaf([97, 82], 155, 44, true),
       ...leaf([103, 68], 25, 44, true),
       ...leaf([99, 50], 130, 34),
       ...leaf([101, 48], 55, 38),
-      stroke('film', flowing([[26, 104], [30, 54], [62, 18], [112, 8], [156, 26], [178, 64]])),
+      stroke(
+        'film',
+        flowing([
+          [26, 104],
+          [30, 54],
+          [62, 18],
+          [112, 8],
+          [156, 26],
+          [178, 64],
+        ]),
+      ),
       ...move([184, 112], [190, 92], [184, 72]),
     ],
     polarity: { base: [100, 146], tip: [100, 46] },
@@ -145,8 +227,15 @@ export const cuttingCuts = {
   semiTaken: {
     strokes: [
       ...stem(100, 194, 30, 14, { tipWidth: 5 }),
-      stroke('fine', `${lines([96, 188], [97, 168])}${lines([103, 184], [102, 160])}${lines([98, 156], [99, 136])}`),
-      ...[[150, 1], [122, -1], [96, 1]].flatMap(([y, side]) => [
+      stroke(
+        'fine',
+        `${lines([96, 188], [97, 168])}${lines([103, 184], [102, 160])}${lines([98, 156], [99, 136])}`,
+      ),
+      ...[
+        [150, 1],
+        [122, -1],
+        [96, 1],
+      ].flatMap(([y, side]) => [
         ...leaf([100 + side! * 6, y!], side === 1 ? 28 : 152, 60),
         bud([100 + side! * 6, y! - 3], side as 1 | -1, 6),
       ]),
@@ -161,11 +250,36 @@ export const cuttingCuts = {
   semiWounded: {
     strokes: [
       ...stem(100, 172, 8, 46, { cutBase: true }),
-      stroke('fine', `${lines([112, 30], [113, 70])}${lines([88, 18], [88, 44])}${lines([116, 96], [116, 130])}`),
+      stroke(
+        'fine',
+        `${lines([112, 30], [113, 70])}${lines([88, 18], [88, 44])}${lines([116, 96], [116, 130])}`,
+      ),
       bud([77, 142], -1, 12),
       bud([123, 60], 1, 12),
-      stroke('wood', blob([[94, 168], [86, 132], [90, 104], [97, 92], [104, 104], [108, 132], [103, 168]])),
-      stroke('cambium', flowing([[95, 169], [89, 132], [93, 107], [97, 98], [101, 107], [105, 132], [103, 169]])),
+      stroke(
+        'wood',
+        blob([
+          [94, 168],
+          [86, 132],
+          [90, 104],
+          [97, 92],
+          [104, 104],
+          [108, 132],
+          [103, 168],
+        ]),
+      ),
+      stroke(
+        'cambium',
+        flowing([
+          [95, 169],
+          [89, 132],
+          [93, 107],
+          [97, 98],
+          [101, 107],
+          [105, 132],
+          [103, 169],
+        ]),
+      ),
       ...knife([58, 84], [64, 130], [60, 176]),
       measure(150, 172, 92),
     ],
@@ -215,8 +329,17 @@ export const cuttingCuts = {
       ...leaf([93, 82], 140, 36),
       ...leaf([93, 82], 178, 34),
       ...leaf([107, 62], 88, 42),
-      stroke('callus', blob([[92, 158], [108, 158], [110, 167], [100, 170], [90, 167]])),
-      ...roots([100, 166], { count: 5, length: 40, spread: 140 }),
+      stroke(
+        'callus',
+        blob([
+          [92, 158],
+          [108, 158],
+          [110, 167],
+          [100, 170],
+          [90, 167],
+        ]),
+      ),
+      ...roots([100, 166], { count: 5, length: 34, spread: 140 }),
       ...roots([107, 142], { count: 1, length: 34, turn: 50 }),
       ...roots([93, 120], { count: 1, length: 34, turn: -50 }),
     ],
@@ -237,7 +360,9 @@ export const cuttingCuts = {
       stroke('wood', shape([95, 150], [94, 176], [106, 176], [105, 150])),
       stroke('wood', shape([84, 148], [94, 164], [106, 164], [116, 148])),
       ...ribbed(100, 150, 38, 40),
-      ...[26, 60, 94, 128, 162].map(x => stroke('tool', shape([x, 180], [x + 24, 180], [x + 24, 187], [x, 187]))),
+      ...[26, 60, 94, 128, 162].map(x =>
+        stroke('tool', shape([x, 180], [x + 24, 180], [x + 24, 187], [x, 187])),
+      ),
       measure(142, 150, 177),
       ...move([30, 120], [48, 112], [66, 120]),
       ...move([30, 92], [48, 84], [66, 92]),
@@ -271,8 +396,25 @@ export const cuttingCuts = {
     strokes: [
       ...ground(56),
       ...stem(64, 62, 6, 16),
-      ...limb([[66, 60], [84, 92], [124, 112], [178, 120]], 15, { tipWidth: 9 }),
-      ...limb([[62, 60], [50, 110], [56, 180]], 13, { tipWidth: 7 }),
+      ...limb(
+        [
+          [66, 60],
+          [84, 92],
+          [124, 112],
+          [178, 120],
+        ],
+        15,
+        { tipWidth: 9 },
+      ),
+      ...limb(
+        [
+          [62, 60],
+          [50, 110],
+          [56, 180],
+        ],
+        13,
+        { tipWidth: 7 },
+      ),
       ...roots([140, 116], { count: 2, length: 26, spread: 50 }),
       ...roots([54, 140], { count: 2, length: 22, spread: 80 }),
       ...knife([84, 116], [104, 82]),
@@ -287,8 +429,22 @@ export const cuttingCuts = {
           stroke('bark', shape([x - 8, 48], [x + 8, 48], [x + 7, base - 16], [x - 7, base])),
           stroke('edge', shape([x - 8, 48], [x + 8, 48], [x + 7, base - 16], [x - 7, base])),
           stroke('wood', oval(x, 48, 8, 3)),
-          stroke('root', flowing([[x + 7, 92], [x + 15, 96], [x + 18, 106]])),
-          stroke('root', flowing([[x - 7, 120], [x - 15, 126], [x - 16, 134]])),
+          stroke(
+            'root',
+            flowing([
+              [x + 7, 92],
+              [x + 15, 96],
+              [x + 18, 106],
+            ]),
+          ),
+          stroke(
+            'root',
+            flowing([
+              [x - 7, 120],
+              [x - 15, 126],
+              [x - 16, 134],
+            ]),
+          ),
         ]
       }),
       ...move([176, 150], [176, 100], [176, 52]),
@@ -307,7 +463,15 @@ export const cuttingCuts = {
       grains(108, 192, 124, 178),
       stroke('fine', lines([107, 124], [193, 124])),
       stroke('edge', lines([106, 116], [106, 180], [194, 180], [194, 116])),
-      ...limb([[118, 150], [150, 148], [182, 152]], 6, { cutBase: true, cutTip: true }),
+      ...limb(
+        [
+          [118, 150],
+          [150, 148],
+          [182, 152],
+        ],
+        6,
+        { cutBase: true, cutTip: true },
+      ),
       measure(186, 124, 147),
     ],
     polarity: { base: [38, 152], tip: [38, 84] },
@@ -317,8 +481,24 @@ export const cuttingCuts = {
       ...pot(100, 84, 110, 194, 84),
       stroke('bark', shape([93, 100], [107, 100], [106, 152], [94, 164])),
       stroke('edge', shape([93, 100], [107, 100], [106, 152], [94, 164])),
-      ...limb([[98, 100], [94, 70], [90, 44]], 6, { tipWidth: 4 }),
-      ...limb([[103, 100], [108, 78], [114, 60]], 5, { tipWidth: 3 }),
+      ...limb(
+        [
+          [98, 100],
+          [94, 70],
+          [90, 44],
+        ],
+        6,
+        { tipWidth: 4 },
+      ),
+      ...limb(
+        [
+          [103, 100],
+          [108, 78],
+          [114, 60],
+        ],
+        5,
+        { tipWidth: 3 },
+      ),
       ...leaf([92, 56], 150, 36),
       ...leaf([91, 48], 100, 36),
       ...leaf([113, 64], 60, 34),

@@ -1,5 +1,21 @@
 import {
-  bud, ground, knife, label, leaf, limb, measure, move, pot, roots, stem, stick, stroke, thermometer, tie, warmth, waxCap,
+  bud,
+  ground,
+  knife,
+  label,
+  leaf,
+  limb,
+  measure,
+  move,
+  pot,
+  roots,
+  stem,
+  stick,
+  stroke,
+  thermometer,
+  tie,
+  warmth,
+  waxCap,
 } from '../parts.ts'
 import { blob, flowing, lines, oval, type Point, shape } from '../path.ts'
 import { section } from '../section.ts'
@@ -43,15 +59,50 @@ const omega = (y: number): Point[] => {
 const budOn = (y: number): Stroke => bud([100 + half, y], 1, 9)
 
 const lying = (y: number): Stroke[] => [
-  ...[-16, -8, 0, 9, 16].map(dy => stroke('root', flowing([[36, y], [24, y + dy * 0.5], [12, y + dy]]))),
-  ...limb([[34, y], [66, y], [102, y]], 11),
-  ...limb([[98, y], [140, y], [180, y]], 10, { cutTip: true }),
+  ...[-16, -8, 0, 9, 16].map(dy =>
+    stroke(
+      'root',
+      flowing([
+        [36, y],
+        [24, y + dy * 0.5],
+        [12, y + dy],
+      ]),
+    ),
+  ),
+  ...limb(
+    [
+      [34, y],
+      [66, y],
+      [102, y],
+    ],
+    11,
+  ),
+  ...limb(
+    [
+      [98, y],
+      [140, y],
+      [180, y],
+    ],
+    10,
+    { cutTip: true },
+  ),
   ...[140, 164].map((x, index) => {
     const side = index === 0 ? -1 : 1
-    return stroke('bud', flowing([[x, y + side * 5], [x + 6, y + side * 11], [x + 13, y + side * 8], [x + 9, y + side * 5]]))
+    return stroke(
+      'bud',
+      flowing([
+        [x, y + side * 5],
+        [x + 6, y + side * 11],
+        [x + 13, y + side * 8],
+        [x + 9, y + side * 5],
+      ]),
+    )
   }),
   stroke('tie', shape([82, y - 8], [118, y - 8], [118, y + 8], [82, y + 8])),
-  stroke('fine', `${lines([90, y + 8], [94, y - 8])}${lines([100, y + 8], [104, y - 8])}${lines([109, y + 8], [113, y - 8])}`),
+  stroke(
+    'fine',
+    `${lines([90, y + 8], [94, y - 8])}${lines([100, y + 8], [104, y - 8])}${lines([109, y + 8], [113, y - 8])}`,
+  ),
 ]
 
 const nurse = (x: number, level: number): Stroke[] => [
@@ -68,7 +119,10 @@ export const whipCuts = {
       budOn(24),
       ...knife([66, 30], [100, 100], [134, 170]),
       measure(164, 66, 66 + WHIP.slant),
-      stroke('measure', `${lines([76, 184], [76, 192])}${lines([76, 188], [124, 188])}${lines([124, 184], [124, 192])}`),
+      stroke(
+        'measure',
+        `${lines([76, 184], [76, 192])}${lines([76, 188], [124, 188])}${lines([124, 184], [124, 192])}`,
+      ),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
   },
@@ -82,26 +136,49 @@ export const whipCuts = {
     polarity: { base: [100, 196], tip: [100, 4] },
   },
   whipShut: {
-    strokes: [
-      ...scionOver(tongueLine(50), 4),
-      ...stockUnder(tongueLine(50), 196),
-      budOn(28),
-    ],
+    strokes: [...scionOver(tongueLine(50), 4), ...stockUnder(tongueLine(50), 196), budOn(28)],
     polarity: { base: [100, 196], tip: [100, 4] },
     meets: [
-      [[100 - half + 6, 50], [100 - half + 6, 50]],
-      [[100 + half - 6, 150], [100 + half - 6, 150]],
+      [
+        [100 - half + 6, 50],
+        [100 - half + 6, 50],
+      ],
+      [
+        [100 + half - 6, 150],
+        [100 + half - 6, 150],
+      ],
     ],
   },
   whipOneSide: {
     strokes: [
-      ...section([[60, 196], [60, 60], [140, 160], [140, 196]], { left: { outside: 60, bark: 9 }, right: { outside: 140, bark: 9 } }),
-      ...section([[60, 4], [60, 60], [112, 125], [112, 4]], { left: { outside: 60, bark: 9 }, right: { outside: 112, bark: 9 } }),
+      ...section(
+        [
+          [60, 196],
+          [60, 60],
+          [140, 160],
+          [140, 196],
+        ],
+        { left: { outside: 60, bark: 9 }, right: { outside: 140, bark: 9 } },
+      ),
+      ...section(
+        [
+          [60, 4],
+          [60, 60],
+          [112, 125],
+          [112, 4],
+        ],
+        { left: { outside: 60, bark: 9 }, right: { outside: 112, bark: 9 } },
+      ),
       bud([60, 30], -1, 9),
       ...move([24, 92], [52, 92]),
     ],
     polarity: { base: [100, 196], tip: [86, 4] },
-    meets: [[[69, 60], [69, 60]]],
+    meets: [
+      [
+        [69, 60],
+        [69, 60],
+      ],
+    ],
   },
   whipTied: {
     strokes: [
@@ -130,7 +207,9 @@ export const whipCuts = {
       ...stockUnder(tongueLine(50), 196),
       ...[46, 60].map(y => stroke('callus', oval(75, y, 6, 8))),
       ...[148, 162].map(y => stroke('callus', oval(125, y - 6, 6, 8))),
-      ...tongueLine(50).slice(1, 3).map(([x, y]) => stroke('callus', oval(x, y, 4, 5))),
+      ...tongueLine(50)
+        .slice(1, 3)
+        .map(([x, y]) => stroke('callus', oval(x, y, 4, 5))),
       budOn(24),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
@@ -169,8 +248,14 @@ export const whipCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 8] },
     meets: [
-      [[100 - half + 6, 84], [100 - half + 6, 84]],
-      [[100 + half - 6, 84], [100 + half - 6, 84]],
+      [
+        [100 - half + 6, 84],
+        [100 - half + 6, 84],
+      ],
+      [
+        [100 + half - 6, 84],
+        [100 + half - 6, 84],
+      ],
     ],
   },
   waxDipped: {
@@ -180,8 +265,23 @@ export const whipCuts = {
       // Upside down: the scion goes into the wax, the base stays out.
       ...stem(100, 4, 130, 12),
       ...stem(100, 124, 160, 12, { cutTip: true }),
-      stroke('bud', flowing([[106, 140], [113, 147], [111, 156], [106, 152]])),
-      stroke('fine', flowing([[94, 126], [100, 132], [106, 126]])),
+      stroke(
+        'bud',
+        flowing([
+          [106, 140],
+          [113, 147],
+          [111, 156],
+          [106, 152],
+        ]),
+      ),
+      stroke(
+        'fine',
+        flowing([
+          [94, 126],
+          [100, 132],
+          [106, 126],
+        ]),
+      ),
       ...warmth(198, 70, 100, 130),
       ...move([148, 60], [160, 40], [150, 14]),
       ...thermometer([136, 140], 52),
@@ -210,11 +310,27 @@ export const whipCuts = {
       ...stick(100, 78, 48, 12, []),
       stroke('callus', oval(94, 78, 4, 6)),
       stroke('callus', oval(106, 78, 4, 6)),
-      ...limb([[106, 60], [116, 40], [118, 22]], 5),
+      ...limb(
+        [
+          [106, 60],
+          [116, 40],
+          [118, 22],
+        ],
+        5,
+      ),
       ...leaf([117, 36], 20, 36),
       ...leaf([116, 44], 160, 34),
       ...leaf([118, 24], 80, 18),
-      stroke('callus', blob([[94, 156], [106, 156], [108, 164], [100, 167], [92, 164]])),
+      stroke(
+        'callus',
+        blob([
+          [94, 156],
+          [106, 156],
+          [108, 164],
+          [100, 167],
+          [92, 164],
+        ]),
+      ),
       ...roots([100, 162], { count: 5, length: 30, spread: 140 }),
     ],
     polarity: { base: [100, 164], tip: [118, 22] },
@@ -238,8 +354,32 @@ export const whipCuts = {
       ...stem(100, 156, 126, 8),
       ...tie(100, 120, 136, 8, 2),
       stroke('wood', shape([97, 122], [98, 24], [102, 24], [103, 122])),
-      ...([[92, 1], [66, -1], [42, 1]] as const).map(([y, side]) => stroke('wood', blob([[100 + side * 2, y], [100 + side * 9, y - 4], [100 + side * 12, y - 10], [100 + side * 5, y - 8]]))),
-      stroke('wood', blob([[100, 28], [96, 20], [100, 12], [104, 20]])),
+      ...(
+        [
+          [92, 1],
+          [66, -1],
+          [42, 1],
+        ] as const
+      ).map(([y, side]) =>
+        stroke(
+          'wood',
+          blob([
+            [100 + side * 2, y],
+            [100 + side * 9, y - 4],
+            [100 + side * 12, y - 10],
+            [100 + side * 5, y - 8],
+          ]),
+        ),
+      ),
+      stroke(
+        'wood',
+        blob([
+          [100, 28],
+          [96, 20],
+          [100, 12],
+          [104, 20],
+        ]),
+      ),
       measure(142, 122, 18),
     ],
     polarity: { base: [100, 156], tip: [100, 12] },
@@ -296,7 +436,15 @@ export const whipCuts = {
       ...stem(150, 178, 10, 22),
       ...leaf([139, 32], 150, 40),
       ...leaf([161, 46], 30, 34),
-      ...limb([[148, 92], [112, 62], [84, 14]], 14, { tipWidth: 10 }),
+      ...limb(
+        [
+          [148, 92],
+          [112, 62],
+          [84, 14],
+        ],
+        14,
+        { tipWidth: 10 },
+      ),
       ...leaf([86, 20], 150, 36),
       ...pot(58, 128, 64, 176, 48),
       ...stem(58, 138, 40, 12, { tipWidth: 9 }),
@@ -320,15 +468,31 @@ export const whipCuts = {
   },
   twoJoined: {
     strokes: [
-      ...section([[60, 196], [60, 4], [100, 4], [100, 196]], { left: { outside: 60, bark: 6 }, right: { outside: 100, bark: 6 } }),
-      ...section([[100, 196], [100, 4], [140, 4], [140, 196]], { left: { outside: 100, bark: 6 }, right: { outside: 140, bark: 6 } }),
+      ...section(
+        [
+          [60, 196],
+          [60, 4],
+          [100, 4],
+          [100, 196],
+        ],
+        { left: { outside: 60, bark: 6 }, right: { outside: 100, bark: 6 } },
+      ),
+      ...section(
+        [
+          [100, 196],
+          [100, 4],
+          [140, 4],
+          [140, 196],
+        ],
+        { left: { outside: 100, bark: 6 }, right: { outside: 140, bark: 6 } },
+      ),
       stroke('heartwood', shape([91, 54], [100, 46], [109, 54], [109, 146], [100, 154], [91, 146])),
       stroke('fine', lines([100, 58], [100, 142])),
       ...[48, 152].flatMap((y, index) => {
         const inward = index === 0 ? 10 : -10
         return [
-          stroke('cambium', lines([94, y - inward * 0.4], [99.500, y + inward])),
-          stroke('cambium', lines([106, y - inward * 0.4], [100.500, y + inward])),
+          stroke('cambium', lines([94, y - inward * 0.4], [99.5, y + inward])),
+          stroke('cambium', lines([106, y - inward * 0.4], [100.5, y + inward])),
         ]
       }),
       ...tie(100, 60, 86, 80, 3),
@@ -336,15 +500,37 @@ export const whipCuts = {
     ],
     polarity: { base: [80, 196], tip: [80, 4] },
     meets: [
-      [[99.500, 58], [100.500, 58]],
-      [[99.500, 142], [100.500, 142]],
+      [
+        [99.5, 58],
+        [100.5, 58],
+      ],
+      [
+        [99.5, 142],
+        [100.5, 142],
+      ],
     ],
   },
   twoSevered: {
     strokes: [
       ...pot(64, 150, 76, 196, 58),
-      ...limb([[64, 160], [74, 120], [84, 84], [78, 28]], 16),
-      ...limb([[178, 196], [140, 140], [102, 86], [108, 28]], 16),
+      ...limb(
+        [
+          [64, 160],
+          [74, 120],
+          [84, 84],
+          [78, 28],
+        ],
+        16,
+      ),
+      ...limb(
+        [
+          [178, 196],
+          [140, 140],
+          [102, 86],
+          [108, 28],
+        ],
+        16,
+      ),
       ...tie(93, 70, 104, 34, 4),
       ...leaf([110, 40], 30, 42),
       ...leaf([106, 30], 120, 26),
@@ -357,7 +543,14 @@ export const whipCuts = {
 } satisfies Record<string, Cut>
 
 function wrongMark(x: number, y: number): Stroke {
-  return stroke('knife', flowing([[x, y - 14], [x + 10, y], [x + 6, y + 16]]))
+  return stroke(
+    'knife',
+    flowing([
+      [x, y - 14],
+      [x + 10, y],
+      [x + 6, y + 16],
+    ]),
+  )
 }
 
 function faceOn(x: number): Stroke[] {
