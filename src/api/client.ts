@@ -1,5 +1,6 @@
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
+import type { RatesCompared } from './compared-shapes.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
 import type { NeedsLook } from './look-shapes.ts'
@@ -70,6 +71,7 @@ export const createClient = (base = '') => {
     mother: (id: string) => ask<MotherView>(`/mothers/${encodeURIComponent(id)}`),
     holds: () => ask<HoldRow[]>('/holds'),
     queries: () => ask<QueryRow[]>('/queries'),
+    ratesCompared: () => ask<RatesCompared>('/rates/compared'),
     needsLook: () => ask<NeedsLook>('/needs-look'),
     protocol: (id: string) => ask<Protocol>(`/protocols/${encodeURIComponent(id)}`),
     rates: () => ask<RateRow[]>('/rates'),

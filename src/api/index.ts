@@ -1,5 +1,6 @@
 /** The door of the API: the shapes that server and screens share, and the client. The routes have a door of their own. */
 export { type Client, createClient, Refused } from './client.ts'
+export { RatesCompared } from './compared-shapes.ts'
 export {
   AcceptedReading,
   EmptySheet,

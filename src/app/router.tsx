@@ -90,7 +90,12 @@ const benchCount = createRoute({
 })
 const rates = createRoute({
   ...under('/rates'),
-  validateSearch: said => given({ find: text(said.find), show: oneOf(said.show, 'own', 'set', 'all') }),
+  validateSearch: said =>
+    given({
+      find: text(said.find),
+      show: oneOf(said.show, 'own', 'set', 'all'),
+      view: oneOf(said.view, 'steps', 'people', 'months'),
+    }),
   component: lazyRouteComponent(() => import('./screens/rates/rates-screen.tsx'), 'RatesScreen'),
 })
 const lineage = createRoute({

@@ -1,6 +1,7 @@
 import { createRoute, z } from '@hono/zod-openapi'
 import { Week } from '../../record/index.ts'
 import { BatchId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
+import { RatesCompared } from '../compared-shapes.ts'
 import { NeedsLook } from '../look-shapes.ts'
 import {
   BatchRow,
@@ -57,6 +58,11 @@ export const routes = {
     '/api/rates',
     z.array(RateRow),
     'What takes: the rate behind every step, and where it comes from',
+  ),
+  ratesCompared: get(
+    '/api/rates/compared',
+    RatesCompared,
+    'People and months beside each other, with kinds, steps and years allowed for',
   ),
   needsLook: get('/api/needs-look', NeedsLook, 'What wants eyes: late, poor, stale, overflowing'),
   protocol: createRoute({

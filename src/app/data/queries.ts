@@ -16,6 +16,7 @@ export const look = {
     queryOptions({ queryKey: ['benches', week ?? 'now'], queryFn: () => client.benches(week) }),
   lineage: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
+  ratesCompared: () => queryOptions({ queryKey: ['rates', 'compared'], queryFn: client.ratesCompared }),
   needsLook: () => queryOptions({ queryKey: ['needs-look'], queryFn: client.needsLook }),
   protocol: (id: string) => queryOptions({ queryKey: ['protocol', id], queryFn: () => client.protocol(id) }),
   affected: (what: 'batch' | 'mother', id: string) =>

@@ -7,8 +7,9 @@ import {
   type RateFact,
   type RateModel,
 } from '../../science/index.ts'
-import type { PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
+import type { MethodId, PersonId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
+import { type Comparison, compareLevels } from './compare-levels.ts'
 
 /** What one batch did in one step, with what is known of it; month and year are those in which the batch was begun. */
 export interface SeenStep
@@ -46,6 +47,10 @@ export interface LearntSurvival {
   share(asked: AskedStep): LearntShare | null
   /** The year's part where only a figure is known. */
   readonly yearShare: number
+  /** People beside each other in each method. */
+  comparePeople(): readonly Comparison<{ readonly method: MethodId }>[]
+  /** Months of the start beside each other in each step of a protocol. */
+  compareMonths(): readonly Comparison<{ readonly protocol: ProtocolId; readonly step: StepId }>[]
 }
 
 /** How many batches a protocol's figure is worth, for the average of its step. Our choice, no source. */
@@ -94,8 +99,15 @@ export function learntSurvival(
     rowsOf.set(step, rows)
     figures.set(step, figure)
   }
-  if (figures.size === 0) return { share: () => null, yearShare: USUAL_YEAR_SHARE }
-  const model = fitted([...rowsOf.values()].flat(), figures)
+  if (figures.size === 0)
+    return {
+      share: () => null,
+      yearShare: USUAL_YEAR_SHARE,
+      comparePeople: () => [],
+      compareMonths: () => [],
+    }
+  const allRows = [...rowsOf.values()].flat()
+  const model = fitted(allRows, figures)
 
   const factorsByName = new Map(model.factors.map(factor => [factor.name, factor]))
   const isLevel = (name: string, level: string | undefined) =>
@@ -109,6 +121,28 @@ export function learntSurvival(
   )
   return {
     yearShare: ofYears === undefined ? USUAL_YEAR_SHARE : ofYears / ofBatch,
+    comparePeople: () =>
+      compareLevels(
+        model,
+        'person',
+        allRows.flatMap(row => {
+          const { person: level } = levelsOf(row)
+          const { method, person } = row
+          return level === undefined
+            ? []
+            : [{ ...row, level, group: method, of: { method }, member: person! }]
+        }),
+      ),
+    compareMonths: () =>
+      compareLevels(
+        model,
+        'month',
+        allRows.map(row => {
+          const { protocol, step, month } = row
+          const { month: level } = levelsOf(row)
+          return { ...row, level, group: stepOf(row), of: { protocol, step }, member: String(month) }
+        }),
+      ),
     share(asked) {
       const rows = rowsOf.get(stepOf(asked))
       if (rows === undefined) return null

@@ -41,6 +41,8 @@ export interface SurvivalRate extends Beta {
 export interface RateBook {
   survival(protocol: Protocol, stepIndex: number, asked: AskedBatch): SurvivalRate
   days(protocol: Protocol, stepIndex: number): StepDays
+  /** People and months beside each other, fairly. */
+  compared(): Pick<LearntSurvival, 'comparePeople' | 'compareMonths'>
 }
 
 /** From low to high of a figure lie nine cases of ten: so many sd of a normal distribution. */
@@ -64,11 +66,17 @@ export function rateBook(seen: {
   const figures = new Map<string, SurvivalRate>()
   let learnt: LearntSurvival | null = null
 
+  const learned = () => {
+    learnt ??= learntSurvival(seen.steps, seen.protocols)
+    return learnt
+  }
+
   return {
+    compared: learned,
+
     survival(protocol, stepIndex, { kind, startMonth, people }) {
       const { id, survival } = protocol.steps[stepIndex]!
-      learnt ??= learntSurvival(seen.steps, seen.protocols)
-      const { yearShare } = learnt
+      const { yearShare, share: shareOf } = learned()
       const set = latestSet(seen.set, protocol.id, id, kind)
       if (set)
         return remembered(figures, `set ${JSON.stringify(set)}`, () =>
@@ -79,7 +87,7 @@ export function rateBook(seen: {
             batches: 0,
           }),
         )
-      const share = learnt.share({
+      const share = shareOf({
         protocol: protocol.id,
         method: protocol.method,
         step: id,

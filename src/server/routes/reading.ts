@@ -11,6 +11,7 @@ import { nurseryView } from '../views/nursery.ts'
 import { orderRows } from '../views/orders.ts'
 import { queryRows } from '../views/queries.ts'
 import { rateRows } from '../views/rates.ts'
+import { ratesCompared } from '../views/rates-compared.ts'
 import { weekOfDayText } from '../views/week.ts'
 import { workList } from '../views/work.ts'
 
@@ -21,6 +22,7 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served
   app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
   app.openapi(routes.queries, c => c.json(queryRows(memory), 200))
   app.openapi(routes.rates, c => c.json(rateRows(memory.nursery(), today()), 200))
+  app.openapi(routes.ratesCompared, c => c.json(ratesCompared(memory.nursery(), today()), 200))
   app.openapi(routes.needsLook, c => c.json(needsLook(memory.nursery(), plans.latest(), today()), 200))
   app.openapi(routes.protocol, c => {
     const { id } = c.req.valid('param')

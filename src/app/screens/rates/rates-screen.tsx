@@ -1,97 +1,32 @@
-import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
-import { useMemo, useState } from 'react'
-import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { RateRow } from '../../../api/index.ts'
-import { folded } from '../../data/folded.ts'
-import { look } from '../../data/queries.ts'
-import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
-import { FindField } from '../../parts/find-field.tsx'
-import { RatePicture } from '../../pictures/rate-points/rate-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
-import { SetRate } from './set-rate.tsx'
+import { Compared } from './rates-compared.tsx'
+import { StepRates } from './step-rates.tsx'
 
 const route = getRouteApi('/rates')
-const SHOW = ['own', 'set', 'all'] as const
-const GROUPS_AT_ONCE = 6
+const VIEW = ['steps', 'people', 'months'] as const
 
-/** What takes: one picture for each protocol, a lane for each kind and step. */
+/** What takes, by step; and what people and months do to it. */
 export function RatesScreen() {
   const { t } = useTranslation()
-  const format = useFormat()
-  const { find = '', show = 'own' } = route.useSearch()
+  const { view = 'steps' } = route.useSearch()
   const navigate = route.useNavigate()
-  const rates = useQuery(look.rates())
-  const [groupsShown, setGroupsShown] = useState(GROUPS_AT_ONCE)
-  const [chosen, setChosen] = useState<RateRow | null>(null)
-  const groups = useMemo(() => {
-    const words = folded(find).split(/\s+/).filter(Boolean)
-    const rows = (rates.data ?? []).filter(row => {
-      if (show === 'own' && row.from === 'facts') return false
-      if (show === 'set' && row.from !== 'set by the nursery') return false
-      const text = folded(`${row.kindName ?? ''} ${row.protocolName} ${row.stepName}`)
-      return words.every(word => text.includes(word))
-    })
-    const byKind = new Map<string, RateRow[]>()
-    for (const row of rows) {
-      const key = row.kindName ?? t('rates.anyKind')
-      byKind.set(key, [...(byKind.get(key) ?? []), row])
-    }
-    return [...byKind].sort(([a], [b]) => a.localeCompare(b))
-  }, [rates.data, find, show, t])
-
   return (
-    <Asked query={rates} what={t('rates.title')}>
-      {() => (
-        <div className="stack">
-          <div className="page-head">
-            <div>
-              <h1>{t('rates.title')}</h1>
-              <p className="soft">{t('rates.says')}</p>
-            </div>
-            <div className="row">
-              <FindField
-                value={find}
-                hint={t('rates.findHint')}
-                onFind={said =>
-                  void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
-                }
-              />
-              <Choices
-                label={t('rates.show.label')}
-                value={show}
-                options={SHOW.map(id => ({ id, name: t(`rates.show.${id}`) }))}
-                onPick={id => void navigate({ search: was => ({ ...was, show: id }), replace: true })}
-              />
-            </div>
-          </div>
-          {groups.length === 0 && <p className="soft">{t('rates.empty')}</p>}
-          {groups.slice(0, groupsShown).map(([kind, rows]) => (
-            <RatePicture
-              key={kind}
-              title={kind}
-              says={format.list([...new Set(rows.map(({ protocolName }) => protocolName))])}
-              rows={rows}
-              nameOf={row =>
-                new Set(rows.map(({ protocol }) => protocol)).size > 1
-                  ? `${row.stepName} (${row.protocolName})`
-                  : row.stepName
-              }
-              onChoose={setChosen}
-            />
-          ))}
-          {groups.length > groupsShown && (
-            <p>
-              <Button className="plain" onPress={() => setGroupsShown(groupsShown + 4 * GROUPS_AT_ONCE)}>
-                {t('rates.more', { shown: format.number(groups.length - groupsShown) })}
-              </Button>
-            </p>
-          )}
-          {chosen !== null && <SetRate row={chosen} onClose={() => setChosen(null)} />}
+    <div className="stack">
+      <div className="page-head">
+        <div>
+          <h1>{t('rates.title')}</h1>
+          <p className="soft">{t('rates.says')}</p>
         </div>
-      )}
-    </Asked>
+        <Choices
+          label={t('rates.view.label')}
+          value={view}
+          options={VIEW.map(id => ({ id, name: t(`rates.view.${id}`) }))}
+          onPick={id => void navigate({ search: was => ({ ...was, view: id }), replace: true })}
+        />
+      </div>
+      {view === 'steps' ? <StepRates /> : <Compared by={view} />}
+    </div>
   )
 }

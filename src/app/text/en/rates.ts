@@ -4,6 +4,23 @@ export const rates = {
   findHint: 'Kind, protocol or step',
   show: { label: 'Which rates', own: 'With your records', set: 'Set by you', all: 'All' },
   empty: 'No rate fits.',
+  view: { label: 'What to see', steps: 'Steps', people: 'People', months: 'Months' },
+  compared: {
+    people:
+      'Who works which method how well, as if all had had the same kinds in the same years. Few counts are drawn towards the others.',
+    months: 'What the month of the start does, with kinds, people and years allowed for.',
+    none: 'There are too few counts to compare.',
+    who: 'Of',
+    finding: {
+      'hardly-chance': '{{first}} does better than {{last}}: this is hardly chance.',
+      'probably-different':
+        '{{first}} probably does better than {{last}} (with a chance of {{chance}}); a small part of such differences is chance.',
+      'no-difference-shown':
+        'No difference shown between {{first}} and {{last}}; one that matters would most likely have been seen.',
+      'cannot-tell-yet':
+        'Cannot tell yet between {{first}} and {{last}}: this may be chance. About {{more}} plants more would tell.',
+    },
+  },
   group: '{{protocol}}',
   batches_one: 'yours, {{shown}} batch: {{survived}} of {{entered}}',
   batches_other: 'yours, {{shown}} batches: {{survived}} of {{entered}}',

@@ -1,0 +1,122 @@
+import { useTranslation } from 'react-i18next'
+import { useFormat } from '../../text/use-format.ts'
+import './rate-points.css'
+import { Picture } from '../frame/picture.tsx'
+import { linear } from '../scale.ts'
+
+/** A share on its range: full where own records stand behind it, hollow where it is assumed, square where it was set. */
+export interface PointsLane {
+  readonly key: string
+  readonly name: string
+  readonly share: number
+  readonly low: number
+  readonly high: number
+  readonly sign: 'own' | 'assumed' | 'set'
+  /** Said beside it. */
+  readonly says: string
+}
+
+const LANE = 34
+const TOP = 22
+
+/** Shares as points on ranges, one lane each, with the same numbers as a table. */
+export function PointsPicture({
+  title,
+  says,
+  lanes,
+  numbers,
+  onChoose,
+}: {
+  readonly title: string
+  readonly says: string
+  readonly lanes: readonly PointsLane[]
+  readonly numbers: Parameters<typeof Picture>[0]['numbers']
+  readonly onChoose?: (key: string) => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  return (
+    <Picture title={title} says={says} level={2} numbers={numbers}>
+      {width => {
+        const isNarrow = width < 760
+        const left = isNarrow ? 8 : 300
+        const right = isNarrow ? width - 8 : width - 270
+        const lane = isNarrow ? 62 : LANE
+        const x = linear(0, 1, left, right)
+        return (
+          <svg
+            width={width}
+            height={TOP + lanes.length * lane + 6}
+            role="group"
+            aria-label={t('pictures.rates.aria')}
+          >
+            {[0, 0.25, 0.5, 0.75, 1].map(share => (
+              <g key={share}>
+                <path d={`M${x(share)} ${TOP}V${TOP + lanes.length * lane}`} className="grid" />
+                <text
+                  x={x(share)}
+                  y={13}
+                  textAnchor={share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}
+                  className="soft"
+                >
+                  {format.share(share)}
+                </text>
+              </g>
+            ))}
+            {lanes.map(({ key, name, share, low, high, sign, says: beside }, index) => {
+              const y = TOP + index * lane + (isNarrow ? 46 : lane / 2)
+              return (
+                <g
+                  key={key}
+                  {...(onChoose === undefined
+                    ? { role: 'img' }
+                    : {
+                        role: 'button',
+                        tabIndex: 0,
+                        className: 'rate-open',
+                        onClick: () => onChoose(key),
+                        onKeyDown: event => {
+                          if (event.key !== 'Enter' && event.key !== ' ') return
+                          event.preventDefault()
+                          onChoose(key)
+                        },
+                      })}
+                  aria-label={`${name}: ${format.share(share)}, ${format.shareRange(low, high)}; ${beside}`}
+                >
+                  <rect x={0} y={TOP + index * lane} width={width} height={lane} className="rate-lane" />
+                  {isNarrow ? (
+                    <text x={8} y={y - 26}>
+                      {name.slice(0, Math.floor(width / 7))}
+                    </text>
+                  ) : (
+                    <text x={left - 14} y={y + 4} textAnchor="end">
+                      {name.length > 42 ? `${name.slice(0, 41)}…` : name}
+                      <title>{name}</title>
+                    </text>
+                  )}
+                  <path
+                    d={`M${x(low)} ${y}H${x(high)}`}
+                    className={sign === 'assumed' ? 'rate-range assumed' : 'rate-range'}
+                  />
+                  {sign === 'set' ? (
+                    <rect x={x(share) - 5} y={y - 5} width={10} height={10} className="rate-point" />
+                  ) : (
+                    <circle
+                      cx={x(share)}
+                      cy={y}
+                      r={5.5}
+                      className={sign === 'own' ? 'rate-point' : 'rate-point hollow'}
+                    />
+                  )}
+                  <text x={isNarrow ? 8 : right + 14} y={isNarrow ? y - 11 : y + 4} className="soft">
+                    <tspan className="strong">{format.share(share)}</tspan> {beside.slice(0, 34)}
+                  </text>
+                </g>
+              )
+            })}
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}
