@@ -3,8 +3,9 @@ import { dateOf, dayNumber, weekText } from '../../science/index.ts'
 import type { BatchId, OrderId, StepId } from '../../trade/index.ts'
 import type { Plan } from '../plan.ts'
 import { readRateBook } from '../rates/read-rate-book.ts'
-import { readSeason } from '../reading/read-season.ts'
-import { type StillToTake, undecidedThatTake } from './undecided.ts'
+import { seasonOf } from '../reading/season-of.ts'
+import { takeTiming } from './take-curve-of.ts'
+import { type StillToCome, undecidedThatTake } from './undecided.ts'
 import { worthWorkingAgain } from './worth-working-again.ts'
 
 /** A batch with failures or undecided plants: what still takes, and whether to work the failed stocks again. */
@@ -12,7 +13,9 @@ export interface WorkAgain {
   readonly batch: BatchId
   readonly step: StepId
   readonly undecided: number
-  readonly stillTake: StillToTake
+  readonly stillTake: StillToCome
+  /** Batches of the nursery whose looks say when such plants take; 0: the protocol's days do. */
+  readonly timedByBatches: number
   /** Failed so far; the count holds if their stocks live. */
   readonly failed: number
   /** How many to work again now, the trees that come of it, and what that is worth, costs taken off. */
@@ -45,16 +48,15 @@ export function workAgain(
   const undecided = Math.min(look.undecided, standing)
   if (failed === 0 && undecided === 0) return null
 
-  const book = readRateBook(nursery, today)
   const startMonth = dateOf(dayNumber(batch.startedOn)).month
-  const { medianDays } = book.days(protocol, 0)
-  const daysIn = dayNumber(today) - dayNumber(outcome.firstEntered)
+  const timing = takeTiming(nursery, protocol, first)
   const stillTake = undecidedThatTake(
-    book.survival(protocol, 0, { kind: batch.kind, startMonth }),
-    undecided,
-    medianDays > 0 ? daysIn / medianDays : 1,
+    timing,
+    readRateBook(nursery, today).survival(protocol, 0, { kind: batch.kind, startMonth }),
+    Math.max(0, dayNumber(today) - dayNumber(outcome.firstEntered)),
+    { taken: standing - undecided + outcome.left, dead: failed, undecided },
   )
-  const season = readSeason(nursery, today)
+  const season = seasonOf(nursery, today)
   const way = season.ways.findIndex(
     ({ kind, protocol: by }) => by.id === protocol.id && season.kinds[kind]!.id === batch.kind,
   )
@@ -76,6 +78,7 @@ export function workAgain(
     step: first.id,
     undecided,
     stillTake,
+    timedByBatches: timing.batches,
     failed,
     ...found,
     lastWeek: found.lastWeek === null ? null : named(found.lastWeek),

@@ -1,22 +1,83 @@
 import { describe, expect, test } from 'vitest'
+import { BatchId, KindId, ProtocolId, StepId } from '../../trade/index.ts'
+import { protocols, type Said, smallNursery } from '../fixtures/small-nursery.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
+import { takeTiming } from './take-curve-of.ts'
 import { undecidedThatTake } from './undecided.ts'
 import { worthWorkingAgain } from './worth-working-again.ts'
 
 describe('the undecided', () => {
-  test('half of the time over at 80 %: of 40 undecided two thirds still take', () => {
-    expect(undecidedThatTake(certain(0.8), 40, 0.5).mean).toBeCloseTo((40 * 0.4) / 0.6, 4)
+  // Half of the takers have shown it by day 20; the others never show that they are dead.
+  const timing = { toTake: { meanLog: Math.log(20), sdLog: 0.3 }, toDie: null }
+
+  test('a share known to be 80 %, half of the takers still to show it: two thirds of the undecided take', () => {
+    // Of 100, 80 take, 40 of them by now; of the 60 undecided the other 40 do: two thirds.
+    const told = undecidedThatTake(timing, certain(0.8), 20, { taken: 40, dead: 0, undecided: 60 })
+    expect(told.chance).toBeCloseTo(2 / 3, 2)
+    expect(told.mean).toBeCloseTo(40, 0)
   })
 
-  test('at the begin they take as the step does, at the end none does, in between ever fewer', () => {
-    const share = { alpha: 8, beta: 2 }
-    expect(undecidedThatTake(share, 100, 0).mean).toBeCloseTo(80, 9)
-    expect(undecidedThatTake(share, 100, 1).mean).toBe(0)
-    const means = [0, 0.25, 0.5, 0.75].map(part => undecidedThatTake(share, 100, part).mean)
+  test('the later the day, the fewer; long after, none', () => {
+    const means = [0, 15, 20, 30, 60].map(
+      day =>
+        undecidedThatTake(timing, { alpha: 8, beta: 2 }, day, { taken: 10, dead: 0, undecided: 30 }).mean,
+    )
     expect([...means].sort((a, b) => b - a)).toEqual(means)
-    const { low, mean, high } = undecidedThatTake(share, 100, 0.5)
-    expect(low).toBeLessThan(mean)
-    expect(high).toBeGreaterThan(mean)
+    expect(means.at(-1)).toBeLessThan(0.2)
+  })
+
+  test('a batch in which many have died already is a poor batch: fewer of its undecided take', () => {
+    const chance = (taken: number, dead: number) =>
+      undecidedThatTake(timing, { alpha: 8, beta: 2 }, 20, { taken, dead, undecided: 20 }).chance
+    expect(chance(10, 40)).toBeLessThan(chance(40, 10))
+  })
+
+  test('when plants take is learnt from the looks of four batches or more, else read off the days of the step', () => {
+    const said = (batches: number): Said[] =>
+      Array.from({ length: batches }, (_, b) => [
+        {
+          on: '2025-03-03',
+          body: {
+            kind: 'batch-started/1',
+            batch: BatchId.parse(`b${b}`),
+            name: `b${b}`,
+            kindOfTree: KindId.parse('fig'),
+            protocol: ProtocolId.parse('cutting'),
+            number: 100,
+            sources: [],
+            bench: null,
+            workedBy: [],
+            candidates: [],
+          },
+        } as Said,
+        // Ten days after: none. Sixteen: 40. Forty: 80, and 20 dead. So half of the takers show it on day 16 or so.
+        ...[
+          ['2025-03-13', 0, 0],
+          ['2025-03-19', 40, 0],
+          ['2025-04-12', 80, 20],
+        ].map(
+          ([on, taken, dead]): Said => ({
+            on: String(on),
+            body: {
+              kind: 'counted/1',
+              batch: BatchId.parse(`b${b}`),
+              step: StepId.parse('rooting'),
+              sign: 'alive',
+              taken: Number(taken),
+              dead: Number(dead),
+              undecided: 100 - Number(taken) - Number(dead),
+            },
+          }),
+        ),
+      ]).flat()
+    const rooting = protocols.cutting.steps[0]!
+    const few = takeTiming(smallNursery(...said(3)), protocols.cutting, rooting)
+    expect(few).toMatchObject({ batches: 0, toDie: null })
+    expect(Math.exp(few.toTake.meanLog)).toBeCloseTo(42 / Math.sqrt(3), 1)
+    const learnt = takeTiming(smallNursery(...said(4)), protocols.cutting, rooting)
+    expect(learnt.batches).toBe(4)
+    expect(Math.exp(learnt.toTake.meanLog)).toBeGreaterThan(13)
+    expect(Math.exp(learnt.toTake.meanLog)).toBeLessThan(19)
   })
 })
 
