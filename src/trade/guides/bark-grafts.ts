@@ -4,6 +4,7 @@ import type { Guide } from './guide.ts'
 export const barkGuides: readonly Guide[] = [
   {
     method: 'veneer_graft',
+    pictured: 'veneerFit',
     summary:
       'A scion laid in a shallow cut on the side of a stock that keeps its top until the take is sure.',
     goodFor:
@@ -63,6 +64,7 @@ export const barkGuides: readonly Guide[] = [
   },
   {
     method: 'bark_graft',
+    pictured: 'barkSet',
     summary: 'Scions slid between bark and wood of a sawn limb when the bark slips.',
     goodFor: 'Large limbs of mango, avocado, olive, apple, pecan, persimmon: several scions around the rim.',
     notFor: 'Thin stems, and weeks when the bark sticks.',
@@ -123,6 +125,7 @@ export const barkGuides: readonly Guide[] = [
   },
   {
     method: 'four_flap_graft',
+    pictured: 'flapStock',
     summary:
       'Bark of the stock peeled down in four flaps, wood taken out, a four-sided scion set in and the flaps drawn up.',
     goodFor: 'Pecan and other nuts, thumb thick, when other grafts bleed or miss.',
@@ -175,6 +178,7 @@ export const barkGuides: readonly Guide[] = [
   },
   {
     method: 'approach_graft',
+    pictured: 'twoJoined',
     summary: 'Two plants joined while both stand on their own roots; then cut apart in steps.',
     goodFor: 'Hard cases: sapodilla, jackfruit, mango, longan; new roots for a weak tree.',
     notFor: 'Numbers: a graft an hour or so of ladder work, months on the mother.',

@@ -4,6 +4,7 @@ import type { Guide } from './guide.ts'
 export const benchGuides: readonly Guide[] = [
   {
     method: 'whip_tongue_graft',
+    pictured: 'whipTongue',
     summary: 'Two long slants with interlocking tongues: the strongest join of two stems of one thickness.',
     goodFor:
       'Apple, pear, plum, cherry, persimmon, kiwifruit: at the bench in winter or on the row in spring.',
@@ -78,6 +79,7 @@ export const benchGuides: readonly Guide[] = [
   },
   {
     method: 'bench_graft_hot_callus',
+    pictured: 'hotPipe',
     summary: 'Bench grafts with only the join kept warm while roots and buds stay cold.',
     goodFor: 'Walnut, hazel, persimmon, pecan and other hard ones that callus only in the warm.',
     notFor: 'Apple and pear, which callus in the cool for less trouble.',
@@ -146,6 +148,7 @@ export const benchGuides: readonly Guide[] = [
   },
   {
     method: 'bench_graft_on_cutting',
+    pictured: 'omegaShut',
     summary:
       'A one-bud scion machine-joined to an unrooted cutting; join and roots made together in a warm box.',
     goodFor: 'Grape on resistant stock by the ten thousand; some leafy citrus and avocado stocks.',
@@ -215,6 +218,7 @@ export const benchGuides: readonly Guide[] = [
   },
   {
     method: 'double_graft_clonal',
+    pictured: 'etiolatedRinged',
     summary:
       'A clonal stock grafted on a nurse seedling, rooted from a shoot grown in the dark, then worked with the fruit.',
     goodFor: 'Avocado on clonal stocks that resist root rot: even trees, worth the year and a half.',

@@ -7,6 +7,7 @@ const budsticksKeep = known('summer budsticks keep', 'days', summerBudsticks.day
 export const budGuides: readonly Guide[] = [
   {
     method: 't_bud',
+    pictured: 'tSeated',
     summary: 'One bud on a shield, slid under the bark of a T: quick, and it wastes no wood.',
     goodFor:
       'Citrus, apple, pear, peach, plum, cherry, loquat: many trees from little budwood, in the row or in pots.',
@@ -82,6 +83,7 @@ export const budGuides: readonly Guide[] = [
   },
   {
     method: 'chip_bud',
+    pictured: 'chipFit',
     summary: 'A bud with its chip of wood set into a notch of the same shape; the bark need not slip.',
     goodFor:
       'Apple, pear, plum, cherry, citrus, persimmon, walnut: a longer season than the T, and strong unions.',
@@ -151,6 +153,7 @@ export const budGuides: readonly Guide[] = [
   },
   {
     method: 'patch_bud',
+    pictured: 'patchFit',
     summary: 'A square of bark with its bud set into a window of the same size.',
     goodFor: 'Walnut, pecan, cacao, jackfruit and others with thick bark or latex.',
     notFor: 'Thin stems, and any week when bark sticks on either side.',

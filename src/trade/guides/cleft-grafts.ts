@@ -4,6 +4,7 @@ import type { Guide } from './guide.ts'
 export const cleftGuides: readonly Guide[] = [
   {
     method: 'top_wedge_graft',
+    pictured: 'wedgeFit',
     summary:
       'A wedge let down into the split top of a seedling, tied and bagged: the everyday graft of the pot nursery.',
     goodFor:
@@ -96,6 +97,7 @@ export const cleftGuides: readonly Guide[] = [
   },
   {
     method: 'epicotyl_graft',
+    pictured: 'stoneFit',
     summary: 'A very young seedling, still on its stone, worked while its stem is red and soft.',
     goodFor: 'Mango and jackfruit in numbers, weeks after sowing; little nursery time.',
     notFor: 'Old, green and woody seedlings, and places that cannot be kept humid.',
@@ -158,6 +160,7 @@ export const cleftGuides: readonly Guide[] = [
   },
   {
     method: 'cleft_graft_topwork',
+    pictured: 'cleftSection',
     summary:
       'Two scions in the split of a sawn limb, cambium matched at the edges: an old tree given a new head.',
     goodFor: 'Apple and pear limbs while the bark does not slip yet.',

@@ -37,6 +37,7 @@ const leafyCare = [
 export const cuttingGuides: readonly Guide[] = [
   {
     method: 'softwood_cutting',
+    pictured: 'softMade',
     summary: 'Soft growing tips, rooted fast under mist over a warm base.',
     goodFor:
       'Easy rooters in quantity from young stock plants: blueberry, guava, kiwifruit, some stone-fruit stocks.',
@@ -96,6 +97,7 @@ export const cuttingGuides: readonly Guide[] = [
   },
   {
     method: 'semi_hardwood_cutting',
+    pictured: 'semiWounded',
     summary: 'Firm shoots of a finished flush, wounded at the base, rooted under mist with bottom heat.',
     goodFor: 'Evergreens: olive, feijoa, guava, lime and lemon, coffee, cacao; kiwifruit in summer.',
     notFor:
@@ -159,6 +161,7 @@ export const cuttingGuides: readonly Guide[] = [
   },
   {
     method: 'hardwood_cutting',
+    pictured: 'hardCut',
     summary: 'Ripe leafless wood, base warm and top cold, stuck right way up.',
     goodFor: 'Fig, grape, mulberry, pomegranate, blueberry, currants, plum and pear stocks: cheap, no mist.',
     notFor: 'Evergreens in leaf, and fruits that only callus from ripe wood.',
@@ -225,6 +228,7 @@ export const cuttingGuides: readonly Guide[] = [
   },
   {
     method: 'cladode_cutting',
+    pictured: 'cladodeStuck',
     summary: 'A length of succulent stem, dried before it is stuck, shallow and upright.',
     goodFor: 'Dragon fruit and other climbing cacti: true to type, fast, no mist.',
     notFor: 'Stems with rot or virus patterns, and wet cold months.',
@@ -289,6 +293,7 @@ export const cuttingGuides: readonly Guide[] = [
   },
   {
     method: 'root_cutting',
+    pictured: 'rootPieces',
     summary: 'Pieces of root that make their own shoots; the end that was nearest the stem stays up.',
     goodFor:
       'Fruits that sucker from the root, on their own roots: some guavas, persimmon, kiwifruit, pomegranate, brambles.',

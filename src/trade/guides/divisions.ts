@@ -5,6 +5,7 @@ import type { Guide } from './guide.ts'
 export const divisionGuides: readonly Guide[] = [
   {
     method: 'sucker',
+    pictured: 'suckerDug',
     summary: 'A shoot with its own base parted from the mother: a whole plant in one stroke.',
     goodFor: 'Banana, fig, hazel, pomegranate: few, strong, early-bearing plants.',
     notFor: 'Worked trees (the sucker is the stock), and mats with wilt, bunchy top, weevil or nematodes.',
@@ -58,6 +59,7 @@ export const divisionGuides: readonly Guide[] = [
   },
   {
     method: 'corm_macropropagation',
+    pictured: 'cormShoots',
     summary: 'A pared banana corm made to sprout from all its eyes in a warm humid bed.',
     goodFor: 'Dozens of clean plantlets from one good corm without a laboratory.',
     notFor: 'Corms of mats that were not checked: it multiplies disease as well.',
@@ -115,6 +117,7 @@ export const divisionGuides: readonly Guide[] = [
   },
   {
     method: 'tissue_culture',
+    pictured: 'plugDome',
     summary: 'Plantlets bought in flask or tray, brought from sterile air to the nursery in steps.',
     goodFor: 'Clean, even stock of banana, blueberry, clonal stocks and walnut in any number and week.',
     notFor: 'A nursery without a humid, shaded, clean place on the very day they arrive.',

@@ -45,3 +45,5 @@ export function guideFigures(id: MethodId): readonly Setting[] {
     },
   ]
 }
+
+export const guideName = (id: MethodId): string => methodById(id).label

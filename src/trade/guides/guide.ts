@@ -14,6 +14,8 @@ export type GuideStep = z.infer<typeof GuideStep>
 export const Guide = z
   .object({
     method: MethodId,
+    /** The step that one knows the method by. */
+    pictured: Drawing,
     summary: z.string().min(1),
     goodFor: z.string().min(1),
     notFor: z.string().min(1),

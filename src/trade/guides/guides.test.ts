@@ -11,8 +11,11 @@ describe('the guides', () => {
   })
 
   test('draw no step twice in one guide, and leave no drawing unused', () => {
-    for (const { method, steps } of allGuides())
-      expect(new Set(steps.map(({ drawing }) => drawing)).size, method).toBe(steps.length)
+    for (const { method, steps, pictured } of allGuides()) {
+      const drawn = steps.map(({ drawing }) => drawing)
+      expect(new Set(drawn).size, method).toBe(steps.length)
+      expect(drawn, method).toContain(pictured)
+    }
     const used = new Set(allGuides().flatMap(({ steps }) => steps.map(({ drawing }) => drawing)))
     expect(Drawing.options.filter(drawing => !used.has(drawing))).toEqual([])
   })

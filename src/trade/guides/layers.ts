@@ -5,6 +5,7 @@ import type { Guide } from './guide.ts'
 export const layerGuides: readonly Guide[] = [
   {
     method: 'air_layer',
+    pictured: 'ringWrapped',
     summary: 'Roots are made on the branch before it is cut off: ring, scrape, pack, wrap, wait.',
     goodFor:
       'Lychee, longan, guava, wax jambu, lime, pomegranate, fig: large own-rooted plants that fruit early.',
@@ -97,6 +98,7 @@ export const layerGuides: readonly Guide[] = [
   },
   {
     method: 'mound_layer',
+    pictured: 'moundFull',
     summary: 'A plant cut to the ground each winter; its shoots root in a mound and are lifted.',
     goodFor:
       'Clonal rootstocks of apple, pear and cherry; hazel, guava: years of even rooted shoots from one bed.',
@@ -158,6 +160,7 @@ export const layerGuides: readonly Guide[] = [
   },
   {
     method: 'simple_layer',
+    pictured: 'layerPegged',
     summary: 'A low supple shoot bent into the ground, held there and cut off when it has rooted.',
     goodFor: 'A few certain plants: grape, hazel, kiwifruit, gaps in a row filled from the neighbour.',
     notFor: 'Numbers, stiff wood, or ground full of disease.',

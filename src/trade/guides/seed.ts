@@ -4,6 +4,7 @@ import type { Guide } from './guide.ts'
 export const seedGuides: readonly Guide[] = [
   {
     method: 'seed',
+    pictured: 'seedUp',
     summary:
       'Rootstocks and the fruits that come true: one straight root, one straight stem, all of one size.',
     goodFor: 'Rootstocks by the thousand; fruits that come true or nearly so; new seedlings to choose from.',

@@ -43,6 +43,7 @@ export const methods = {
     typical: 'Typical',
     range: 'Range',
     basis: 'Basis',
+    own: 'Your protocols',
     interpolated: 'published ends, middle between them',
     rangeRemembered: 'published middle, range from memory',
     sources: 'Sources',
@@ -78,7 +79,8 @@ export const methods = {
     date: 'Date',
     mother: 'Mother',
     number: 'Number',
-    foot: 'Figures: p published, c common practice, m from memory. Your own records go before them.',
+    ownMark: 'own',
+    foot: 'Figures: p published, c common practice, m from memory, own: from your protocols. Follow the label, local rules and licensed practice.',
     mark: {
       published: 'p',
       'common practice': 'c',

@@ -1,0 +1,44 @@
+import { useTranslation } from 'react-i18next'
+import type { GuideStep } from '../../../trade/guides/index.ts'
+import { CutLegend } from '../../pictures/cuts/cut-legend.tsx'
+import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
+import { useFormat } from '../../text/use-format.ts'
+
+/** The moves of the hands, each with its drawing, what to look at, and why. */
+export function MethodSteps({ steps }: { readonly steps: readonly GuideStep[] }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  return (
+    <section className="stack">
+      <div>
+        <h2>{t('methods.steps.title')}</h2>
+        <p className="soft small">{t('methods.steps.says')}</p>
+      </div>
+      <CutLegend of={steps.map(({ drawing }) => drawing)} />
+      <ol className="method-steps">
+        {steps.map(({ drawing, act, look, why }, index) => (
+          <li key={drawing} className="sheet">
+            <CutPicture of={drawing} />
+            <div>
+              <h3>
+                <span className="step-number">
+                  <span className="unseen">
+                    {t('methods.steps.number', { shown: format.number(index + 1) })}
+                  </span>
+                  <span aria-hidden="true">{format.number(index + 1)}</span>
+                </span>
+                {act}
+              </h3>
+              <p>
+                <strong>{t('methods.steps.look')}</strong> {look}
+              </p>
+              <p className="small">
+                <strong>{t('methods.steps.why')}</strong> {why}
+              </p>
+            </div>
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+}
