@@ -129,6 +129,16 @@ const protocol = createRoute({
   component: lazyRouteComponent(() => import('./screens/protocols/protocol-screen.tsx'), 'ProtocolScreen'),
 })
 
+const methods = createRoute({
+  ...under('/methods'),
+  validateSearch: said => given({ find: text(said.find) }),
+  component: lazyRouteComponent(() => import('./screens/methods/methods-screen.tsx'), 'MethodsScreen'),
+})
+const method = createRoute({
+  ...under('/methods/$method'),
+  component: lazyRouteComponent(() => import('./screens/methods/method-screen.tsx'), 'MethodScreen'),
+})
+
 export const router = createRouter({
   routeTree: root.addChildren([
     home,
@@ -150,6 +160,8 @@ export const router = createRouter({
     imports,
     settings,
     protocol,
+    methods,
+    method,
   ]),
   defaultPreload: 'intent',
   scrollRestoration: true,

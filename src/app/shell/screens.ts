@@ -8,6 +8,7 @@ export const SCREENS = [
   { id: 'mothers', path: '/mothers' },
   { id: 'rates', path: '/rates' },
   { id: 'year', path: '/year' },
+  { id: 'methods', path: '/methods' },
   { id: 'checks', path: '/checks' },
   { id: 'settings', path: '/settings' },
 ] as const

@@ -4,6 +4,7 @@ import { common } from './en/common.ts'
 import { imports } from './en/import.ts'
 import { holds } from './en/holds.ts'
 import { lineage } from './en/lineage.ts'
+import { methods } from './en/methods.ts'
 import { mothers } from './en/mothers.ts'
 import { orders } from './en/orders.ts'
 import { pictures } from './en/pictures.ts'
@@ -31,6 +32,7 @@ export const en = {
   holds,
   rates,
   protocols,
+  methods,
   lineage,
   year,
   settings,

@@ -11,6 +11,7 @@ export const shell = {
     benches: 'Benches',
     rates: 'Rates',
     year: 'Year wheel',
+    methods: 'Methods',
     checks: 'To settle',
     settings: 'Settings',
   },
