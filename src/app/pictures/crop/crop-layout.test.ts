@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest'
+import { Question, whichTree } from '../../../advice/index.ts'
+import { layOutCrop } from './crop-layout.ts'
+
+const answer = whichTree(
+  Question.parse({
+    species: 'apple',
+    amount: { kind: 'area', squareMetres: 400 },
+    climate: { kind: 'normals', coldestNightCelsius: -8, coldestMonthCelsius: 2, warmestMonthCelsius: 20 },
+    wouldRework: true,
+  }),
+  60,
+)!
+
+test('every way has its line, its band and a letter of its own', () => {
+  const { lines } = layOutCrop(answer, null, 50, 700)
+  expect(lines.map(({ way }) => way)).toEqual(answer.ways.map(({ way }) => way.id))
+  expect(new Set(lines.map(({ letter }) => letter)).size).toBe(lines.length)
+})
+
+test('the letters at the ends keep clear of each other', () => {
+  for (const width of [320, 900]) {
+    const ends = layOutCrop(answer, null, 50, width)
+      .lines.map(({ endY }) => endY)
+      .sort((a, b) => a - b)
+    for (let i = 1; i < ends.length; i++) expect(ends[i]! - ends[i - 1]!).toBeGreaterThanOrEqual(16.9)
+  }
+})
+
+test('one way leads at a time, from the first crop to the last year looked at', () => {
+  const { leads } = layOutCrop(answer, null, 50, 700)
+  expect(leads.length).toBeGreaterThan(0)
+  expect(leads.at(-1)!.to).toBe(answer.years)
+  for (let i = 1; i < leads.length; i++) expect(leads[i]!.from).toBe(leads[i - 1]!.to)
+})

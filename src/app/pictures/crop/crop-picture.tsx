@@ -1,0 +1,161 @@
+import { useTranslation } from 'react-i18next'
+import type { Answer } from '../../../advice/index.ts'
+import type { Format } from '../../text/format.ts'
+import './crop.css'
+import { Picture } from '../frame/picture.tsx'
+import { layOutCrop, letterOf } from './crop-layout.ts'
+
+/** How much of the wanted fruit each way has given by each year, and which way leads from when. */
+export function CropPicture({
+  answer,
+  chosen,
+  onChoose,
+  nameOf,
+  format,
+}: {
+  readonly answer: Answer
+  readonly chosen: string | null
+  readonly onChoose: (way: string | null) => void
+  readonly nameOf: (way: string) => string
+  readonly format: Format
+}) {
+  const { t } = useTranslation()
+  const leads = answer.leaders.map(({ fromYear, way }) =>
+    t('whichTree.leadsFrom', { way: nameOf(way), year: format.number(fromYear) }),
+  )
+  const says = leads.length === 0 ? t('whichTree.noCrop') : leads.join('; ')
+  return (
+    <Picture
+      title={t('whichTree.chart', { years: format.number(answer.years) })}
+      says={`${says}.`}
+      numbers={() => ({
+        columns: [
+          t('whichTree.year'),
+          ...answer.ways.flatMap(({ way }) => [
+            `${nameOf(way.id)}: ${t('whichTree.expected')}`,
+            `${nameOf(way.id)}: ${t('whichTree.low')}`,
+            `${nameOf(way.id)}: ${t('whichTree.high')}`,
+          ]),
+        ],
+        rows: Array.from({ length: answer.years + 1 }, (_, year) => [
+          year,
+          ...answer.ways.flatMap(({ cropSoFar }) =>
+            [cropSoFar.mean, cropSoFar.low, cropSoFar.high].map(of => Math.round(of[year]! * 10) / 10),
+          ),
+        ]),
+      })}
+    >
+      {width => {
+        const left = 58
+        const layout = layOutCrop(answer, chosen, left, width)
+        const bottom = layout.y(0)
+        const strip = layout.height - 20
+        return (
+          <svg
+            className="crop"
+            width={width}
+            height={layout.height}
+            role="img"
+            aria-label={`${t('whichTree.chartAria')} ${says}`}
+          >
+            {layout.numbers.map(number => (
+              <g key={number}>
+                <path d={`M${left} ${layout.y(number)}H${layout.x(answer.years)}`} className="grid" />
+                <text x={left - 8} y={layout.y(number) + 4} textAnchor="end" className="soft">
+                  {format.amount(number)}
+                  {number === layout.numbers.at(-1) ? ' kg' : ''}
+                </text>
+              </g>
+            ))}
+            {layout.years.map(year => (
+              <text
+                key={year}
+                x={layout.x(year)}
+                y={bottom + 16}
+                textAnchor={year === 0 ? 'start' : 'middle'}
+                className="soft"
+              >
+                {year === 0 ? t('whichTree.now') : t('whichTree.yearShort', { year: format.number(year) })}
+              </text>
+            ))}
+            {layout.lines.map(({ way, band }, place) => (
+              <path
+                key={way}
+                d={band}
+                className={`crop-band way-${place % 8}${way === chosen ? ' chosen' : ''}`}
+              />
+            ))}
+            {layout.lines.map(({ way, line, letter, endY }, place) => (
+              <g
+                key={way}
+                className={chosen !== null && chosen !== way ? 'crop-other' : undefined}
+                onPointerEnter={() => onChoose(way)}
+                onPointerLeave={() => onChoose(null)}
+              >
+                <path d={line} className="crop-hand" />
+                <path d={line} className={`crop-line way-${place % 8}`} />
+                <text x={layout.x(answer.years) + 8} y={endY + 5} className="strong">
+                  {letter}
+                </text>
+              </g>
+            ))}
+            {layout.leads.map(({ way, letter, from, to }, place) => (
+              <g key={from}>
+                {place > 0 && (
+                  <path d={`M${layout.x(from)} ${layout.y.to > 0 ? 8 : 8}V${strip}`} className="crop-turn" />
+                )}
+                <rect
+                  x={layout.x(from) + 1}
+                  y={strip}
+                  width={Math.max(1, layout.x(to) - layout.x(from) - 2)}
+                  height={18}
+                  className="crop-lead"
+                />
+                <text x={(layout.x(from) + layout.x(to)) / 2} y={strip + 13.5} textAnchor="middle">
+                  {layout.x(to) - layout.x(from) > 90 &&
+                  layout.x(to) - layout.x(from) > 7 * nameOf(way).length
+                    ? t('whichTree.leadsShort', { letter, way: nameOf(way) })
+                    : letter}
+                </text>
+              </g>
+            ))}
+          </svg>
+        )
+      }}
+    </Picture>
+  )
+}
+
+/** The ways by letter and line: who reads with fingers or keys picks here what the drawing brings forward. */
+export function CropLegend({
+  answer,
+  chosen,
+  onChoose,
+  nameOf,
+  label,
+}: {
+  readonly answer: Answer
+  readonly chosen: string | null
+  readonly onChoose: (way: string | null) => void
+  readonly nameOf: (way: string) => string
+  readonly label: string
+}) {
+  return (
+    <ul className="crop-legend" aria-label={label}>
+      {answer.ways.map(({ way }, place) => (
+        <li key={way.id}>
+          <button
+            type="button"
+            aria-pressed={chosen === way.id}
+            onClick={() => onChoose(chosen === way.id ? null : way.id)}
+          >
+            <svg width={30} height={10} aria-hidden="true">
+              <path d="M1 5H29" className={`crop-line way-${place % 8}`} />
+            </svg>
+            <b>{letterOf(place)}</b> {nameOf(way.id)}
+          </button>
+        </li>
+      ))}
+    </ul>
+  )
+}

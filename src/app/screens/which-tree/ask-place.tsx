@@ -1,0 +1,130 @@
+import { useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { ClimateSaid } from '../../../advice/index.ts'
+import { Field } from '../../parts/field.tsx'
+import { Pick } from '../../parts/pick.tsx'
+import { NumberAsked } from './number-asked.tsx'
+
+const months = (climate: ClimateSaid) =>
+  climate.kind === 'place'
+    ? { coldestMonthCelsius: 3, warmestMonthCelsius: 20 }
+    : {
+        coldestMonthCelsius: climate.coldestMonthCelsius,
+        warmestMonthCelsius: climate.warmestMonthCelsius,
+      }
+
+const asKind = (kind: ClimateSaid['kind'], now: ClimateSaid): ClimateSaid => {
+  if (kind === now.kind) return now
+  if (kind === 'place') return { kind, latitude: 48, heightMetres: 200, sea: 'some way off' }
+  if (kind === 'normals')
+    return { kind, coldestNightCelsius: -8, coldestInTenYearsCelsius: null, ...months(now) }
+  return { kind, yearlyMinimaCelsius: [-8, -6, -11, -7.5, -9, -5, -8.5, -12, -7, -6.5], ...months(now) }
+}
+
+/** The climate: usual figures, a record of winters, or latitude and height alone. */
+export function AskPlace({
+  climate,
+  onAsk,
+}: {
+  readonly climate: ClimateSaid
+  readonly onAsk: (climate: ClimateSaid) => void
+}) {
+  const { t } = useTranslation()
+  const [minima, setMinima] = useState(
+    climate.kind === 'record' ? climate.yearlyMinimaCelsius.join('  ') : '',
+  )
+  const read = (text: string) =>
+    text
+      .split(/[;\s]+/)
+      .filter(part => part !== '')
+      .map(part => Number(part.replace(',', '.').replace('−', '-')))
+  const isRecord = (values: readonly number[]) =>
+    values.length >= 5 && values.length <= 300 && values.every(value => value >= -60 && value <= 50)
+  const celsius = (
+    label: string,
+    value: number | null,
+    onSay: (value: number | null) => void,
+    isOptional = false,
+  ) => <NumberAsked label={label} value={value} least={-60} most={50} isOptional={isOptional} onSay={onSay} />
+  return (
+    <fieldset>
+      <legend>{t('whichTree.groups.place')}</legend>
+      <Pick
+        label={t('whichTree.climate')}
+        value={climate.kind}
+        options={(['normals', 'record', 'place'] as const).map(id => ({
+          id,
+          name: t(`whichTree.climates.${id}`),
+        }))}
+        onPick={kind => {
+          const next = asKind(kind, climate)
+          if (next.kind === 'record') setMinima(next.yearlyMinimaCelsius.join('  '))
+          onAsk(next)
+        }}
+      />
+      {climate.kind === 'normals' && (
+        <>
+          {celsius(t('whichTree.coldestNight'), climate.coldestNightCelsius, value =>
+            onAsk({ ...climate, coldestNightCelsius: value ?? 0 }),
+          )}
+          {celsius(
+            t('whichTree.coldestTen'),
+            climate.coldestInTenYearsCelsius,
+            value => onAsk({ ...climate, coldestInTenYearsCelsius: value }),
+            true,
+          )}
+        </>
+      )}
+      {climate.kind === 'record' && (
+        <Field
+          label={t('whichTree.yearlyMinima')}
+          placeholder={t('whichTree.minimaHint')}
+          value={minima}
+          wrong={isRecord(read(minima)) ? undefined : t('whichTree.minimaWrong')}
+          onChange={text => {
+            setMinima(text)
+            const values = read(text)
+            if (isRecord(values)) onAsk({ ...climate, yearlyMinimaCelsius: values })
+          }}
+        />
+      )}
+      {climate.kind === 'place' ? (
+        <>
+          <NumberAsked
+            label={t('whichTree.latitude')}
+            value={climate.latitude}
+            least={-66}
+            most={66}
+            onSay={latitude => onAsk({ ...climate, latitude: latitude ?? 0 })}
+          />
+          <NumberAsked
+            label={t('whichTree.heightAboveSea')}
+            value={climate.heightMetres}
+            least={-400}
+            most={4500}
+            step={50}
+            onSay={heightMetres => onAsk({ ...climate, heightMetres: heightMetres ?? 0 })}
+          />
+          <Pick
+            label={t('whichTree.sea')}
+            value={climate.sea}
+            options={(['near', 'some way off', 'far'] as const).map(id => ({
+              id,
+              name: t(`whichTree.seas.${id}`),
+            }))}
+            onPick={sea => onAsk({ ...climate, sea })}
+          />
+        </>
+      ) : (
+        <>
+          {celsius(t('whichTree.coldestMonth'), climate.coldestMonthCelsius, value =>
+            onAsk({ ...climate, coldestMonthCelsius: value ?? 0 }),
+          )}
+          {celsius(t('whichTree.warmestMonth'), climate.warmestMonthCelsius, value =>
+            onAsk({ ...climate, warmestMonthCelsius: value ?? 0 }),
+          )}
+        </>
+      )}
+    </fieldset>
+  )
+}

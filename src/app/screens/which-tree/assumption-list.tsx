@@ -1,0 +1,78 @@
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { Answer, AssumptionKey, Question } from '../../../advice/index.ts'
+import { citation, sourceById } from '../../../trade/facts/index.ts'
+import { NumberAsked } from './number-asked.tsx'
+import { type Says, sayInput } from './say-figures.ts'
+
+/** Words for figures stand in a sentence elsewhere; as names they begin with a capital and no article. */
+const asName = (text: string): string => {
+  const bare = text.replace(/^the /, '').replace(/,$/, '')
+  return bare.charAt(0).toUpperCase() + bare.slice(1)
+}
+
+/** What the answer rests on: each figure with spread, basis and source, to be overruled on the spot. */
+export function AssumptionList({
+  answer,
+  question,
+  says,
+  onAsk,
+}: {
+  readonly answer: Answer
+  readonly question: Question
+  readonly says: Says
+  readonly onAsk: ((question: Question) => void) | null
+}) {
+  const { t } = useTranslation()
+  const set = (key: AssumptionKey, value: number | null) => {
+    const { [key]: _, ...rest } = question.set
+    onAsk?.({ ...question, set: value === null ? rest : { ...rest, [key]: value } })
+  }
+  return (
+    <details className="sheet assumptions">
+      <summary>
+        <h2>{t('whichTree.assumptions.title')}</h2>
+      </summary>
+      <p className="soft small">{t('whichTree.assumptions.says')}</p>
+      <ul>
+        {answer.assumptions.map(({ key, figure }) => (
+          <li key={key}>
+            <div>
+              <p className="strong">{asName(t(`whichTree.inputs.${key}`))}</p>
+              <p className="soft small">
+                {[
+                  `${sayInput(says, key, figure.low)} – ${sayInput(says, key, figure.high)}`,
+                  figure.basis,
+                  ...figure.sources.map(id => {
+                    const source = sourceById(id)
+                    return source === undefined ? id : citation(source)
+                  }),
+                  ...(figure.note === undefined ? [] : [figure.note]),
+                ].join('. ')}
+              </p>
+            </div>
+            {onAsk === null ? (
+              <p className="number">{sayInput(says, key, figure.typical)}</p>
+            ) : (
+              <div className="row">
+                <NumberAsked
+                  label={t('whichTree.assumptions.typical')}
+                  value={Number(figure.typical.toPrecision(6))}
+                  least={key.endsWith('Celsius') ? -60 : 0}
+                  most={key.endsWith('Share') ? 1 : 100_000}
+                  step={key.endsWith('Share') ? 0.05 : 0.5}
+                  onSay={value => set(key, value ?? figure.typical)}
+                />
+                {question.set[key] !== undefined && (
+                  <Button className="quiet" onPress={() => set(key, null)}>
+                    {t('whichTree.assumptions.back')}
+                  </Button>
+                )}
+              </div>
+            )}
+          </li>
+        ))}
+      </ul>
+    </details>
+  )
+}

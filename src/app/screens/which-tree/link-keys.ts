@@ -1,0 +1,32 @@
+/** A question as it stands in the address of the page: short words, so that a link reopens it. */
+export const LINK_KEYS = [
+  'fruit',
+  'want',
+  'name',
+  'trees',
+  'area',
+  'pot',
+  'winter',
+  'exposure',
+  'stake',
+  'cover',
+  'winters',
+  'night',
+  'ten',
+  'cold',
+  'warm',
+  'lat',
+  'high',
+  'sea',
+  'ahead',
+  'partner',
+  'rework',
+  'tall',
+  'within',
+  'spend',
+  'interest',
+  'set',
+  'offers',
+] as const
+export type LinkKey = (typeof LINK_KEYS)[number]
+export type QuestionLink = { readonly [K in LinkKey]?: string | number }

@@ -1,0 +1,29 @@
+import { useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import { type Question, whichTree } from '../../../advice/index.ts'
+import { speciesById } from '../../../trade/facts/index.ts'
+import { createFormat } from '../../text/format.ts'
+import { AnswerView } from './answer-view.tsx'
+import { askedInWords } from './asked-in-words.ts'
+import './which-tree.css'
+
+/** The answer to one question, to read. */
+export function PlantPage({ asked }: { readonly asked: Question }) {
+  const { t } = useTranslation()
+  const format = useMemo(() => createFormat(navigator.language || 'en', 'metric'), [])
+  const question = useMemo(() => ({ ...asked, onlyOffered: asked.offers.length > 0 }), [asked])
+  const answer = useMemo(() => whichTree(question), [question])
+  const fruit = speciesById(question.species)?.commonName ?? question.species
+  return (
+    <main className="stack which-tree plant-page">
+      <header>
+        <h1>{t('whichTree.sheet.title', { fruit })}</h1>
+        <p>{askedInWords(question, t, format)}.</p>
+      </header>
+      {answer !== undefined && (
+        <AnswerView question={question} answer={answer} format={format} onAsk={null} />
+      )}
+      <p className="soft small">{t('whichTree.sheet.estimate')}</p>
+    </main>
+  )
+}

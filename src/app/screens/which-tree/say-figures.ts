@@ -1,0 +1,73 @@
+import type { TFunction } from 'i18next'
+import type { Answer, AssumptionKey, Spread, TurningInput, WayAnswer } from '../../../advice/index.ts'
+import type { Format } from '../../text/format.ts'
+
+/** Figures of an answer in words. */
+export interface Says {
+  readonly t: TFunction<'text'>
+  readonly format: Format
+}
+
+/** Years with one decimal; more than the years looked at where it may not come within them. */
+export const sayYears = ({ t, format }: Says, value: number, ahead: number): string =>
+  Number.isFinite(value) ? format.amount(value) : t('whichTree.orMore', { years: format.number(ahead) })
+
+export const sayLikely = (says: Says, { low, high }: Spread, of: (value: number) => string): string =>
+  says.t('whichTree.likely', { low: of(low), high: of(high) })
+
+export const sayMoney = ({ format }: Says, value: number): string =>
+  format.number(Math.abs(value) < 0.5 ? 0 : value)
+
+/** The share that an input stands for, or its number, with its unit. */
+const percentInputs: ReadonlySet<TurningInput> = new Set<TurningInput>([
+  'trueFromSeedShare',
+  'worthKeepingShare',
+  'cropAloneShare',
+  'reworkTakeShare',
+  'interest',
+])
+const degreeInputs: ReadonlySet<TurningInput> = new Set<TurningInput>([
+  'coldestNight',
+  'minMatureCelsius',
+  'minYoungCelsius',
+  'warmestMonthCelsius',
+])
+const unitOf: Partial<Readonly<Record<TurningInput, string>>> = {
+  litres: ' l',
+  squareMetres: ' m²',
+  heightMetres: ' m',
+  'heightMetres above sea': ' m',
+  rowSpacingMetres: ' m',
+  inRowSpacingMetres: ' m',
+}
+
+export function sayInput({ format }: Says, input: TurningInput | AssumptionKey, value: number): string {
+  if (percentInputs.has(input)) return format.share(value)
+  const text =
+    Math.abs(value) < 1 ? Number(value.toPrecision(2)).toLocaleString(format.locale) : format.amount(value)
+  if (degreeInputs.has(input)) return `${text} °C`
+  return `${text}${unitOf[input] ?? ''}`
+}
+
+/** The best of each column of the table, as ids of ways; a column where all are alike has none. */
+export function bestOfColumns(answer: Answer): Readonly<Record<string, ReadonlySet<string>>> {
+  const measures: Readonly<Record<string, (way: WayAnswer) => number>> = {
+    first: way => -way.firstFruit.middle,
+    true: way => way.trueShare,
+    lives: way => way.survives,
+    crop: way => way.cropSoFar.mean.at(-1)!,
+    height: way => -way.stand.heightMetres,
+    spend: way => -way.spend,
+    worth: way => way.presentValue.mean,
+    payback: way => -(way.payback ?? Number.POSITIVE_INFINITY),
+  }
+  return Object.fromEntries(
+    Object.entries(measures).map(([column, measure]) => {
+      const values = answer.ways.map(measure)
+      const best = Math.max(...values)
+      const near = (value: number) => Number.isFinite(best) && value >= best - 1e-6 * Math.abs(best)
+      const ids = answer.ways.filter(way => near(measure(way))).map(({ way }) => way.id)
+      return [column, new Set(ids.length === answer.ways.length ? [] : ids)]
+    }),
+  )
+}

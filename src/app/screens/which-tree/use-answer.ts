@@ -1,0 +1,50 @@
+import { useDeferredValue, useEffect, useMemo, useState } from 'react'
+import {
+  type Answer,
+  type Question,
+  type TurningPoint,
+  turningPoints,
+  whichTree,
+} from '../../../advice/index.ts'
+
+/** The answer to a question, at once. */
+export const useAnswer = (question: Question): Answer | undefined => {
+  const asked = useDeferredValue(question)
+  return useMemo(() => whichTree(asked), [asked])
+}
+
+/** Quiet before the search begins, and the longest it works without letting the page breathe. */
+const QUIET_MS = 500
+const STRETCH_MS = 12
+
+/** What would turn an answer, found little by little once the question rests. */
+export function useTurns(
+  question: Question,
+  answer: Answer | undefined,
+): { readonly turns: readonly TurningPoint[]; readonly isLooking: boolean } {
+  const [found, setFound] = useState<{
+    readonly of: Answer | undefined
+    readonly turns: readonly TurningPoint[]
+    readonly isLooking: boolean
+  }>({ of: undefined, turns: [], isLooking: true })
+
+  useEffect(() => {
+    if (answer === undefined) return
+    const search = turningPoints(question, answer)
+    const turns: TurningPoint[] = []
+    let waiting: ReturnType<typeof setTimeout>
+    const goOn = () => {
+      const until = performance.now() + STRETCH_MS
+      while (performance.now() < until) {
+        const next = search.next()
+        if (next.done) return setFound({ of: answer, turns, isLooking: false })
+        turns.push(next.value)
+      }
+      waiting = setTimeout(goOn)
+    }
+    waiting = setTimeout(goOn, QUIET_MS)
+    return () => clearTimeout(waiting)
+  }, [question, answer])
+
+  return found.of === answer ? found : { turns: [], isLooking: true }
+}

@@ -1,0 +1,162 @@
+import { useTranslation } from 'react-i18next'
+import type { Answer, WayAnswer } from '../../../advice/index.ts'
+import { markOfMethod } from '../../../trade/index.ts'
+import { letterOf } from '../../pictures/crop/crop-layout.ts'
+import { Mark } from '../../pictures/marks/mark.tsx'
+import { bestOfColumns, type Says, sayLikely, sayMoney, sayYears } from './say-figures.ts'
+
+const WINTERS = 10
+
+/** The ways side by side: the best of each column marked, what is beaten in everything greyed with its reason. */
+export function WaysTable({
+  answer,
+  nameOf,
+  says,
+  chosen,
+}: {
+  readonly answer: Answer
+  readonly nameOf: (way: string) => string
+  readonly says: Says
+  readonly chosen: string | null
+}) {
+  const { t } = useTranslation()
+  const { format } = says
+  const best = bestOfColumns(answer)
+  const ahead = answer.years
+  const columns = ['first', 'true', 'lives', 'crop', 'height', 'spend', 'worth', 'payback'] as const
+  const number = { years: format.number(ahead) }
+  const heads: Readonly<Record<(typeof columns)[number], string>> = {
+    first: t('whichTree.table.first'),
+    true: t('whichTree.table.true'),
+    lives: t('whichTree.table.lives', { years: format.number(Math.min(WINTERS, ahead)) }),
+    crop: t('whichTree.table.crop', number),
+    height: t('whichTree.table.height'),
+    spend: t('whichTree.table.spend'),
+    worth: t('whichTree.table.worth'),
+    payback: t('whichTree.table.payback'),
+  }
+  const cells = (
+    one: WayAnswer,
+  ): Readonly<Record<(typeof columns)[number], readonly [string, (string | undefined)?]>> => {
+    const kg = (value: number) => t('whichTree.kg', { amount: format.amount(value) })
+    const years = (value: number) => sayYears(says, value, ahead)
+    return {
+      first: Number.isFinite(one.firstFruit.middle)
+        ? [
+            t('whichTree.years', { years: years(one.firstFruit.middle) }),
+            sayLikely(says, one.firstFruit, years),
+          ]
+        : [t('whichTree.never', number)],
+      true: [
+        one.trueShare >= 0.995 ? t('whichTree.yes') : format.share(one.trueShare),
+        one.seedlingsForOneGood === null
+          ? undefined
+          : Number.isFinite(one.seedlingsForOneGood)
+            ? t('whichTree.seedlings', { number: format.number(one.seedlingsForOneGood) })
+            : t('whichTree.neverTrue'),
+      ],
+      lives: [format.share(one.survives)],
+      crop: [
+        kg(one.cropSoFar.mean.at(-1)!),
+        sayLikely(
+          says,
+          { low: one.cropSoFar.low.at(-1)!, middle: 0, high: one.cropSoFar.high.at(-1)! },
+          format.amount,
+        ),
+      ],
+      height: [format.length(one.stand.heightMetres)],
+      spend: [sayMoney(says, one.spend)],
+      worth: [
+        sayMoney(says, one.presentValue.mean),
+        sayLikely(says, one.presentValue, value => sayMoney(says, value)),
+      ],
+      payback: [
+        one.payback === null
+          ? t('whichTree.never', number)
+          : t('whichTree.inYear', { year: format.number(Math.ceil(one.payback)) }),
+      ],
+    }
+  }
+  return (
+    <section className="sheet">
+      <h2>{t('whichTree.table.title')}</h2>
+      <p className="soft small">{t('whichTree.table.says')}</p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
+      <section className="ways-scroll" tabIndex={0} aria-label={t('whichTree.table.title')}>
+        <table className="ways-table">
+          <thead>
+            <tr>
+              <th scope="col">{t('whichTree.table.way')}</th>
+              {columns.map(column => (
+                <th key={column} scope="col">
+                  {heads[column]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {answer.ways.map((one, place) => {
+              const { way, stand } = one
+              const beaten = answer.beaten.find(pair => pair.way === way.id)
+              const row = cells(one)
+              return (
+                <tr
+                  key={way.id}
+                  className={`${beaten === undefined ? '' : 'beaten'} ${chosen === way.id ? 'chosen' : ''}`}
+                >
+                  <th scope="row">
+                    <span className="way-name">
+                      <b>{letterOf(place)}</b>
+                      <Mark mark={markOfMethod(way.method)} size={26} />
+                      <span>
+                        {nameOf(way.id)}
+                        <small>
+                          {[
+                            t('common.trees', { count: stand.trees, shown: format.number(stand.trees) }),
+                            ...(stand.partners > 0
+                              ? [
+                                  t('whichTree.partnersToo', {
+                                    count: stand.partners,
+                                    shown: format.number(stand.partners),
+                                  }),
+                                ]
+                              : []),
+                            ...(way.offer === null ? [] : [way.offer.label]),
+                            ...(way.offer !== null && way.offer.waitYears > 0
+                              ? [
+                                  t('whichTree.waits', {
+                                    count: Math.ceil(way.offer.waitYears),
+                                    shown: format.number(Math.ceil(way.offer.waitYears)),
+                                    years: format.number(Math.ceil(way.offer.waitYears)),
+                                  }),
+                                ]
+                              : []),
+                            ...one.against.map(reason => t(`whichTree.against.${reason}`)),
+                          ].join(' · ')}
+                        </small>
+                        {beaten !== undefined && (
+                          <small>{t('whichTree.beaten', { way: nameOf(beaten.by) })}</small>
+                        )}
+                      </span>
+                    </span>
+                  </th>
+                  {columns.map(column => {
+                    const [text, likely] = row[column]
+                    const isBest = best[column]?.has(way.id) === true && beaten === undefined
+                    return (
+                      <td key={column} className={isBest ? 'best' : undefined}>
+                        {text}
+                        {isBest && <span className="tag">{t('whichTree.best')}</span>}
+                        {likely !== undefined && <small>{likely}</small>}
+                      </td>
+                    )
+                  })}
+                </tr>
+              )
+            })}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  )
+}

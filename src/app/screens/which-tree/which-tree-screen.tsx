@@ -1,0 +1,128 @@
+import { useQuery } from '@tanstack/react-query'
+import { getRouteApi } from '@tanstack/react-router'
+import { useCallback, useMemo } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { Question } from '../../../advice/index.ts'
+import { allSpecies, speciesById } from '../../../trade/facts/index.ts'
+import { look } from '../../data/queries.ts'
+import { deviceDay } from '../../data/today.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Choices } from '../../parts/choices.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import { AnswerView } from './answer-view.tsx'
+import { AskForm } from './ask-form.tsx'
+import { askedInWords } from './asked-in-words.ts'
+import { MakingView } from './making-view.tsx'
+import { nurseryOffers } from './nursery-offers.ts'
+import { linkOfQuestion, questionFromLink } from './question-link.ts'
+import { ShareIt } from './share-it.tsx'
+import { Tick } from './tick.tsx'
+import { useAnswer } from './use-answer.ts'
+import './which-tree.css'
+
+const route = getRouteApi('/which-tree')
+
+/** Which tree for a buyer, and which way for the nursery. */
+export function WhichTreeScreen() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { nursery } = useNames()
+  const { data: batches } = useQuery(look.batches('alive'))
+  const { data: rates } = useQuery(look.rates())
+  const search = route.useSearch()
+  const { view = 'buyer', only } = search
+  const navigate = route.useNavigate()
+
+  const first = useMemo(() => {
+    const known = new Set<string>(allSpecies().map(({ id }) => id))
+    return nursery?.kinds.find(({ species, form }) => form !== 'rootstock' && known.has(species))?.species
+  }, [nursery])
+  const asked = useMemo(() => questionFromLink(search, first ?? 'apple'), [search, first])
+  const offers = useMemo(
+    () =>
+      nurseryOffers(
+        asked.species,
+        asked.amount.kind === 'trees' ? asked.amount.trees : 1,
+        nursery?.kinds ?? [],
+        batches ?? [],
+      ),
+    [asked, nursery, batches],
+  )
+  const question = useMemo<Question>(
+    () => ({ ...asked, offers, onlyOffered: only === 'offered' && offers.length > 0 }),
+    [asked, offers, only],
+  )
+  const answer = useAnswer(question)
+  const ask = useCallback(
+    (next: Question) =>
+      void navigate({
+        search: was => ({ ...linkOfQuestion(next, false), view: was.view, only: was.only }),
+        replace: true,
+        resetScroll: false,
+      }),
+    [navigate],
+  )
+  const species = speciesById(question.species)!
+  const worth = answer?.assumptions.find(({ key }) => key === 'fruitWorthPerKg')?.figure.typical ?? 1
+  return (
+    <div className="stack which-tree">
+      <div className="page-head">
+        <div>
+          <h1>
+            <span className="on-screen">{t('whichTree.title')}</span>
+            <span className="on-paper">{t('whichTree.sheet.title', { fruit: species.commonName })}</span>
+          </h1>
+          <p className="soft on-screen">{t('whichTree.says')}</p>
+          <p className="on-paper">
+            {[nursery?.site?.name, t('whichTree.sheet.made', { day: format.fullDay(deviceDay()) })]
+              .filter(Boolean)
+              .join('. ')}
+            . {askedInWords(question, t, format)}.
+          </p>
+        </div>
+        <Choices
+          label={t('whichTree.view.label')}
+          value={view}
+          options={(['buyer', 'nursery'] as const).map(id => ({ id, name: t(`whichTree.view.${id}`) }))}
+          onPick={id =>
+            void navigate({
+              search: was => ({ ...was, view: id === 'buyer' ? undefined : id }),
+              replace: true,
+            })
+          }
+        />
+      </div>
+      <div className="which-tree-columns">
+        <div className="which-tree-ask">
+          <AskForm key={question.species} question={question} worthPerKg={worth} onAsk={ask} />
+          {offers.length > 0 && view === 'buyer' && (
+            <Tick
+              isOn={only === 'offered'}
+              onTick={on =>
+                void navigate({
+                  search: was => ({ ...was, only: on ? ('offered' as const) : undefined }),
+                  replace: true,
+                })
+              }
+            >
+              {t('whichTree.onlyOffered')}
+            </Tick>
+          )}
+        </div>
+        {view === 'nursery' ? (
+          nursery !== undefined && (
+            <MakingView species={species} nursery={nursery} rates={rates ?? []} format={format} />
+          )
+        ) : (
+          <div className="stack">
+            {answer !== undefined && (
+              <AnswerView question={question} answer={answer} format={format} onAsk={ask} />
+            )}
+            <ShareIt question={question} />
+            <p className="on-paper small">{t('whichTree.sheet.estimate')}</p>
+          </div>
+        )}
+      </div>
+    </div>
+  )
+}
