@@ -25,13 +25,19 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'db', include: ['src/**/*.db.test.ts', 'test/**/*.db.test.ts'], testTimeout: 120_000 },
+        test: {
+          name: 'db',
+          include: ['src/**/*.db.test.ts', 'test/**/*.db.test.ts'],
+          globalSetup: 'test/build-program.ts',
+          testTimeout: 120_000,
+        },
       },
       {
         extends: true,
         test: {
           name: 'browser',
           include: ['src/**/*.browser.test.ts', 'test/**/*.browser.test.ts'],
+          globalSetup: 'test/build-program.ts',
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,

@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { root } from './source-files.ts'
 
-/** The command, read from its source: no build is needed before. */
-export const FROM_SOURCE = ['--import', 'tsx', 'src/cli/main.ts']
+/** The command as it is built; `build-program.ts` has built it before the first test. */
+export const BUILT = ['dist/server/main.js']
 
 export interface RealServer {
   readonly address: string

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { EntriesPulled, EntriesPushed } from '../src/api/index.ts'
 import { openLog } from '../src/store/index.ts'
-import { FROM_SOURCE, type RealServer, runCommand, startServer } from './real-server.ts'
+import { BUILT, type RealServer, runCommand, startServer } from './real-server.ts'
 import { discard, entryOf, newFolder } from './served-nursery.ts'
 
 let folder: string
@@ -17,7 +17,7 @@ afterEach(async () => {
 })
 
 const start = async (...flags: string[]): Promise<RealServer> => {
-  const server = await startServer(FROM_SOURCE, folder, '--empty', ...flags)
+  const server = await startServer(BUILT, folder, '--empty', ...flags)
   running.push(server)
   return server
 }
@@ -87,7 +87,7 @@ test('a second server is refused in words: by its port, or by the folder that an
   const server = await start()
   const port = new URL(server.address).port
   const elsewhere = newFolder()
-  const taken = await runCommand(FROM_SOURCE, [
+  const taken = await runCommand(BUILT, [
     'serve',
     '--data',
     elsewhere,
@@ -102,7 +102,7 @@ test('a second server is refused in words: by its port, or by the folder that an
     data: '',
     said: `Port ${port} is taken by another program. Use another: npm start -- --port ${Number(port) + 1}\n`,
   })
-  const twice = await runCommand(FROM_SOURCE, [
+  const twice = await runCommand(BUILT, [
     'serve',
     '--data',
     folder,
@@ -122,6 +122,6 @@ test('the served nursery lives on the day that it was given', async () => {
     string
   >
   expect({ today, week }).toEqual({ today: '2026-12-31', week: '2026-W53' })
-  const wrong = await runCommand(FROM_SOURCE, ['serve', '--data', folder, '--today', '2026-02-30'])
+  const wrong = await runCommand(BUILT, ['serve', '--data', folder, '--today', '2026-02-30'])
   expect(wrong).toMatchObject({ code: 2, data: '', said: expect.stringContaining('--today takes a day') })
 })

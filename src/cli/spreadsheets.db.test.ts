@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import Papa from 'papaparse'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { FROM_SOURCE, runCommand } from '../../test/real-server.ts'
+import { BUILT, runCommand } from '../../test/real-server.ts'
 
 const fixtures = fileURLToPath(new URL('../exchange/fixtures/', import.meta.url))
 const today = ['--today', '2026-11-24']
@@ -18,7 +18,7 @@ const at = (name: string) => join(folder, name)
 
 /** The command as a person runs it: another process, told apart by what it prints where. */
 const budstick = async (...args: string[]) => {
-  const { code, data, said } = await runCommand(FROM_SOURCE, args)
+  const { code, data, said } = await runCommand(BUILT, args)
   return { code, out: data, said }
 }
 

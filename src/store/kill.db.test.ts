@@ -30,10 +30,16 @@ async function killOften(
   for (let run = 1; run <= killsInEachFolder; run++) {
     const child = startChild(bundle, folder, seed * 1000 + run)
     const lines = linesOf(child)
-    // One in eight dies while it starts; the rest a while after their first word.
-    const kill = () => setTimeout(() => child.kill('SIGKILL'), dice.uniform() * 50)
+    // One in eight dies while it starts, one while its first entries are on their way, the rest soon after these.
+    const kill = () => setTimeout(() => child.kill('SIGKILL'), dice.uniform() * 30)
+    const awaited = run % 8 === 1 ? 'open' : 'kept'
     if (run % 8 === 0) kill()
-    else child.stdout.once('data', kill)
+    else
+      child.stdout.on('data', function look(said: Buffer) {
+        if (!said.includes(awaited)) return
+        child.stdout.off('data', look)
+        kill()
+      })
     for (const line of await lines) {
       const [word, ...rest] = line.split(' ')
       if (word === 'kept') acknowledged.push(...rest)
