@@ -19,18 +19,30 @@ export interface PointsLane {
 const LANE = 34
 const TOP = 22
 
+const shortened = (text: string, most: number): string =>
+  text.length > most ? `${text.slice(0, most - 1)}…` : text
+
+/** The stretch that holds all ranges, in steps of a fifth of the way from 0 to 100. */
+const stretchOf = (lanes: readonly PointsLane[]): [number, number] => [
+  Math.floor(Math.min(...lanes.map(({ low }) => low)) * 5) / 5,
+  Math.max(0.2, Math.ceil(Math.max(...lanes.map(({ high }) => high)) * 5) / 5),
+]
+
 /** Shares as points on ranges, one lane each, with the same numbers as a table. */
 export function PointsPicture({
   title,
   says,
   lanes,
   numbers,
+  isClose = false,
   onChoose,
 }: {
   readonly title: string
   readonly says: string
   readonly lanes: readonly PointsLane[]
   readonly numbers: Parameters<typeof Picture>[0]['numbers']
+  /** Shows only the stretch in which the ranges lie, for small differences. */
+  readonly isClose?: boolean
   readonly onChoose?: (key: string) => void
 }) {
   const { t } = useTranslation()
@@ -42,7 +54,8 @@ export function PointsPicture({
         const left = isNarrow ? 8 : 300
         const right = isNarrow ? width - 8 : width - 270
         const lane = isNarrow ? 62 : LANE
-        const x = linear(0, 1, left, right)
+        const [from, to] = isClose ? stretchOf(lanes) : [0, 1]
+        const x = linear(from, to, left, right)
         return (
           <svg
             width={width}
@@ -50,19 +63,22 @@ export function PointsPicture({
             role="group"
             aria-label={t('pictures.rates.aria')}
           >
-            {[0, 0.25, 0.5, 0.75, 1].map(share => (
-              <g key={share}>
-                <path d={`M${x(share)} ${TOP}V${TOP + lanes.length * lane}`} className="grid" />
-                <text
-                  x={x(share)}
-                  y={13}
-                  textAnchor={share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}
-                  className="soft"
-                >
-                  {format.share(share)}
-                </text>
-              </g>
-            ))}
+            {[0, 1, 2, 3, 4].map(tick => {
+              const share = from + ((to - from) * tick) / 4
+              return (
+                <g key={tick}>
+                  <path d={`M${x(share)} ${TOP}V${TOP + lanes.length * lane}`} className="grid" />
+                  <text
+                    x={x(share)}
+                    y={13}
+                    textAnchor={tick === 0 ? 'start' : tick === 4 ? 'end' : 'middle'}
+                    className="soft"
+                  >
+                    {format.share(share)}
+                  </text>
+                </g>
+              )
+            })}
             {lanes.map(({ key, name, share, low, high, sign, says: beside }, index) => {
               const y = TOP + index * lane + (isNarrow ? 46 : lane / 2)
               return (
@@ -86,11 +102,11 @@ export function PointsPicture({
                   <rect x={0} y={TOP + index * lane} width={width} height={lane} className="rate-lane" />
                   {isNarrow ? (
                     <text x={8} y={y - 26}>
-                      {name.slice(0, Math.floor(width / 7))}
+                      {shortened(name, Math.floor(width / 7))}
                     </text>
                   ) : (
                     <text x={left - 14} y={y + 4} textAnchor="end">
-                      {name.length > 42 ? `${name.slice(0, 41)}…` : name}
+                      {shortened(name, 42)}
                       <title>{name}</title>
                     </text>
                   )}
@@ -109,7 +125,7 @@ export function PointsPicture({
                     />
                   )}
                   <text x={isNarrow ? 8 : right + 14} y={isNarrow ? y - 11 : y + 4} className="soft">
-                    <tspan className="strong">{format.share(share)}</tspan> {beside.slice(0, 34)}
+                    <tspan className="strong">{format.share(share)}</tspan> {shortened(beside, 34)}
                   </text>
                 </g>
               )

@@ -1,4 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { RatesCompared } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
@@ -16,11 +18,14 @@ type Member = Pick<
   readonly survived: number
 }
 
+const AT_FIRST = 12
+
 /** People, or months of the start, beside each other: as if all had had the same plants, with what may be said of it. */
 export function Compared({ by }: { readonly by: 'people' | 'months' }) {
   const { t } = useTranslation()
   const format = useFormat()
   const query = useQuery(look.ratesCompared())
+  const [isAll, setAll] = useState(false)
   return (
     <Asked query={query} what={t('rates.title')}>
       {compared => {
@@ -45,9 +50,19 @@ export function Compared({ by }: { readonly by: 'people' | 'months' }) {
           <div className="stack">
             <p className="soft">{t(`rates.compared.${by}`)}</p>
             {groups.length === 0 && <p className="soft">{t('rates.compared.none')}</p>}
-            {groups.map(({ key, title, members, finding }) => (
+            {groups.slice(0, isAll ? groups.length : AT_FIRST).map(({ key, title, members, finding }) => (
               <ComparedGroup key={key} title={title} members={members} finding={finding} />
             ))}
+            {groups.length > AT_FIRST && !isAll && (
+              <p>
+                <Button className="plain" onPress={() => setAll(true)}>
+                  {t('common.more', {
+                    count: groups.length - AT_FIRST,
+                    shown: format.number(groups.length - AT_FIRST),
+                  })}
+                </Button>
+              </p>
+            )}
           </div>
         )
       }}
@@ -74,9 +89,10 @@ function ComparedGroup({
       says={t(`rates.compared.finding.${finding.kind}`, {
         first,
         last,
-        chance: format.share(finding.chanceFirstBetter),
+        chance: format.share(Math.min(finding.chanceFirstBetter, 0.99)),
         more: format.number(finding.plantsMore),
       })}
+      isClose
       lanes={members.map(one => ({
         key: one.name,
         name: one.name,
@@ -84,7 +100,7 @@ function ComparedGroup({
         low: one.low,
         high: one.high,
         sign: 'own',
-        says: t('rates.batches', {
+        says: t('rates.compared.batches', {
           count: one.batches,
           shown: format.number(one.batches),
           survived: format.number(one.survived),

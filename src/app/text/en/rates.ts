@@ -11,6 +11,8 @@ export const rates = {
     months: 'What the month of the start does, with kinds, people and years allowed for.',
     none: 'There are too few counts to compare.',
     who: 'Of',
+    batches_one: '{{shown}} batch: {{survived}} of {{entered}}',
+    batches_other: '{{shown}} batches: {{survived}} of {{entered}}',
     finding: {
       'hardly-chance': '{{first}} does better than {{last}}: this is hardly chance.',
       'probably-different':
