@@ -32,7 +32,7 @@ export {
   sharedGround,
 } from './lineage/shared-ground.ts'
 export { type Lineage, lineageOf, type Reached, type Trace } from './lineage/trace.ts'
-export { foldVersion, nurseryFromText, nurseryToText } from './nursery-text.ts'
+export { foldVersion, nurseryFromBytes, nurseryToBytes } from './nursery-text.ts'
 export { type Observation, observations } from './observations.ts'
 export type { Query, SettledQuery } from './query.ts'
 export { type QueryKind, queryKinds, queryText } from './query-text.ts'

@@ -227,7 +227,7 @@ describe('backups', () => {
 describe('snapshots', () => {
   const entries = readHistory('B7[120] -14† -30→B9')
   const nursery = foldEntries(entries)
-  const snapshot = () => join(folder, 'snapshot.json')
+  const snapshot = () => join(folder, 'nursery.snapshot')
 
   beforeEach(() => {
     log.append(entries, arrival)
@@ -245,7 +245,7 @@ describe('snapshots', () => {
     const whole = readFileSync(snapshot(), 'latin1')
     for (const bad of [
       whole.slice(0, -5),
-      whole.replace('120', '121'),
+      whole.replace('"rot"', '"rut"'),
       '',
       whole.replace('"foldVersion":', '"foldVersion":9'),
     ]) {
@@ -254,7 +254,7 @@ describe('snapshots', () => {
     }
     const other = await openLog(join(folder, 'other'))
     other.append(told(0, 5), arrival)
-    writeFileSync(join(folder, 'other', 'snapshot.json'), whole, 'latin1')
+    writeFileSync(join(folder, 'other', 'nursery.snapshot'), whole, 'latin1')
     expect(other.loadSnapshot()).toBeNull()
     other.close()
   })

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { foldVersion, type Nursery, nurseryFromText, nurseryToText } from '../record/index.ts'
+import { foldVersion, type Nursery, nurseryFromBytes, nurseryToBytes } from '../record/index.ts'
 import { toTrouble } from './log-trouble.ts'
 
 export interface Snapshot {
@@ -18,14 +18,14 @@ interface Head {
   readonly sha256: string
 }
 
-const snapshotFile = (folder: string) => join(folder, 'snapshot.json')
-const sha256 = (bytes: Buffer) => createHash('sha256').update(bytes).digest('hex')
+const snapshotFile = (folder: string) => join(folder, 'nursery.snapshot')
+const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex')
 
 /** Keeps the state beside the log, in one piece: a line that says what it is, then the state. */
 export function writeSnapshot(folder: string, { seq, nursery }: Snapshot, hash: string | undefined): void {
   if (hash === undefined)
     throw new RangeError(`saveSnapshot: seq must be that of an entry in the log, got ${seq}`)
-  const state = Buffer.from(nurseryToText(nursery), 'latin1')
+  const state = nurseryToBytes(nursery)
   const head: Head = { foldVersion, seq, hash, sha256: sha256(state) }
   const file = snapshotFile(folder)
   try {
@@ -45,7 +45,7 @@ export function readSnapshot(folder: string, hashAt: (seq: number) => string | u
     if (head.foldVersion !== foldVersion || head.hash !== hashAt(head.seq)) return null
     const state = whole.subarray(end + 1)
     if (head.sha256 !== sha256(state)) return null
-    return { seq: head.seq, nursery: nurseryFromText(state.toString('latin1')) }
+    return { seq: head.seq, nursery: nurseryFromBytes(state) }
   } catch {
     return null
   }
