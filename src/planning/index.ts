@@ -24,13 +24,7 @@ export {
 } from './plan.ts'
 export { type PlanMemory, planMemory } from './plan-memory.ts'
 export { type PlanJobHooks, type PlanWish, planSeason } from './plan-season.ts'
-export {
-  type EarliestWeek,
-  earliestWeekFor,
-  type Promisable,
-  type PromiseWish,
-  promisableFromPlan,
-} from './promise/promise-from-plan.ts'
+export { type CouldBePromised, couldBePromised, type PromiseAsked } from './promise/could-be-promised.ts'
 export type { RateBook } from './rates/rate-book.ts'
 export { readRateBook } from './rates/read-rate-book.ts'
 export type { Season, SeasonStart } from './season.ts'

@@ -1,24 +1,36 @@
 import { chanceOfAtLeast, needed, normalCdf, normalQuantile } from '../../science/index.ts'
 import { DAY_OF_START, daysToReady } from '../rates/days-to-ready.ts'
 import type { Course, Season, SeasonStart } from '../season.ts'
+import type { LackOf } from './left-free.ts'
 
-/** Begun for a promise: what, when and how many, if bench, hands, wood and rootstocks can be had. */
-export type StartForPromise = SeasonStart & { readonly readyWeek: number; readonly chance: number }
+/** Begun for a promise: what, when and how many. */
+export type StartForPromise = SeasonStart & {
+  readonly readyWeek: number
+  readonly chance: number
+}
+
+export interface EarliestStart {
+  readonly start: StartForPromise | null
+  /** What stands in the way of the earliest one, if anything does: "the mist bed is full in week 20". */
+  readonly lack: string | null
+}
 
 /** Of the plants that will be finished, so many are waited for; the slowest are not. */
 const WAITED_FOR = 0.95
 
 /**
- * The start that gives a number of a kind soonest, as surely as stated. What may go wrong is shared between number and
- * time: each is made as sure as the root of the wish, so that both together are.
+ * The start that gives a number of a kind soonest, as surely as stated, in what is left free. What may go wrong is shared
+ * between number and time: each is made as sure as the root of the wish, so that both together are.
  */
 export function earliestStart(
   season: Season,
   asked: { readonly kind: number; readonly number: number; readonly sure: number },
-): StartForPromise | null {
+  lackOf: LackOf = () => null,
+): EarliestStart {
   const { kind, number, sure } = asked
   const each = Math.sqrt(sure)
   let best: StartForPromise | null = null
+  let hindered: { readyWeek: number; lack: string } | null = null
   season.ways.forEach((way, w) => {
     if (way.kind !== kind) return
     const sized = new Map<Course, { number: number; weeks: number; chance: number }>()
@@ -30,10 +42,16 @@ export function earliestStart(
       sized.set(course, size)
       const readyWeek = week + size.weeks
       if (readyWeek >= season.weeks || (best && best.readyWeek <= readyWeek)) continue
-      best = { way: w, week, number: size.number, readyWeek, chance: size.chance }
+      const start = { way: w, week, number: size.number }
+      const lack = lackOf(start)
+      if (lack === null) best = { ...start, readyWeek, chance: size.chance }
+      else if (!hindered || readyWeek < hindered.readyWeek) hindered = { readyWeek, lack }
     }
   })
-  return best
+  const found = best as StartForPromise | null
+  const first = hindered as { readyWeek: number; lack: string } | null
+  const isFirst = first !== null && (found === null || first.readyWeek < found.readyWeek)
+  return { start: found, lack: isFirst ? first.lack : null }
 }
 
 function sizeOf(

@@ -3,7 +3,7 @@ import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { orderOutcomes } from '../simulate/outcome.ts'
 import { simulateSeasons } from '../simulate/simulate-seasons.ts'
 import { earliestStart } from './earliest-start.ts'
-import { earliestPromise, promisableByWeek } from './promises.ts'
+import { earliestFromPlan, promisableByWeek } from './promises.ts'
 
 describe('what can be promised', () => {
   const season = tinySeason({
@@ -38,15 +38,15 @@ describe('what can be promised', () => {
 
   test('the earliest week from the plan is the first in which the number is there that surely', () => {
     const asked = { kind: 0, number: 40, sure: 0.9 }
-    const { fromPlan } = earliestPromise(season, simulated, asked)
+    const fromPlan = earliestFromPlan(simulated, asked)
     const [free] = promisableByWeek(simulated, 0.9)
     expect(free!.numbers[fromPlan!.week]!).toBeGreaterThanOrEqual(40)
     expect(free!.numbers[fromPlan!.week - 1]!).toBeLessThan(40)
-    expect(earliestPromise(season, simulated, { ...asked, number: 400 }).fromPlan).toBeNull()
+    expect(earliestFromPlan(simulated, { ...asked, number: 400 })).toBeNull()
   })
 
   test('a start made for it keeps its word: simulated, it is filled by the promised week as surely as asked', () => {
-    const begun = earliestStart(season, { kind: 0, number: 80, sure: 0.9 })!
+    const begun = earliestStart(season, { kind: 0, number: 80, sure: 0.9 }).start!
     expect(begun.week).toBe(0)
     const promised = tinySeason({
       weeks: 60,
@@ -75,9 +75,9 @@ describe('what can be promised', () => {
       kinds: [tinyKind('fig')],
       ways: [{ kind: 0, steps: [{ ...certain(1), days: 70 }], openWeeks: [6], tray: 20 }],
     })
-    const begun = earliestStart(sure, { kind: 0, number: 95, sure: 0.9 })!
+    const begun = earliestStart(sure, { kind: 0, number: 95, sure: 0.9 }).start!
     // 95 ÷ 0.95 = 100, five trays; week 6 and 73.5 days: week 16.
     expect(begun).toMatchObject({ week: 6, number: 100, readyWeek: 16 })
-    expect(earliestStart(sure, { kind: 1, number: 10, sure: 0.9 })).toBeNull()
+    expect(earliestStart(sure, { kind: 1, number: 10, sure: 0.9 }).start).toBeNull()
   })
 })

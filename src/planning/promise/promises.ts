@@ -1,6 +1,4 @@
-import type { Season } from '../season.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
-import { earliestStart, type StartForPromise } from './earliest-start.ts'
 
 /** What may be promised more, beside all orders: by week, the number that is there as surely as stated. */
 export interface PromisableKind {
@@ -25,29 +23,21 @@ export function promisableByWeek(simulated: SimulatedSeasons, sure: number): Pro
   }))
 }
 
-/** When a number of a kind can be promised. */
-export interface EarliestPromise {
-  /** From what lives and is planned: the first week in which the number is there, and how sure it is then. */
-  readonly fromPlan: { readonly week: number; readonly chance: number } | null
-  readonly ifBegun: StartForPromise | null
-}
-
-/** The earliest week in which so many of a kind can be promised at a stated sureness, beside all orders. */
-export function earliestPromise(
-  season: Season,
+/** From what lives and is planned: the first week in which a number is there as surely as stated, beside all orders. */
+export function earliestFromPlan(
   simulated: SimulatedSeasons,
   asked: { readonly kind: number; readonly number: number; readonly sure: number },
-): EarliestPromise {
+): { readonly week: number; readonly chance: number } | null {
   const { kind, number, sure } = asked
   const index = simulated.watched.indexOf(kind)
   const seasons = simulated.to - simulated.from
-  let fromPlan: EarliestPromise['fromPlan'] = null
-  for (let week = 0; week < simulated.weeks && fromPlan === null && index >= 0; week++) {
+  if (index < 0) return null
+  for (let week = 0; week < simulated.weeks; week++) {
     let enough = 0
     for (let row = 0; row < seasons; row++)
       if (simulated.promisable[(row * simulated.watched.length + index) * simulated.weeks + week]! >= number)
         enough++
-    if (enough >= sure * seasons) fromPlan = { week, chance: enough / seasons }
+    if (enough >= sure * seasons) return { week, chance: enough / seasons }
   }
-  return { fromPlan, ifBegun: earliestStart(season, asked) }
+  return null
 }
