@@ -81,11 +81,15 @@ export function ProtocolEditor({
           </Button>
         </div>
       </div>
-      {protocol.cautions.map(caution => (
-        <p key={caution} className="caution">
-          {caution}
-        </p>
-      ))}
+      {protocol.cautions.length > 0 && (
+        <div className="protocol-cautions">
+          {protocol.cautions.map(caution => (
+            <p key={caution} className="caution">
+              {caution}
+            </p>
+          ))}
+        </div>
+      )}
       <div className="protocol-columns">
         <div className="stack">
           <section className="sheet stack">
