@@ -3,6 +3,7 @@ import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import type { Protocol } from '../../../trade/index.ts'
 import { useFormat } from '../../text/use-format.ts'
+import { tellingRates } from './telling-rates.ts'
 
 /** What the nursery's own batches of a method taught, beside what the protocol assumed. */
 export function MethodOwn({
@@ -40,7 +41,7 @@ export function MethodOwn({
                 </tr>
               </thead>
               <tbody>
-                {learnt.map(row => {
+                {tellingRates(learnt).map(row => {
                   const survival = survivalOf(row)
                   return (
                     <tr key={`${row.kind} ${row.protocol} ${row.step}`}>

@@ -93,8 +93,6 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
           </dl>
         </section>
         <MethodSteps steps={guide.steps} />
-        <MethodFigures method={method} protocols={own.protocols} />
-        <MethodOwn {...own} />
         <div className="method-fit">
           <section className="sheet stack">
             <h2>{t('methods.failures.title')}</h2>
@@ -123,6 +121,8 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
             </ol>
           </section>
         </div>
+        <MethodFigures method={method} protocols={own.protocols} />
+        <MethodOwn {...own} />
       </article>
       <BenchCard guide={guide} protocols={own.protocols} />
     </>

@@ -50,7 +50,7 @@ export const methods = {
   },
   own: {
     title: 'Yours beside the built-in',
-    says: 'What your own batches of this method taught, step by step.',
+    says: 'What your own batches of this method taught, at the step that tells whether it worked. The other steps stand under Rates.',
     none: 'No batch of this method has been counted here yet. What the plan assumes stands in the protocols.',
     unused: 'No kind is made by this method here.',
     kind: 'Kind and step',
