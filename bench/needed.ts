@@ -25,6 +25,13 @@ export default function measure(): Measured {
   const split = medianSeconds(() => needed({ wanted, sure, steps, batches: 4 }), 5, 1)
   const sharedYear = medianSeconds(() => needed({ wanted, sure, steps, yearShare: 0.3 }), 5, 1)
 
+  const splitYear = medianSeconds(() => needed({ wanted, sure, steps, batches: 4, yearShare: 0.3 }), 3, 1)
+  const splitMostlyYear = medianSeconds(
+    () => needed({ wanted, sure, steps, batches: 4, yearShare: 0.99 }),
+    3,
+    1,
+  )
+
   // Simulation at the number found: its standard error falls with the root of the seasons.
   const seasons = 200_000
   const random = seededRandom(1)
@@ -53,6 +60,8 @@ export default function measure(): Measured {
       chanceOneFewer: found.chanceOneFewer,
       secondsSplitOverFourBatches: split,
       secondsWithSharedYear: sharedYear,
+      secondsSplitWithSharedYear: splitYear,
+      secondsSplitMostlyTheYears: splitMostlyYear,
     },
     rivals: {
       'plain simulation': {

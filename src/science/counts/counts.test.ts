@@ -33,10 +33,11 @@ describe('ranges of a share', () => {
     let scoreSum = 0
     const shares = Array.from({ length: 99 }, (_, i) => (i + 1) / 100)
     for (const share of shares) {
-      const chances = binomialList(30, { shares: [share], weights: [1] })
+      const { first, chances } = binomialList(30, { shares: [share], weights: [1] })
       let exact = 0
       let score = 0
-      chances.forEach((chance, survived) => {
+      chances.forEach((chance, i) => {
+        const survived = first + i
         const [low, high] = exactInterval(survived, 30, 0.95)
         if (low <= share && share <= high) exact += chance
         const [lower, upper] = wilsonInterval(survived, 30, 0.95)

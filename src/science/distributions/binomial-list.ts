@@ -1,13 +1,18 @@
 import gammaln from '@stdlib/math-base-special-gammaln'
+import type { ListOfChances } from './sums-of-lists.ts'
+
+/** Numbers at the ends that are less likely than this are left off. */
+const NOTHING = 1e-17
 
 /**
  * Chances of 0 … `number` successes when the chance of one is itself uncertain, given as points with weights.
- * Each point adds its binomial chances from the most likely number outwards until they no longer count.
+ * Each point adds its binomial chances from the most likely number outwards until they no longer count; the list
+ * begins and ends where the chances do.
  */
 export function binomialList(
   number: number,
   { shares, weights }: { readonly shares: readonly number[]; readonly weights: readonly number[] },
-): Float64Array {
+): ListOfChances {
   const list = new Float64Array(number + 1)
   const logOfAll = gammaln(number + 1)
   shares.forEach((share, i) => {
@@ -40,5 +45,9 @@ export function binomialList(
       list[k - 1]! += chance
     }
   })
-  return list
+  let first = 0
+  let last = number
+  while (first < number && list[first]! < NOTHING) first++
+  while (last > first && list[last]! < NOTHING) last--
+  return { first, chances: list.slice(first, last + 1) }
 }

@@ -1,45 +1,48 @@
-/** Independent whole numbers, some with one list of chances of 0, 1, 2 … and some with another. */
+/** Chances of the whole numbers from `first` on. */
+export interface ListOfChances {
+  readonly first: number
+  readonly chances: Float64Array
+}
+
+/** Independent whole numbers, some with one list of chances and some with another. */
 export interface SumOfTwoKinds {
-  readonly weight: number
-  readonly one: Float64Array
+  readonly one: ListOfChances
   readonly times: number
-  readonly other: Float64Array
+  readonly other: ListOfChances
   readonly otherTimes: number
 }
 
 /**
- * Chances of the sum of independent whole numbers, or a weighted mean of several such sums.
- * By fast Fourier transform, where independent numbers multiply; absolute error about 1e-15 for each list.
- * @param length numbers 0 … length − 1 can occur
+ * Chances of the sum of independent whole numbers, by fast Fourier transform, where independent numbers multiply.
+ * @returns absolute error about 1e-15 for each list
  */
-export function chancesOfSums(mixture: readonly SumOfTwoKinds[], length: number): Float64Array {
+export function chancesOfSum({ one, times, other, otherTimes }: SumOfTwoKinds): ListOfChances {
+  const length = times * (one.chances.length - 1) + otherTimes * (other.chances.length - 1) + 1
   let size = 1
   while (size < length) size *= 2
   const turns = unitRoots(size)
   const re = new Float64Array(size)
   const im = new Float64Array(size)
-  const totalRe = new Float64Array(size)
-  const totalIm = new Float64Array(size)
-  for (const { weight, one, times, other, otherTimes } of mixture) {
-    // Both lists in one transform: one as the real part, the other as the imaginary part.
-    re.fill(0).set(one)
-    im.fill(0).set(other)
-    transform(re, im, turns)
-    for (let i = 0; i < size; i++) {
-      const j = (size - i) & (size - 1)
-      power((re[i]! + re[j]!) / 2, (im[i]! - im[j]!) / 2, times)
-      const oneRe = powerRe
-      const oneIm = powerIm
-      power((im[i]! + im[j]!) / 2, (re[j]! - re[i]!) / 2, otherTimes)
-      totalRe[i]! += weight * (oneRe * powerRe - oneIm * powerIm)
-      totalIm[i]! -= weight * (oneRe * powerIm + oneIm * powerRe)
-    }
+  const sumRe = new Float64Array(size)
+  const sumIm = new Float64Array(size)
+  // Both lists in one transform: one as the real part, the other as the imaginary part.
+  re.set(one.chances)
+  im.set(other.chances)
+  transform(re, im, turns)
+  for (let i = 0; i < size; i++) {
+    const j = (size - i) & (size - 1)
+    power((re[i]! + re[j]!) / 2, (im[i]! - im[j]!) / 2, times)
+    const oneRe = powerRe
+    const oneIm = powerIm
+    power((im[i]! + im[j]!) / 2, (re[j]! - re[i]!) / 2, otherTimes)
+    sumRe[i] = oneRe * powerRe - oneIm * powerIm
+    sumIm[i] = -(oneRe * powerIm + oneIm * powerRe)
   }
   // The way back is the same transform of the conjugate.
-  transform(totalRe, totalIm, turns)
-  const list = new Float64Array(length)
-  for (let i = 0; i < length; i++) list[i] = Math.max(0, totalRe[i]! / size)
-  return list
+  transform(sumRe, sumIm, turns)
+  const chances = new Float64Array(length)
+  for (let i = 0; i < length; i++) chances[i] = Math.max(0, sumRe[i]! / size)
+  return { first: times * one.first + otherTimes * other.first, chances }
 }
 
 let powerRe = 1
@@ -68,14 +71,20 @@ interface UnitRoots {
   readonly sin: Float64Array
 }
 
+const knownRoots = new Map<number, UnitRoots>()
+
 function unitRoots(size: number): UnitRoots {
+  const known = knownRoots.get(size)
+  if (known) return known
   const cos = new Float64Array(size / 2)
   const sin = new Float64Array(size / 2)
   for (let i = 0; i < size / 2; i++) {
     cos[i] = Math.cos((2 * Math.PI * i) / size)
     sin[i] = -Math.sin((2 * Math.PI * i) / size)
   }
-  return { cos, sin }
+  const roots = { cos, sin }
+  knownRoots.set(size, roots)
+  return roots
 }
 
 /**

@@ -37,6 +37,7 @@ export function courseInYear(course: Course, yearShare: number, quality: number)
   return { known, uncertain }
 }
 
+/** From the worst to the best, a part of all years each. */
 export interface WeightedCourse {
   readonly weight: number
   readonly course: Course
@@ -71,4 +72,38 @@ export function years(course: Course, yearShare: number, start: number): readonl
     list.push({ weight, course: courseInYear(course, yearShare, quality) })
   }
   return list
+}
+
+/** A chance nearer to 0 or 1 than this counts as 0 or 1. */
+const SETTLED = 1e-11
+
+/**
+ * Mean over years of a chance that rises with their quality. Only the years between where it is nearly 0 and nearly 1
+ * are asked, from about the middle outwards: where most of the variance is the year's, they are few.
+ * @param isGood whether the chance is likely above a half, cheap and rising too
+ */
+export function meanOfRising(
+  allYears: readonly WeightedCourse[],
+  isGood: (course: Course) => boolean,
+  chance: (course: Course) => number,
+): number {
+  let low = 0
+  let high = allYears.length
+  while (low < high) {
+    const half = (low + high) >> 1
+    if (isGood(allYears[half]!.course)) high = half
+    else low = half + 1
+  }
+  let sum = 0
+  let from = low
+  for (let last = 0; from < allYears.length && last <= 1 - SETTLED; from++) {
+    last = chance(allYears[from]!.course)
+    sum += allYears[from]!.weight * last
+  }
+  for (; from < allYears.length; from++) sum += allYears[from]!.weight
+  for (let i = low - 1, last = 1; i >= 0 && last >= SETTLED; i--) {
+    last = chance(allYears[i]!.course)
+    sum += allYears[i]!.weight * last
+  }
+  return sum
 }

@@ -306,6 +306,15 @@ describe('good and bad years', () => {
     expect(starts[3]).toBeGreaterThan(starts[0]!)
   })
 
+  test('many batches and a year that is nearly all: between batches without a year and one batch, whatever its part', () => {
+    const start = (yearShare: number, batches: number) =>
+      needed({ wanted: 2000, sure: 0.9, steps: fourSteps, yearShare, batches }).start
+    const one = start(1, 1)
+    const starts = [0, 0.5, 0.9, 0.99, 0.999, 1].map(yearShare => start(yearShare, 12))
+    expect([...starts].sort((a, b) => a - b)).toEqual(starts)
+    expect(starts.at(-1)).toBe(one)
+  })
+
   test('simulated years give the stated chance within four standard errors', () => {
     const course = courseOf('test', [uncertain(30, 10), uncertain(18, 2)])
     const stated = chanceOfAtLeast({

@@ -1,8 +1,8 @@
 import { requireWhole, requireWithin } from '../bounds.ts'
 import { chanceOfCourse } from './chance-of-course.ts'
-import { type WeightedCourse, years } from './in-a-year.ts'
+import { meanOfRising, type WeightedCourse, years } from './in-a-year.ts'
 import { type Course, courseOf, moment, type Rate } from './rate.ts'
-import { chanceFromList, splitDistribution } from './split-batches.ts'
+import { chanceOfSplit } from './split-batches.ts'
 
 export interface CourseInput {
   /** The steps in any order; none at all means that every plant comes through. */
@@ -39,17 +39,14 @@ export function outcomeOf(place: string, input: CourseInput, size: number): Outc
   requireWhole(place, 'batches', batches, 1)
   const meanShare = moment(course, 1)
   const allYears = years(course, yearShare, size)
-  if (batches > 1) {
-    const distribution = splitDistribution(batches, allYears)
-    return {
-      meanShare,
-      chance: (wanted, start) => chanceFromList(distribution(start), wanted),
-      spread: start => spreadOfList(distribution(start)),
-    }
-  }
+  const inYear = batches > 1 ? chanceOfSplit(batches) : chanceOfCourse
   const chance = (wanted: number, start: number) =>
-    weighed(allYears, year => chanceOfCourse(wanted, start, year))
-  return { meanShare, chance, spread: start => spreadOfOne(start, allYears, chance) }
+    meanOfRising(
+      allYears,
+      year => start * moment(year, 1) >= wanted,
+      year => inYear(wanted, start, year),
+    )
+  return { meanShare, chance, spread: start => spreadOf(start, batches, allYears, chance) }
 }
 
 function weighed(allYears: readonly WeightedCourse[], of: (course: Course) => number): number {
@@ -58,15 +55,24 @@ function weighed(allYears: readonly WeightedCourse[], of: (course: Course) => nu
   return sum
 }
 
-function spreadOfOne(
+function spreadOf(
   start: number,
+  batches: number,
   allYears: readonly WeightedCourse[],
   chance: (wanted: number, start: number) => number,
 ): Spread {
+  const small = Math.floor(start / batches)
+  const larger = start - small * batches
+  const squares = (batches - larger) * small ** 2 + larger * (small + 1) ** 2
   const first = weighed(allYears, course => moment(course, 1))
-  const second = weighed(allYears, course => moment(course, 2))
+  // Within a year plants of one batch share its luck; over the years all do.
+  const variance = weighed(allYears, course => {
+    const mean = moment(course, 1)
+    const second = moment(course, 2)
+    return start * (mean - second) + squares * (second - mean ** 2) + (start * (mean - first)) ** 2
+  })
   const mean = start * first
-  const sd = Math.sqrt(Math.max(0, mean * (1 - first) + start * (start - 1) * (second - first * first)))
+  const sd = Math.sqrt(Math.max(0, variance))
   const quantile = (share: number, score: number) =>
     smallestNumber(number => 1 - chance(number + 1, start), share, mean + score * sd, sd, start)
   return { mean, sd, p10: quantile(0.1, -1.28), p50: quantile(0.5, 0), p90: quantile(0.9, 1.28) }
@@ -100,24 +106,4 @@ function smallestNumber(
     next = Math.min(Math.max(Math.round(near), low + 1), high - 1)
   }
   return high
-}
-
-function spreadOfList(chances: Float64Array): Spread {
-  let mean = 0
-  let square = 0
-  let sum = 0
-  let p10 = -1
-  let p50 = -1
-  let p90 = -1
-  chances.forEach((chance, number) => {
-    mean += chance * number
-    sum += chance
-    if (p10 < 0 && sum >= 0.1 - 1e-10) p10 = number
-    if (p50 < 0 && sum >= 0.5 - 1e-10) p50 = number
-    if (p90 < 0 && sum >= 0.9 - 1e-10) p90 = number
-  })
-  chances.forEach((chance, number) => {
-    square += chance * (number - mean) ** 2
-  })
-  return { mean, sd: Math.sqrt(square), p10, p50, p90 }
 }
