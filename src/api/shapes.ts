@@ -55,6 +55,8 @@ export const NurseryView = z
     cultivars: z.array(Cultivar),
     kinds: z.array(Kind),
     protocols: z.array(ProtocolSummary),
+    /** Of the batches named after this year and a number, the one with the greatest. */
+    lastBatchName: z.string().nullable(),
     counts: z
       .object({
         batches: z.number(),

@@ -5,8 +5,11 @@ import { client } from './client.ts'
 export const look = {
   nursery: () => queryOptions({ queryKey: ['nursery'], queryFn: client.nursery }),
   orders: () => queryOptions({ queryKey: ['orders'], queryFn: client.orders }),
-  batches: (state: 'alive' | 'past' | 'all') =>
-    queryOptions({ queryKey: ['batches', state], queryFn: () => client.batches({ state, limit: 100_000 }) }),
+  batchesAlive: () =>
+    queryOptions({
+      queryKey: ['batches', 'alive'],
+      queryFn: () => client.batches({ state: 'alive', limit: 100_000 }),
+    }),
   batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
   mothers: () => queryOptions({ queryKey: ['mothers'], queryFn: client.mothers }),
   mother: (id: string) => queryOptions({ queryKey: ['mothers', id], queryFn: () => client.mother(id) }),
@@ -25,6 +28,10 @@ export const look = {
     queryOptions({ queryKey: ['benches', 'stand', id], queryFn: () => client.benchStand(id) }),
   rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
   plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
+  promise: (asked: { readonly kind: string; readonly number: number; readonly sure: number }) =>
+    queryOptions({ queryKey: ['promise', asked], queryFn: () => client.promise(asked) }),
+  workAgain: (batch: string) =>
+    queryOptions({ queryKey: ['work-again', batch], queryFn: () => client.workAgain(batch) }),
   work: (week: string | undefined) =>
     queryOptions({ queryKey: ['work', week ?? 'now'], queryFn: () => client.work(week) }),
 }

@@ -12,7 +12,11 @@ const hemisphereOf = ({ site }: Nursery): Hemisphere =>
 export const nurseryView = (nursery: Nursery, today: string, throughSeq: number): NurseryView => {
   let batches = 0
   let plants = 0
+  let last = 0
+  const year = today.slice(2, 4)
   for (const batch of nursery.batches.values()) {
+    if (batch.name.startsWith(`${year}-`))
+      last = Math.max(last, Number(/^\d{2}-(\d+)$/.exec(batch.name)?.[1] ?? 0))
     if (!isAlive(batch)) continue
     batches += 1
     plants += batch.finished + batch.portions.reduce((sum, portion) => sum + portion.number, 0)
@@ -40,6 +44,7 @@ export const nurseryView = (nursery: Nursery, today: string, throughSeq: number)
       },
       steps: steps.map(step => ({ id: step.id, name: step.name, place: step.place, sign: step.sign })),
     })),
+    lastBatchName: last === 0 ? null : `${year}-${String(last).padStart(3, '0')}`,
     counts: {
       batches,
       plants,

@@ -11,7 +11,7 @@ import { type CountLine, seenIn } from './bench-count-draft.ts'
 export function AddBatch({ onAdd }: { readonly onAdd: (line: CountLine, seen: string) => void }) {
   const { t } = useTranslation()
   const list = useId()
-  const { data: batches } = useQuery(look.batches('alive'))
+  const { data: batches } = useQuery(look.batchesAlive())
   const [name, setName] = useState('')
   const [seen, setSeen] = useState('')
   const [isShort, setShort] = useState(false)

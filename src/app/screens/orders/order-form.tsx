@@ -1,7 +1,6 @@
-import { ComboBox, FieldError, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import { useNames } from '../../data/use-names.ts'
 import { Field } from '../../parts/field.tsx'
+import { KindField } from './kind-field.tsx'
 import type { OrderDraft, Wrong } from './order-draft.ts'
 
 /** The fields of one order. */
@@ -15,33 +14,16 @@ export function OrderForm({
   readonly onChange: (change: Partial<OrderDraft>) => void
 }) {
   const { t } = useTranslation()
-  const { nursery } = useNames()
-  const kinds = nursery?.kinds.filter(({ form }) => form !== 'rootstock') ?? []
   const said = (key: keyof Wrong): string | undefined =>
     wrong[key] ? t(`orders.form.need.${key}`) : undefined
   return (
     <div className="form-grid">
-      <ComboBox
+      <KindField
         className="field full"
-        isInvalid={wrong.kind === true}
-        defaultItems={[...kinds]}
         value={draft.kind}
-        onChange={key => onChange({ kind: key === null ? null : String(key) })}
-        menuTrigger="focus"
-      >
-        <Label>{t('orders.form.kind')}</Label>
-        <Input placeholder={t('orders.form.kindHint')} />
-        <FieldError>{said('kind')}</FieldError>
-        <Popover className="pop">
-          <ListBox<(typeof kinds)[number]> className="menu">
-            {kind => (
-              <ListBoxItem id={kind.id} textValue={kind.name}>
-                {kind.name}
-              </ListBoxItem>
-            )}
-          </ListBox>
-        </Popover>
-      </ComboBox>
+        wrong={said('kind')}
+        onPick={kind => onChange({ kind })}
+      />
       <Field
         label={t('orders.form.number')}
         inputMode="numeric"

@@ -16,7 +16,7 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   const names = useNames()
   const { start, running } = useJob()
   const { data } = useQuery(look.plan())
-  const { data: batches } = useQuery(look.batches('alive'))
+  const { data: batches } = useQuery(look.batchesAlive())
   const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
   if (forecast === undefined || ladders.length === 0)
     return (

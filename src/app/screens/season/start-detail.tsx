@@ -23,7 +23,7 @@ export function StartDetail({
   const format = useFormat()
   const names = useNames()
   const { data: mothers } = useQuery(look.mothers())
-  const { data: batches } = useQuery(look.batches('alive'))
+  const { data: batches } = useQuery(look.batchesAlive())
   const weekText = (week: string) =>
     format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
   const toOrders = start.orders.reduce((sum, { number }) => sum + number, 0)

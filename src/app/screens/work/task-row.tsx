@@ -19,7 +19,7 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const { data: batches } = useQuery({ ...look.batches('alive'), enabled: task.batch !== null })
+  const { data: batches } = useQuery({ ...look.batchesAlive(), enabled: task.batch !== null })
   const [ticking, setTicking] = useState(false)
   const about = [
     task.from && t('work.from', { from: task.from }),

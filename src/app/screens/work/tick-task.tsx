@@ -5,6 +5,7 @@ import { useTranslation } from 'react-i18next'
 import { uuidv7 } from 'uuidv7'
 import type { Task } from '../../../planning/index.ts'
 import type { BatchId } from '../../../trade/index.ts'
+import { outbox } from '../../data/outbox/use-outbox.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
 import { deviceDay } from '../../data/today.ts'
@@ -21,10 +22,18 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
   const names = useNames()
   const done = useDone()
   const { data: planned } = useQuery(look.plan())
-  const { data: batches } = useQuery(look.batches('all'))
+  const { data: batches } = useQuery(look.batchesAlive())
   const plannedNumber = Math.round(task.number)
   const [said, setSaid] = useState(String(plannedNumber))
   const [isWrong, setWrong] = useState(false)
+
+  /** The last name that the office knew of, and those of batches begun here of which it does not know yet. */
+  const namesTaken = (): readonly string[] => [
+    ...(names.nursery?.lastBatchName == null ? [] : [names.nursery.lastBatchName]),
+    ...outbox
+      .state()
+      .waiting.flatMap(({ entry: { body } }) => (body.kind === 'batch-started/1' ? [body.name] : [])),
+  ]
 
   const keep = async () => {
     const number = Number(said)
@@ -45,7 +54,7 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
       by: whoNow(),
       newBatch: () => ({
         id: uuidv7() as BatchId,
-        name: nextBatchName(batches?.map(({ name }) => name) ?? [], names.nursery?.today ?? deviceDay()),
+        name: nextBatchName(namesTaken(), names.nursery?.today ?? deviceDay()),
       }),
       noteOf,
     })

@@ -50,6 +50,25 @@ export const orders = {
   changeTitle: 'Change order {{order}}',
   changed: 'Order {{order}} is changed.',
   back: 'All orders',
+  promise: {
+    title: 'What could be promised',
+    says: 'Beside all orders: when so many of a kind could be promised to a new buyer.',
+    noPlan: 'There is no plan yet: plan the season first.',
+    fromPlan:
+      '{{number}} are there in {{week}} beside all orders (chance {{chance}}), from what stands and is planned.',
+    notFromPlan: 'What stands and is planned does not leave {{number}} beside the orders, as surely as that.',
+    ifBegun:
+      'Begun for it: {{started}} in {{start}} by “{{protocol}}”, ready in {{week}} (chance {{chance}}).',
+    notBegun: 'Nothing that could be begun for it is ready in the weeks planned.',
+    lack: 'What stands in the way: {{lack}}.',
+    lackEarlier: 'Not earlier, since {{lack}}.',
+    byWeek: '{{kind}}: how many, week by week',
+    byWeekSays: 'Bars: as surely as asked ({{sure}}). Line: in one season of two.',
+    surely: 'With a chance of {{sure}}',
+    middle: 'In one season of two',
+    basis:
+      'Simulated from the latest plan and what stands. What is begun for it goes into the bench space, hands, wood, rootstocks and licences that the plan leaves free, without overtime or lent ground.',
+  },
   form: {
     title: 'Enter orders',
     says: 'One by hand, or many pasted from a spreadsheet.',
