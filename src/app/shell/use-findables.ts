@@ -12,7 +12,7 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
   const { t } = useTranslation()
   const format = useFormat()
   const { data: nursery } = useQuery({ ...look.nursery(), enabled: isOpen })
-  const { data: batches } = useQuery({ ...look.batches('alive'), enabled: isOpen })
+  const { data: batches } = useQuery({ ...look.batchesAlive(), enabled: isOpen })
   const { data: orders } = useQuery({ ...look.orders(), enabled: isOpen })
   const { data: mothers } = useQuery({ ...look.mothers(), enabled: isOpen })
   return useMemo(

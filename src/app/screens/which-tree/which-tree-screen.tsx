@@ -27,7 +27,7 @@ export function WhichTreeScreen() {
   const { t } = useTranslation()
   const format = useFormat()
   const { nursery } = useNames()
-  const { data: batches } = useQuery(look.batches('alive'))
+  const { data: batches } = useQuery(look.batchesAlive())
   const { data: rates } = useQuery(look.rates())
   const search = route.useSearch()
   const { view = 'buyer', only } = search
