@@ -33,5 +33,9 @@ export default defineConfig({
     outDir: '../../dist/app',
     emptyOutDir: true,
     target: 'es2023',
+    /** Two pages: the app, and the one that only reads, for a nursery's own web site. */
+    rolldownOptions: {
+      input: ['index.html', 'plant.html'].map(page => `${import.meta.dirname}/src/app/${page}`),
+    },
   },
 })

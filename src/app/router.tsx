@@ -5,6 +5,7 @@ import {
   lazyRouteComponent,
   redirect,
 } from '@tanstack/react-router'
+import { LINK_KEYS, type QuestionLink } from './screens/which-tree/link-keys.ts'
 import { PageBroken, PageMissing } from './shell/page-broken.tsx'
 import { Shell } from './shell/shell.tsx'
 
@@ -12,6 +13,8 @@ import { Shell } from './shell/shell.tsx'
 
 const text = (value: unknown): string | undefined =>
   typeof value === 'string' && value !== '' ? value : typeof value === 'number' ? String(value) : undefined
+const shortWord = (value: unknown): string | number | undefined =>
+  typeof value === 'number' ? value : text(value)
 const week = (value: unknown): string | undefined =>
   typeof value === 'string' && /^\d{4}-W\d{2}$/.test(value) ? value : undefined
 const oneOf = <K extends string>(value: unknown, ...allowed: readonly K[]): K | undefined =>
@@ -111,6 +114,19 @@ const year = createRoute({
   validateSearch: said => given({ species: text(said.species) }),
   component: lazyRouteComponent(() => import('./screens/year/year-screen.tsx'), 'YearScreen'),
 })
+const whichTree = createRoute({
+  ...under('/which-tree'),
+  validateSearch: said =>
+    given({
+      ...(Object.fromEntries(LINK_KEYS.map(key => [key, shortWord(said[key])])) as QuestionLink),
+      view: oneOf(said.view, 'buyer', 'nursery'),
+      only: oneOf(said.only, 'offered', 'all'),
+    }),
+  component: lazyRouteComponent(
+    () => import('./screens/which-tree/which-tree-screen.tsx'),
+    'WhichTreeScreen',
+  ),
+})
 const checks = createRoute({
   ...under('/checks'),
   component: lazyRouteComponent(() => import('./screens/checks/checks-screen.tsx'), 'ChecksScreen'),
@@ -156,6 +172,7 @@ export const router = createRouter({
     lineage,
     affected,
     year,
+    whichTree,
     checks,
     imports,
     settings,

@@ -1,8 +1,8 @@
 import { batch } from './en/batch.ts'
 import { benches } from './en/benches.ts'
 import { common } from './en/common.ts'
-import { imports } from './en/import.ts'
 import { holds } from './en/holds.ts'
+import { imports } from './en/import.ts'
 import { lineage } from './en/lineage.ts'
 import { methods } from './en/methods.ts'
 import { mothers } from './en/mothers.ts'
@@ -14,6 +14,7 @@ import { season } from './en/season.ts'
 import { settings } from './en/settings.ts'
 import { shell } from './en/shell.ts'
 import { trade } from './en/trade.ts'
+import { whichTree } from './en/which-tree.ts'
 import { work } from './en/work.ts'
 import { year } from './en/year.ts'
 
@@ -37,4 +38,5 @@ export const en = {
   year,
   settings,
   imports,
+  whichTree,
 } as const

@@ -12,6 +12,7 @@ export const shell = {
     rates: 'Rates',
     year: 'Year wheel',
     methods: 'Methods',
+    whichTree: 'Which tree',
     checks: 'To settle',
     settings: 'Settings',
   },
