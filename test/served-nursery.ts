@@ -60,6 +60,7 @@ export const serveNursery = async (
       }),
     close: async () => {
       await plans.close()
+      memory.close()
       log.close()
     },
   }

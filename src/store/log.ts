@@ -5,7 +5,7 @@ import { backUp } from './backup.ts'
 import { chainHash, noHash } from './chain.ts'
 import { logFile } from './log-file.ts'
 import { toTrouble } from './log-trouble.ts'
-import { migrate, queries } from './schema.ts'
+import { type LogTables, migrate, queries } from './schema.ts'
 import { readSnapshot, type Snapshot, writeSnapshot } from './snapshot.ts'
 import { openSqlite } from './sqlite.ts'
 import { type Verified, verifyLog } from './verify.ts'
@@ -26,6 +26,8 @@ export interface Log {
   readonly append: (entries: readonly AnyEntry[], receivedAt: string) => Appended
   /** Entries after a number, oldest first. */
   readonly read: (range: { readonly afterSeq: number; readonly limit: number }) => readonly LoggedEntry[]
+  /** Those of the entries that are there, in order of arrival. */
+  readonly entriesById: (ids: readonly EntryId[]) => readonly LoggedEntry[]
   /** Number of the newest entry; 0 while there is none. */
   readonly lastSeq: () => number
   /** Reads everything again and checks that nothing was lost or changed since it was written. */
@@ -120,12 +122,20 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
       .orderBy('seq')
       .limit(limit)
       .compile()
-    return db.all(query).map(({ seq, received_at, line, hash }) => ({
-      ...(JSON.parse(line) as AnyEntry),
-      seq,
-      receivedAt: received_at,
-      hash,
-    }))
+    return db.all(query).map(logged)
+  }
+
+  function entriesById(ids: readonly EntryId[]): LoggedEntry[] {
+    const found = [...chunks(ids)].flatMap(part =>
+      db.all(
+        queries
+          .selectFrom('entries')
+          .select(['seq', 'received_at', 'line', 'hash'])
+          .where('id', 'in', part)
+          .compile(),
+      ),
+    )
+    return found.map(logged).sort((a, b) => a.seq - b.seq)
   }
 
   const hashAt = (seq: number): string | undefined =>
@@ -137,6 +147,7 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
   return {
     append,
     read,
+    entriesById,
     lastSeq: () => last()?.seq ?? 0,
     verify: () => verifyLog(db),
     saveSnapshot: (seq, nursery) => writeSnapshot(folder, { seq, nursery }, hashAt(seq)),
@@ -160,6 +171,14 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
     },
   }
 }
+
+/** An entry as its row tells it. */
+const logged = ({ seq, received_at, line, hash }: Omit<LogTables['entries'], 'id'>): LoggedEntry => ({
+  ...(JSON.parse(line) as AnyEntry),
+  seq,
+  receivedAt: received_at,
+  hash,
+})
 
 function* chunks<T>(items: readonly T[]): Generator<readonly T[]> {
   for (let i = 0; i < items.length; i += rowsAtOnce) yield items.slice(i, i + rowsAtOnce)

@@ -66,6 +66,7 @@ export const serve: Command = {
     const app = createApp({ memory, plans, today, now, newId: uuidv7 })
     const listening = await listen(app, appFolder(), port)
     if (listening.kind === 'port taken') {
+      memory.close()
       log.close()
       throw new Trouble(
         `Port ${listening.port} is taken by another program. Use another: npm start -- --port ${listening.port + 1}`,
@@ -84,6 +85,7 @@ export const serve: Command = {
     listening.server.close()
     listening.server.closeAllConnections()
     await plans.close()
+    memory.close()
     log.close()
   },
 }

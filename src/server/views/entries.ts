@@ -5,7 +5,7 @@ import type { NurseryMemory } from '../nursery-memory.ts'
 
 /** What was said of a thing and what was noted about it, in the order in which it happened. */
 export const entriesAbout = (memory: NurseryMemory, id: string, entries: readonly EntryId[]): ShownEntry[] =>
-  [...entries.flatMap(entry => memory.entry(entry) ?? []), ...memory.notesAbout(id)]
+  [...memory.entries(entries), ...memory.notesAbout(id)]
     .sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
     .map(entry => shownEntry(memory, entry))
 
