@@ -143,7 +143,7 @@ export const cleftGuides: readonly Guide[] = [
       usual('cut above the stone', 'mm', 40, 60, 80),
       usual('stock stem at the cut', 'mm', 4, 6, 8),
       usual('length of the wedge', 'mm', 30, 40, 60),
-      usual('age of the seedling', 'days', 7, 14, 28),
+      usual('age of the seedling', 'days', 14, 21, 28),
     ],
     failures: [
       fails('Stock rots at the stone', 'planted too deep or too wet', 'stone knocked off'),

@@ -25,7 +25,7 @@ export const seedGuides: readonly Guide[] = [
       step(
         'seedSown',
         'Sow on its side, covered by about its own thickness.',
-        'Level cover in every cell; large husked stones with the convex side up.',
+        'Level cover in every cell; a mango stone with its convex edge up, an avocado with its broad end down.',
         'On its side the root goes down and the shoot up without a loop, whichever end was which.',
       ),
       step(

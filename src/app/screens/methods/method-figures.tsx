@@ -61,10 +61,14 @@ export function MethodFigures({
                     {name}
                     {unit !== '' && <span className="soft"> {unit}</span>}
                   </th>
-                  <td className="number strong">{metric === 'ppm' ? '' : typical}</td>
-                  <td className="number">{range}</td>
+                  <td className="number strong" data-name={t('methods.figures.typical')}>
+                    {metric === 'ppm' ? '' : typical}
+                  </td>
+                  <td className="number" data-name={t('methods.figures.range')}>
+                    {range}
+                  </td>
                   {hasOwn && (
-                    <td className="number">
+                    <td className="number" data-name={t('methods.figures.own')}>
                       {own === null
                         ? ''
                         : measureWords(
@@ -73,7 +77,7 @@ export function MethodFigures({
                           ).range}
                     </td>
                   )}
-                  <td className="small">
+                  <td className="small" data-name={t('methods.figures.basis')}>
                     {basisOf(figure)}
                     {figure.sources.length > 0 && (
                       <span className="soft">

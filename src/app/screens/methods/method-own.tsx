@@ -51,11 +51,11 @@ export function MethodOwn({
                           {row.stepName}: {t(`trade.sign.${row.sign}`)}
                         </span>
                       </th>
-                      <td className="number">
+                      <td className="number" data-name={t('methods.own.yours')}>
                         <strong>{format.share(row.mean)}</strong>
                         <span className="small block">{format.shareRange(row.low, row.high)}</span>
                       </td>
-                      <td className="number">
+                      <td className="number" data-name={t('methods.own.builtIn')}>
                         {survival !== undefined && (
                           <>
                             {format.share(survival.typical)}
@@ -66,7 +66,7 @@ export function MethodOwn({
                           </>
                         )}
                       </td>
-                      <td className="number">
+                      <td className="number" data-name={t('methods.own.batches')}>
                         {format.number(row.batches)}
                         <span className="small soft block">
                           {t('methods.own.counted', {

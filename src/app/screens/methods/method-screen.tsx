@@ -67,6 +67,7 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
               {guideCautions[caution]}
             </p>
           ))}
+          <p className="caution strong">{t('trade.safety')}</p>
         </section>
         <section className="sheet stack">
           <h2>{t('methods.needs.title')}</h2>

@@ -360,20 +360,7 @@ export const layerCuts = {
     ],
   },
   moundFirst: {
-    strokes: [
-      ...ground(158),
-      ...stool(154),
-      ...mound(112, 158),
-      ...shoots(144, 92),
-      stroke(
-        'gone',
-        flowing([
-          [72, 144],
-          [72, 114],
-        ]),
-      ),
-      measure(178, 158, 112),
-    ],
+    strokes: [...ground(158), ...stool(154), ...mound(112, 158), ...shoots(144, 92), measure(178, 158, 112)],
     polarity: { base: [100, 144], tip: [100, 52] },
   },
   moundFull: {
