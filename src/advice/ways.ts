@@ -88,9 +88,14 @@ function formsOf(species: Species, wouldRework: boolean): readonly Omit<TreeWay,
   ]
 }
 
-const fits = (offer: Offer, way: Omit<TreeWay, 'id' | 'offer'>): boolean =>
-  offer.form === way.form &&
-  (offer.rootstock === null || way.rootstock === null || offer.rootstock === way.rootstock.id)
+/** An offer that does not say its rootstock is taken to stand on the middling one of those usual for the fruit. */
+function fits(offer: Offer, way: Omit<TreeWay, 'id' | 'offer'>, species: Species): boolean {
+  if (offer.form !== way.form) return false
+  if (way.rootstock === null || way.form === 'multi-worked') return true
+  const stocks = rootstocksOf(species.id)
+  const said = offer.rootstock ?? stocks[Math.floor((stocks.length - 1) / 2)]!.id
+  return said === way.rootstock.id
+}
 
 /** The ways to compare: each form by each usual rootstock, once for every offer of it, now or later. */
 export function waysOf(
@@ -100,7 +105,7 @@ export function waysOf(
   return formsOf(species, question.wouldRework).flatMap((form): TreeWay[] => {
     // A seedling to be reworked is bought as a seedling.
     const asSold = form.form === 'reworked' ? { ...form, form: 'seedling' as const } : form
-    const offers = question.offers.filter(offer => fits(offer, asSold))
+    const offers = question.offers.filter(offer => fits(offer, asSold, species))
     const name = form.rootstock === null ? form.form : `${form.form}/${form.rootstock.id}`
     if (offers.length === 0) return [{ ...form, id: name, offer: null }]
     return offers.map((offer, place) => ({ ...form, id: place === 0 ? name : `${name}/${place + 1}`, offer }))

@@ -13,14 +13,14 @@ const answer = whichTree(
 )!
 
 test('every way has its line, its band and a letter of its own', () => {
-  const { lines } = layOutCrop(answer, null, 50, 700)
+  const { lines } = layOutCrop(answer, 50, 700)
   expect(lines.map(({ way }) => way)).toEqual(answer.ways.map(({ way }) => way.id))
   expect(new Set(lines.map(({ letter }) => letter)).size).toBe(lines.length)
 })
 
 test('the letters at the ends keep clear of each other', () => {
   for (const width of [320, 900]) {
-    const ends = layOutCrop(answer, null, 50, width)
+    const ends = layOutCrop(answer, 50, width)
       .lines.map(({ endY }) => endY)
       .sort((a, b) => a - b)
     for (let i = 1; i < ends.length; i++) expect(ends[i]! - ends[i - 1]!).toBeGreaterThanOrEqual(16.9)
@@ -28,7 +28,7 @@ test('the letters at the ends keep clear of each other', () => {
 })
 
 test('one way leads at a time, from the first crop to the last year looked at', () => {
-  const { leads } = layOutCrop(answer, null, 50, 700)
+  const { leads } = layOutCrop(answer, 50, 700)
   expect(leads.length).toBeGreaterThan(0)
   expect(leads.at(-1)!.to).toBe(answer.years)
   for (let i = 1; i < leads.length; i++) expect(leads[i]!.from).toBe(leads[i - 1]!.to)

@@ -34,19 +34,13 @@ const LETTER_APART = 17
 export const letterOf = (place: number): string => String.fromCharCode(65 + place)
 
 /** Cumulative crop of the wanted fruit by year: a line of what is expected and a band for each way. */
-export function layOutCrop(answer: Answer, chosen: string | null, left: number, width: number): CropLayout {
+export function layOutCrop(answer: Answer, left: number, width: number): CropLayout {
   const height = Math.max(240, Math.min(360, width * 0.46)) + STRIP
   const bottom = height - STRIP - AXIS
-  const shown = answer.ways.filter(({ way }) => way.id === chosen)
-  const most = Math.max(
-    1e-6,
-    ...answer.ways.map(({ cropSoFar }) => cropSoFar.mean.at(-1)!),
-    ...shown.map(({ cropSoFar }) => cropSoFar.high.at(-1)!),
-  )
-  const numbers = ticks(most * 1.04, 4)
+  const most = Math.max(1e-6, ...answer.ways.map(({ cropSoFar }) => cropSoFar.high.at(-1)!))
+  const numbers = ticks(most, 4)
   const x = linear(0, answer.years, left, width - LETTER_ROOM)
   const y = linear(0, numbers.at(-1)!, bottom, TOP)
-  const within = (value: number) => Math.max(TOP - 6, y(value))
   const ends = answer.ways
     .map(({ way, cropSoFar }) => ({ way: way.id, at: y(cropSoFar.mean.at(-1)!) }))
     .sort((a, b) => a.at - b.at)
@@ -62,7 +56,7 @@ export function layOutCrop(answer: Answer, chosen: string | null, left: number, 
     under = placed[i]!.at - LETTER_APART
   }
   const letters = new Map(answer.ways.map(({ way }, place) => [way.id, letterOf(place)]))
-  const point = (value: number, year: number) => `${x(year).toFixed(1)} ${within(value).toFixed(1)}`
+  const point = (value: number, year: number) => `${x(year).toFixed(1)} ${y(value).toFixed(1)}`
   return {
     x,
     y,

@@ -47,7 +47,7 @@ export function CropPicture({
     >
       {width => {
         const left = 58
-        const layout = layOutCrop(answer, chosen, left, width)
+        const layout = layOutCrop(answer, left, width)
         const bottom = layout.y(0)
         const strip = layout.height - 20
         return (
@@ -101,9 +101,7 @@ export function CropPicture({
             ))}
             {layout.leads.map(({ way, letter, from, to }, place) => (
               <g key={from}>
-                {place > 0 && (
-                  <path d={`M${layout.x(from)} ${layout.y.to > 0 ? 8 : 8}V${strip}`} className="crop-turn" />
-                )}
+                {place > 0 && <path d={`M${layout.x(from)} 8V${strip}`} className="crop-turn" />}
                 <rect
                   x={layout.x(from) + 1}
                   y={strip}

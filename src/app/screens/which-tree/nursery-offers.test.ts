@@ -28,7 +28,7 @@ const batch = (finished: number, standing: number, onHold = false) => ({
 })
 
 test('only kinds of the fruit that are sold as trees are offered, with price and stock', () => {
-  const [offer, ...rest] = nurseryOffers('apple', 1, kinds, [batch(4, 0)])
+  const [offer, ...rest] = nurseryOffers({ species: 'apple', trees: 1, cultivar: '' }, kinds, [batch(4, 0)])
   expect(rest).toEqual([])
   expect(offer).toMatchObject({
     form: 'worked',
@@ -41,9 +41,17 @@ test('only kinds of the fruit that are sold as trees are offered, with price and
 
 test('what still grows is promised for later, what is not begun later still, and what is on hold not at all', () => {
   const waits = (...batches: ReturnType<typeof batch>[]) =>
-    nurseryOffers('apple', 5, kinds, batches)[0]!.waitYears
+    nurseryOffers({ species: 'apple', trees: 5, cultivar: '' }, kinds, batches)[0]!.waitYears
   expect(waits(batch(5, 0))).toBe(0)
   expect(waits(batch(2, 10))).toBe(1)
   expect(waits(batch(2, 0))).toBe(2)
   expect(waits(batch(50, 50, true))).toBe(2)
+})
+
+test('kinds that differ only in cultivar are one offer at the lowest price; a name picks among them', () => {
+  const two = [kind('pippin'), kind('russet', { price: 19 })]
+  const ask = (cultivar: string) => nurseryOffers({ species: 'apple', trees: 1, cultivar }, two, [])
+  expect(ask('')).toHaveLength(1)
+  expect(ask('')[0]).toMatchObject({ label: 'pippin, russet', price: 19 })
+  expect(ask('Pippin')[0]).toMatchObject({ label: 'pippin', price: 24 })
 })

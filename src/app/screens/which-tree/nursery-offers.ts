@@ -7,29 +7,54 @@ import type { Kind } from '../../../trade/index.ts'
 const GROWING = { waitYears: 1, chance: 0.8 } as const
 const NOT_BEGUN = { waitYears: 2, chance: 0.7 } as const
 
-/** What the nursery has of a fruit, or grows: its kinds by form, with price and whether so many stand ready. */
+/** So many names stand in a label before it says "and more". */
+const NAMES = 2
+
+/**
+ * What the nursery has of a fruit, or grows: its kinds by form and rootstock, with price and whether so many stand ready.
+ * Kinds that differ only in their cultivar are one offer, at the price of the cheapest; a name that is asked for picks
+ * among them.
+ */
 export function nurseryOffers(
-  species: string,
-  trees: number,
+  asked: { readonly species: string; readonly trees: number; readonly cultivar: string },
   kinds: readonly Kind[],
   batches: readonly Pick<BatchRow, 'kind' | 'finished' | 'standing' | 'onHold'>[],
 ): readonly Offer[] {
-  return kinds
-    .filter(kind => kind.species === species && kind.form !== 'rootstock')
-    .map(kind => {
-      const own = batches.filter(batch => batch.kind === kind.id && !batch.onHold)
-      const finished = own.reduce((sum, batch) => sum + batch.finished, 0)
-      const standing = own.reduce((sum, batch) => sum + batch.standing, 0)
-      const when =
-        finished >= trees ? { waitYears: 0, chance: 1 } : standing + finished >= trees ? GROWING : NOT_BEGUN
-      return {
-        form: kind.form,
-        rootstock: stockOf(species, kind, kinds),
-        label: kind.name,
-        price: kind.price,
-        ...when,
-      }
-    })
+  const ofFruit = kinds.filter(kind => kind.species === asked.species && kind.form !== 'rootstock')
+  const name = asked.cultivar.trim().toLowerCase()
+  const named = name === '' ? [] : ofFruit.filter(kind => kind.name.toLowerCase().includes(name))
+  const groups = new Map<string, Offer[]>()
+  for (const kind of named.length > 0 ? named : ofFruit) {
+    const offer = {
+      form: kind.form,
+      rootstock: stockOf(asked.species, kind, kinds),
+      label: kind.name,
+      price: kind.price,
+      ...whenReady(kind, asked.trees, batches),
+    }
+    const key = `${offer.form}/${offer.rootstock}/${offer.waitYears}`
+    groups.set(key, [...(groups.get(key) ?? []), offer])
+  }
+  return [...groups.values()].map(alike => {
+    const cheapest = alike.reduce((best, offer) => (offer.price < best.price ? offer : best))
+    const names = alike.map(({ label }) => label)
+    return {
+      ...cheapest,
+      label: names.length > NAMES ? `${names.slice(0, NAMES).join(', ')} …` : names.join(', '),
+    }
+  })
+}
+
+function whenReady(
+  kind: Kind,
+  trees: number,
+  batches: readonly Pick<BatchRow, 'kind' | 'finished' | 'standing' | 'onHold'>[],
+) {
+  const own = batches.filter(batch => batch.kind === kind.id && !batch.onHold)
+  const finished = own.reduce((sum, batch) => sum + batch.finished, 0)
+  const standing = own.reduce((sum, batch) => sum + batch.standing, 0)
+  if (finished >= trees) return { waitYears: 0, chance: 1 }
+  return standing + finished >= trees ? GROWING : NOT_BEGUN
 }
 
 /** Words by which nurseries say how strong a stock grows. */

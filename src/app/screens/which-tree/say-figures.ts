@@ -12,8 +12,11 @@ export interface Says {
 export const sayYears = ({ t, format }: Says, value: number, ahead: number): string =>
   Number.isFinite(value) ? format.amount(value) : t('whichTree.orMore', { years: format.number(ahead) })
 
-export const sayLikely = (says: Says, { low, high }: Spread, of: (value: number) => string): string =>
-  says.t('whichTree.likely', { low: of(low), high: of(high) })
+export const sayLikely = (
+  says: Says,
+  { low, high }: Pick<Spread, 'low' | 'high'>,
+  of: (value: number) => string,
+): string => says.t('whichTree.likely', { low: of(low), high: of(high) })
 
 export const sayMoney = ({ format }: Says, value: number): string =>
   format.number(Math.abs(value) < 0.5 ? 0 : value)

@@ -58,11 +58,13 @@ export function WaysTable({
       lives: [format.share(one.survives)],
       crop: [
         kg(one.cropSoFar.mean.at(-1)!),
-        sayLikely(
-          says,
-          { low: one.cropSoFar.low.at(-1)!, middle: 0, high: one.cropSoFar.high.at(-1)! },
-          format.amount,
-        ),
+        one.cropSoFar.high.at(-1)! > 0
+          ? sayLikely(
+              says,
+              { low: one.cropSoFar.low.at(-1)!, high: one.cropSoFar.high.at(-1)! },
+              format.amount,
+            )
+          : undefined,
       ],
       height: [format.length(one.stand.heightMetres)],
       spend: [sayMoney(says, one.spend)],

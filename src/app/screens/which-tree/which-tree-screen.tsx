@@ -41,8 +41,11 @@ export function WhichTreeScreen() {
   const offers = useMemo(
     () =>
       nurseryOffers(
-        asked.species,
-        asked.amount.kind === 'trees' ? asked.amount.trees : 1,
+        {
+          species: asked.species,
+          trees: asked.amount.kind === 'trees' ? asked.amount.trees : 1,
+          cultivar: asked.wanted === 'named' ? asked.cultivar : '',
+        },
         nursery?.kinds ?? [],
         batches ?? [],
       ),

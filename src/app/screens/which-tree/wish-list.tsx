@@ -40,7 +40,7 @@ export function WishList({
           way,
           ahead,
           kg: format.amount(mean.at(-1)!),
-          likely: sayLikely(says, { low: low.at(-1)!, middle: 0, high: high.at(-1)! }, format.amount),
+          likely: sayLikely(says, { low: low.at(-1)!, high: high.at(-1)! }, format.amount),
         })
       }
       case 'money':
