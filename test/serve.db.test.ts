@@ -102,15 +102,7 @@ test('a second server is refused in words: by its port, or by the folder that an
     data: '',
     said: `Port ${port} is taken by another program. Use another: npm start -- --port ${Number(port) + 1}\n`,
   })
-  const twice = await runCommand(BUILT, [
-    'serve',
-    '--data',
-    folder,
-    '--port',
-    '0',
-    '--empty',
-    '--no-open',
-  ])
+  const twice = await runCommand(BUILT, ['serve', '--data', folder, '--port', '0', '--empty', '--no-open'])
   expect(twice).toMatchObject({ code: 1, data: '', said: expect.stringContaining(folder) })
   expect((await fetch(`${server.address}/api/nursery`)).status).toBe(200)
 })

@@ -37,11 +37,14 @@ function likeness(field: Field, folded: string): number {
   return best < 0.3 ? 0 : best
 }
 
-/** The field of each column by its header, and how well they fit together. */
+/**
+ * The field of each column by its header, and how well they fit together. They are scant where something needed is
+ * lacking and most columns say nothing that such a sheet says: then it is hardly one.
+ */
 export function mapHeaders(
   form: SheetForm,
   headers: readonly string[],
-): { readonly fields: readonly (string | null)[]; readonly fit: number } {
+): { readonly fields: readonly (string | null)[]; readonly fit: number; readonly isScant: boolean } {
   const pairs = headers.flatMap((header, column) =>
     form.fields.flatMap(field => {
       const like = likeness(field, foldHeader(header))
@@ -62,7 +65,11 @@ export function mapHeaders(
   const lacksAny = form.oneOf && !form.oneOf.some(id => given.has(id)) ? 1 : 0
   const named = headers.filter(header => !header.startsWith('column ')).length
   const covered = named === 0 ? 0 : given.size / named
-  return { fields, fit: fit * (0.5 + 0.5 * covered) - lacks - lacksAny }
+  return {
+    fields,
+    fit: fit * (0.5 + 0.5 * covered) - lacks - lacksAny,
+    isScant: lacks + lacksAny > 0 && covered < 0.5,
+  }
 }
 
 const isCalled = (form: SheetForm, name: string): boolean => {
@@ -95,13 +102,14 @@ export function guessKind(
   const isOfParents = headers.some(header => parents.has(foldHeader(header)))
   for (const form of sheetForms) {
     if (form.kind === 'mothers' && isOfParents) continue
-    const { fit } = mapHeaders(form, headers)
+    const { fit, isScant } = mapHeaders(form, headers)
     const named =
       table.sheet !== null && isCalled(form, table.sheet)
         ? NAME_SPEAKS
         : isCalled(form, table.file)
           ? NAME_SPEAKS / 1.5
           : 0
+    if (isScant && named === 0) continue
     if (fit + named > most && fit > 0) [best, most] = [form.kind, fit + named]
   }
   return best
