@@ -23,6 +23,7 @@ import {
   WorkList,
 } from '../shapes.ts'
 import { exchangeRoutes } from './exchange.ts'
+import { promiseRoutes } from './promise.ts'
 import { recordRoutes } from './record.ts'
 
 /** Every route of the server, with the shapes that it takes and gives: the published description is made from these. */
@@ -41,6 +42,7 @@ const AskedWeek = Week.optional()
 
 export const routes = {
   ...exchangeRoutes,
+  ...promiseRoutes,
   ...recordRoutes,
   nursery: get(
     '/api/nursery',

@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { PlanState } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import type { Plan } from '../../planning/index.ts'
+import { couldBePromised, type Plan, workAgain } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 
@@ -32,6 +32,27 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
     return job === null
       ? c.json(refusal('A plan is being made already', 'planning job', 'Wait for it, or stop it first.'), 409)
       : c.json(job, 202)
+  })
+
+  app.openapi(routes.promise, c => {
+    const plan = plans.latest()
+    if (plan === null)
+      return c.json(refusal('No plan is made yet', 'season plan', 'Plan the season first.'), 404)
+    const { kind, number, sure } = c.req.valid('query')
+    const said = couldBePromised(memory.nursery(), plan, { kind, number, sure, today: served.today() })
+    return said === null
+      ? c.json(refusal('No such kind', `kind ${kind}`, 'Choose one of the nursery’s kinds.'), 404)
+      : c.json(said, 200)
+  })
+
+  app.openapi(routes.workAgain, c => {
+    const { id } = c.req.valid('param')
+    if (!memory.nursery().batches.has(id))
+      return c.json(
+        refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'),
+        404,
+      )
+    return c.json(workAgain(memory.nursery(), plans.latest() ?? { orders: [] }, id, served.today()), 200)
   })
 
   app.openapi(routes.stopPlan, c => {

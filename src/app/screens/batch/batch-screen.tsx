@@ -14,6 +14,7 @@ import { BatchEntries, type Behind } from './batch-entries.tsx'
 import { BatchFamily } from './batch-family.tsx'
 import { BatchHead } from './batch-head.tsx'
 import { LifeStrip } from './life-strip.tsx'
+import { WorkAgain } from './work-again.tsx'
 
 const route = getRouteApi('/batches/$batch')
 
@@ -36,6 +37,7 @@ export function BatchScreen() {
             }}
           />
           <AfterCount view={data} />
+          <WorkAgain view={data} />
           <LifeStrip view={data} />
           <div className="batch-columns">
             <BandPicture

@@ -9,6 +9,7 @@ import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.ts'
 import './orders.css'
 import { chosenOrders } from './chosen-orders.ts'
+import { CouldBePromised } from './could-be-promised.tsx'
 import { OrderDetail } from './order-detail.tsx'
 import { OrderList } from './order-list.tsx'
 
@@ -52,6 +53,7 @@ export function OrdersScreen() {
                 {t('orders.new')}
               </Link>
             </div>
+            <CouldBePromised />
             <div className="orders-columns">
               <section className="orders-list" aria-label={t('orders.title')}>
                 <div className="row">

@@ -20,6 +20,28 @@ export const batch = {
   stepAhead: 'ahead',
   stepDone: 'passed',
   expected: 'Counts against what was expected',
+  again: {
+    title: 'Still to come, and working again',
+    undecided_one:
+      'Of the {{shown}} not yet to tell {{takes}} still takes, likely {{range}} (chance of each: {{chance}}).',
+    undecided_other:
+      'Of the {{shown}} not yet to tell {{takes}} still take, likely {{range}} (chance of each: {{chance}}).',
+    timed_one: 'When they show it is learnt from {{shown}} batch of yours.',
+    timed_other: 'When they show it is learnt from {{shown}} batches of yours.',
+    timedByProtocol: 'When they show it is read off the days of the protocol.',
+    helpsNone_one: '{{shown}} failed. Working it again helps no order: none lacks trees, or it is too late.',
+    helpsNone_other:
+      '{{shown}} failed. Working them again helps no order: none lacks trees, or it is too late.',
+    pays_one:
+      'Work {{shown}} of the {{failed}} failed again now: about {{trees}} trees, worth {{worth}} beyond the {{cost}} that it costs, if the stock lives.',
+    pays_other:
+      'Work {{shown}} of the {{failed}} failed again now: about {{trees}} trees, worth {{worth}} beyond the {{cost}} that it costs, if the stocks live.',
+    paysNot_one: 'Working {{shown}} again now costs more than it saves.',
+    paysNot_other: 'Working {{shown}} again now costs more than it saves.',
+    notNow_one: '{{shown}} failed. It cannot be worked again this week, but later it still helps:',
+    notNow_other: '{{shown}} failed. They cannot be worked again this week, but later they still help:',
+    helps: 'Order {{order}} lacks {{lacking}}: in time if worked by {{week}}.',
+  },
   from: 'Made from',
   into: 'Made into',
   nothingFrom: 'Its origin is not written down.',

@@ -1,0 +1,48 @@
+import { createRoute, z } from '@hono/zod-openapi'
+import { BatchId, KindId } from '../../trade/index.ts'
+import { CouldBePromised, WorkAgain } from '../promise-shapes.ts'
+import { Refusal } from '../shapes.ts'
+
+const json = <S extends z.ZodType>(schema: S, description: string) => ({
+  content: { 'application/json': { schema } },
+  description,
+})
+const refused = json(Refusal, 'Refused: what is wrong, where, and how to mend it')
+
+/** What the latest plan lets say to a buyer, and to the one who has just counted. */
+export const promiseRoutes = {
+  promise: createRoute({
+    method: 'get',
+    path: '/api/promise',
+    request: {
+      query: z.object({
+        kind: KindId,
+        number: z.coerce.number().int().min(1).max(1_000_000),
+        sure: z.coerce.number().min(0.5).max(0.99).default(0.9).openapi({
+          description: 'Chance that the whole number is there',
+        }),
+      }),
+    },
+    responses: {
+      200: json(
+        CouldBePromised,
+        'What could be promised of a kind beside all orders: by week, and the earliest week for a number',
+      ),
+      400: refused,
+      404: refused,
+    },
+  }),
+  workAgain: createRoute({
+    method: 'get',
+    path: '/api/batches/{id}/again',
+    request: { params: z.object({ id: BatchId }) },
+    responses: {
+      200: json(
+        WorkAgain.nullable(),
+        'What still takes in a counted batch, and whether to work its failed again; null where nothing is open',
+      ),
+      400: refused,
+      404: refused,
+    },
+  }),
+} as const

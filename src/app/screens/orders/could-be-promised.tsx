@@ -1,0 +1,114 @@
+import { keepPreviousData, useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
+import { useTranslation } from 'react-i18next'
+import type { CouldBePromised as Promised } from '../../../api/index.ts'
+import { look } from '../../data/queries.ts'
+import { useNames } from '../../data/use-names.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { Field } from '../../parts/field.tsx'
+import { PromisePicture } from '../../pictures/promise/promise-picture.tsx'
+import { useFormat } from '../../text/use-format.ts'
+import { KindField } from './kind-field.tsx'
+
+/** What could be promised to a new buyer: the earliest week for a number of a kind, and how many in each week. */
+export function CouldBePromised() {
+  const { t } = useTranslation()
+  const [kind, setKind] = useState<string | null>(null)
+  const [said, setSaid] = useState({ number: '100', surePercent: '90' })
+  const { data: state } = useQuery(look.plan())
+  const number = Number(said.number)
+  const sure = Number(said.surePercent) / 100
+  const isWhole = Number.isInteger(number) && number >= 1
+  const isSure = sure >= 0.5 && sure <= 0.99
+  const isAsked = kind !== null && isWhole && isSure && state?.plan != null
+  const promise = useQuery({
+    ...look.promise({ kind: kind ?? '', number, sure }),
+    enabled: isAsked,
+    placeholderData: keepPreviousData,
+  })
+  return (
+    <details className="sheet promise">
+      <summary>
+        <h2>{t('orders.promise.title')}</h2>
+      </summary>
+      <div className="stack">
+        <p className="soft">{t(state?.plan === null ? 'orders.promise.noPlan' : 'orders.promise.says')}</p>
+        <div className="promise-asked">
+          <KindField value={kind} onPick={setKind} />
+          <Field
+            label={t('orders.form.number')}
+            inputMode="numeric"
+            value={said.number}
+            wrong={isWhole ? undefined : t('orders.form.need.number')}
+            onChange={text => setSaid({ ...said, number: text })}
+          />
+          <Field
+            label={t('orders.form.sure')}
+            inputMode="numeric"
+            value={said.surePercent}
+            wrong={isSure ? undefined : t('orders.form.need.sure')}
+            onChange={text => setSaid({ ...said, surePercent: text })}
+          />
+        </div>
+        {isAsked && (
+          <Asked query={promise} what={t('orders.promise.title')}>
+            {found => <PromiseSaid found={found} number={number} sure={sure} />}
+          </Asked>
+        )}
+      </div>
+    </details>
+  )
+}
+
+function PromiseSaid({
+  found: { kind, firstWeek, numbers, middle, fromPlan, ifBegun, lack },
+  number,
+  sure,
+}: {
+  readonly found: Promised
+  readonly number: number
+  readonly sure: number
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const week = (text: string) =>
+    format.weekByNumber
+      ? t('common.week', { week: format.week(text) })
+      : t('common.weekOf', { week: format.week(text) })
+  return (
+    <div className="stack" aria-live="polite">
+      <p className="strong">
+        {fromPlan === null
+          ? t('orders.promise.notFromPlan', { number: format.number(number) })
+          : t('orders.promise.fromPlan', {
+              number: format.number(number),
+              week: week(fromPlan.week),
+              chance: format.share(fromPlan.chance),
+            })}
+      </p>
+      <p>
+        {ifBegun === null
+          ? t('orders.promise.notBegun')
+          : t('orders.promise.ifBegun', {
+              protocol: names.protocol(ifBegun.protocol),
+              start: week(ifBegun.week),
+              started: format.number(ifBegun.number),
+              week: week(ifBegun.readyWeek),
+              chance: format.share(ifBegun.chance),
+            })}{' '}
+        {lack !== null &&
+          t(ifBegun === null ? 'orders.promise.lack' : 'orders.promise.lackEarlier', { lack })}
+      </p>
+      <PromisePicture
+        title={t('orders.promise.byWeek', { kind: names.kind(kind) })}
+        says={t('orders.promise.byWeekSays', { sure: format.share(sure) })}
+        first={firstWeek}
+        surely={numbers}
+        middle={middle}
+        sure={t('orders.promise.surely', { sure: format.share(sure) })}
+      />
+      <p className="soft small">{t('orders.promise.basis')}</p>
+    </div>
+  )
+}
