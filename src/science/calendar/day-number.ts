@@ -3,7 +3,10 @@ import { requireWhole } from '../bounds.ts'
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/
 const DAYS_BEFORE_MONTH = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334]
 
-/** 29 February exists in years divisible by 4, but of the full hundreds only in those divisible by 400. */
+/**
+ * 29 February exists in years divisible by 4, but of the full hundreds only in those divisible by 400.
+ * @example isLeapYear(2028) // true
+ */
 export const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
 
 /**
@@ -12,6 +15,7 @@ export const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 1
  *
  * @param day text such as '2026-05-04'; year 0000 to 9999
  * @returns whole days; −719528 to 2932896
+ * @throws RangeError for an argument out of range
  * @source ISO 8601-1:2019, calendar date in extended format
  * @example dayNumber('2026-05-04') // 20577
  */
@@ -25,7 +29,10 @@ export function dayNumber(day: string): number {
   return yearStart(year) + DAYS_BEFORE_MONTH[month - 1]! + (month > 2 && isLeapYear(year) ? 1 : 0) + date - 1
 }
 
-/** Whether a text is a day of the calendar written like 2026-05-04. */
+/**
+ * Whether a text is a day of the calendar written like 2026-05-04.
+ * @example isDay('2026-02-30') // false
+ */
 export function isDay(text: string): boolean {
   const parts = DAY.exec(text)
   if (!parts) return false
@@ -45,6 +52,7 @@ export function dayText(day: number): string {
 
 /**
  * Year, month (1 to 12) and date (1 to 31) of a day number.
+ * @throws RangeError for an argument out of range
  * @example dateOf(20577) // { year: 2026, month: 5, date: 4 }
  */
 export function dateOf(day: number): { year: number; month: number; date: number } {
@@ -65,6 +73,10 @@ export function dateOf(day: number): { year: number; month: number; date: number
  */
 export const dayOfYear = (day: number): number => day - yearStart(dateOf(day).year) + 1
 
+/**
+ * Days of a month, 1 to 12, of a year of the Gregorian calendar: 28 to 31.
+ * @example daysInMonth(2028, 2) // 29
+ */
 export const daysInMonth = (year: number, month: number): number =>
   month === 2
     ? isLeapYear(year)

@@ -40,6 +40,7 @@ export function weekText(week: number): string {
 
 /**
  * The counted week of a text such as '2026-W19', the inverse of `weekText`.
+ * @throws RangeError for an argument out of range
  * @example weekNumber('2026-W19') // 2940
  */
 export function weekNumber(text: string): number {

@@ -5,6 +5,7 @@
 /**
  * Hours from 0 to 7.2 °C.
  * @source Weinberger 1950, Proc. American Society for Horticultural Science 56:122-128; the lower limit is common practice
+ * @example isChillHour(5) // true
  */
 export const isChillHour = (celsius: number): boolean => celsius >= 0 && celsius <= 7.2
 
@@ -35,6 +36,7 @@ export const DYNAMIC = { e0: 4153.5, e1: 12888.8, a0: 139500, a1: 2.567e18, slop
  * @returns portions so far, one number an hour; the first hour gives none
  * @source Fishman, Erez & Couvillon 1987, J. Theoretical Biology 124:473-483 and 126:309-321; Erez, Fishman,
  *   Linsley-Noakes & Allan 1990, Acta Horticulturae 276:165-174
+ * @example chillPortions(Array(480).fill(6)).at(-1) // 16.62
  */
 export function chillPortions(celsius: readonly number[]): Float64Array {
   const { e0, e1, a0, a1, slope, tf, kelvin } = DYNAMIC

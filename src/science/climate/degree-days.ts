@@ -18,6 +18,7 @@ export interface DegreeDayMethod {
  * @param min lowest temperature of the day
  * @param max highest, min or more
  * @returns degree-days, 0 or more, except with `intermediate`, where great heat can take back more than there was
+ * @throws RangeError for an argument out of range
  * @source Baskerville & Emin 1969, Ecology 50:514-517 (sine); Lindsey & Newman 1956, Ecology 37:812-823 (triangle);
  *   Zalom, Goodell, Wilson, Barnett & Bentley 1983, University of California Leaflet 21373 (upper thresholds)
  * @example degreeDays(8, 22, { lower: 10, upper: 30, curve: 'sine' }) // 5.33

@@ -12,8 +12,9 @@ export const MM_PER_MJ = 0.408
 
 /**
  * Solar radiation from hours of sunshine (Ångström): (0.25 + 0.50 n/N) Ra, MJ per square metre and day.
+ * @throws RangeError for an argument out of range
  * @source FAO Irrigation and Drainage Paper 56, eq. 35
- * @example solarRadiationMJ(7.1, 10.9, 25.1) // 14.5
+ * @example solarRadiationMJ(7.1, 10.9, 25.1) // 14.4
  */
 export function solarRadiationMJ(
   sunshineHours: number,
@@ -119,6 +120,8 @@ export interface DayOfWeather {
  * multiplied by a crop's own coefficient.
  * @returns mm per day
  * @source FAO Irrigation and Drainage Paper 56, eq. 6
+ * @example referenceEvaporationMm({ meanCelsius: 16.9, maxCelsius: 21.5, minCelsius: 12.3, vapourPressureKPa:
+ *   1.409, windAtTwoMetres: 2.078, netRadiationMJ: 13.28, soilHeatMJ: 0, pressureKPa: 100.1 }) // 3.879
  */
 export function referenceEvaporationMm(day: DayOfWeather): number {
   const slope = slopeOfSaturationKPaPerCelsius(day.meanCelsius)

@@ -28,7 +28,7 @@ export const CIVIL_TWILIGHT = 96
  * @throws RangeError for a latitude, longitude or zenith out of range
  * @source Meeus 1998, Astronomical Algorithms, ch. 25 and 28 (low accuracy), in the order of the solar calculator of
  *   the US National Oceanic and Atmospheric Administration; formulas from memory, results checked
- * @example sunTimes(45, 0, 19894) // 20 June 2024: noon 721.7, up for 15.62 hours
+ * @example sunTimes(45, 0, dayNumber('2024-06-20')) // noon 721.7, up for 15.62 hours
  */
 export function sunTimes(
   latitudeDegrees: number,

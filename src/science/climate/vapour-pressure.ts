@@ -4,6 +4,7 @@ import { requireAbove, requireWithin } from '../bounds.ts'
  * Pressure of water vapour in saturated air: e°(T) = 0.6108 exp(17.27 T / (T + 237.3)).
  * @param airTemperatureCelsius −40 to 60 (our limit)
  * @returns kPa
+ * @throws RangeError for an argument out of range
  * @source Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56, eq. 11
  * @example saturationVapourPressureKPa(24.5) // 3.075
  */
@@ -25,6 +26,7 @@ export function slopeOfSaturationKPaPerCelsius(airTemperatureCelsius: number): n
  * Vapour pressure deficit: how hard the air draws water from an unrooted cutting. VPD = e°(T) (1 − RH/100).
  * @param relativeHumidityPercent 0 to 100
  * @returns kPa
+ * @throws RangeError for an argument out of range
  * @source FAO Irrigation and Drainage Paper 56, eq. 10 and 11
  * @example vapourPressureDeficitKPa(25, 80) // 0.634
  */
@@ -42,6 +44,7 @@ export function vapourPressureDeficitKPa(
  * @param highestHumidityPercent 0 to 100
  * @param lowestHumidityPercent 0 to the highest, or null where it is not known
  * @returns kPa
+ * @throws RangeError for an argument out of range
  * @source FAO Irrigation and Drainage Paper 56, eq. 17 and 18
  * @example vapourPressureFromHumidityKPa(18, 25, 82, 54) // 1.70
  */
@@ -63,6 +66,7 @@ export function vapourPressureFromHumidityKPa(
  * Temperature at which the vapour in the air begins to settle as dew; the inverse of e°(T).
  * @param vapourPressureKPa above 0
  * @returns °C
+ * @throws RangeError for an argument out of range
  * @example dewPointCelsius(1.409) // 12.07
  */
 export function dewPointCelsius(vapourPressureKPa: number): number {
@@ -75,6 +79,7 @@ export function dewPointCelsius(vapourPressureKPa: number): number {
  * Mean pressure of the air at a height above the sea.
  * @param elevationMetres −500 to 6000 (our limit)
  * @returns kPa
+ * @throws RangeError for an argument out of range
  * @source FAO Irrigation and Drainage Paper 56, eq. 7
  * @example airPressureKPa(1800) // 81.8
  */
@@ -97,6 +102,7 @@ export const ASPIRATED_PER_CELSIUS = 0.000662
  * Vapour pressure from a dry and a wet thermometer.
  * @param coefficientPerCelsius of the instrument; with a fan unless told
  * @returns kPa
+ * @throws RangeError for an argument out of range
  * @source FAO Irrigation and Drainage Paper 56, eq. 15
  * @example vapourPressureFromWetBulbKPa(25.6, 19.5, 87.9) // 1.91
  */

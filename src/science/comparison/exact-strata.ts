@@ -15,6 +15,8 @@ export interface ExactStrata {
  *
  * @param strata at most about 20,000 plants together
  * @source Fisher 1935; Birch 1964, J. R. Stat. Soc. B 26:313-324 (several tables); two-sided as in R's fisher.test
+ * @example exactStrata([{ first: { entered: 20, survived: 18 }, second: { entered: 20, survived: 11 }
+ *   }]).pTwoSided // 0.03095
  */
 export function exactStrata(strata: readonly Stratum[]): ExactStrata {
   let chances = [1]

@@ -30,6 +30,8 @@ const SHARP_ENOUGH = MATTERS / 2.802
  * @param effect logit of the first less logit of the second
  * @param standardError above 0
  * @param plants behind it, both together: only for `plantsMore`
+ * @throws RangeError for an argument out of range
+ * @example findingOf(1.2, 0.35, 80).chanceFirstBetter // 0.9997
  */
 export function findingOf(effect: number, standardError: number, plants: number): Finding {
   requireAbove('findingOf', 'standardError', standardError, 0)
@@ -54,7 +56,11 @@ export function findingOf(effect: number, standardError: number, plants: number)
   }
 }
 
-/** The finding as an English sentence about two named things. */
+/**
+ * The finding as an English sentence about two named things.
+ * @example findingInWords(findingOf(0.4, 0.5, 80), 'Ana', 'Ben') // 'Cannot tell yet between Ana and Ben: this may
+ *   be chance. About 247 plants more would tell.'
+ */
 export function findingInWords(finding: Finding, first: string, second: string): string {
   const better = finding.oddsRatio >= 1 ? first : second
   const worse = finding.oddsRatio >= 1 ? second : first

@@ -45,8 +45,11 @@ const ASSUMED_CORRELATION = 0.05
  * themselves in it.
  *
  * @returns groups in order of first appearance; shares 0 to 1
+ * @throws RangeError for an argument out of range
  * @source Spiegelhalter 2005, Stat. Med. 24:1185-1202 (funnel plots); Williams 1982, Applied Statistics 31:144-148
  *   (moment equation for ρ); both from memory
+ * @example funnel([{ group: 'Ana', entered: 40, survived: 36 }, { group: 'Ben', entered: 40, survived: 24
+ *   }]).groups[0].high // 0.937
  */
 export function funnel(batches: readonly GroupedBatch[]): Funnel {
   let plants = 0
@@ -107,6 +110,8 @@ export function funnel(batches: readonly GroupedBatch[]): Funnel {
  * Correlation of plants of one batch, given that groups have shares of their own: the ρ at which Pearson's chi-square
  * of batches about their group's share, each scaled by 1 + (n − 1)·ρ, equals its degrees of freedom.
  * @returns 0 to 0.95; 0 where batches differ by no more than chance
+ * @example correlationWithin([{ group: 'Ana', entered: 40, survived: 36 }, { group: 'Ana', entered: 40, survived:
+ *   24 }]) // 0.2205
  */
 export function correlationWithin(batches: readonly GroupedBatch[]): number {
   const terms: { n: number; square: number }[] = []
@@ -142,7 +147,12 @@ function byGroup(batches: readonly GroupedBatch[]): Map<string, GroupedBatch[]> 
   return groups
 }
 
-/** Difference of two groups on the logit scale, batches of each being alike by `correlation`. */
+/**
+ * Difference of two groups on the logit scale, batches of each being alike by `correlation`.
+ * @throws RangeError for an argument out of range
+ * @example groupDifference([{ group: 'Ana', entered: 40, survived: 36 }], [{ group: 'Ben', entered: 40, survived:
+ *   24 }], 0.05).effect // 1.698
+ */
 export function groupDifference(
   first: readonly GroupedBatch[],
   second: readonly GroupedBatch[],

@@ -40,8 +40,10 @@ const SLUMPS = [0.7, 0.5, 0.35, 0.2] as const
  *
  * @param batches in the order in which they were counted
  * @returns one entry for each batch
+ * @throws RangeError for an argument out of range
  * @source Shiryaev 1963, Theory Probab. Appl. 8:22-46; Roberts 1966, Technometrics 8:411-430; from memory; false-alarm
  *   rate checked by simulation
+ * @example watchForSlump([{ entered: 50, survived: 20, alpha: 16, beta: 4 }])[0].chance // 0.3718
  */
 export function watchForSlump(
   batches: readonly WatchedBatch[],

@@ -44,6 +44,8 @@ export interface TrialAnalysis {
  * @throws RangeError where two treatments share no block, or counts are not whole plants
  * @source Fisher 1935, The Design of Experiments (randomisation test); Mantel & Haenszel 1959; Holm 1979, Scand. J.
  *   Stat. 6:65-70
+ * @example analyseTrial(['east', 'west', 'north'].flatMap(block => [{ block, treatment: 'mist', entered: 20,
+ *   survived: 17 }, { block, treatment: 'fog', entered: 20, survived: 11 }]), 1).comparisons[0].pByPlots // 0.25
  */
 export function analyseTrial(plots: readonly TrialPlot[], seed: number): TrialAnalysis {
   for (const { entered, survived } of plots) {

@@ -30,6 +30,7 @@ export interface TrialSize {
  * 1 + (plants per plot − 1) · correlation. At least two plots, or no difference between plots can be told from one
  * between treatments.
  *
+ * @throws RangeError for an argument out of range
  * @source Fleiss, Tytun & Ury 1980 (`sampleForTwoShares`); Donner, Birkett & Buck 1981, Am. J. Epidemiol. 114:906-914
  *   (plots), from memory
  * @example trialSize({ shareNow: 0.6, shareHoped: 0.8, plantsPerPlot: 20, correlation: 0.05 }).plotsPerTreatment // 8
@@ -71,7 +72,10 @@ export interface AllocatedPlot {
  *
  * @param treatments two or more different names
  * @param benches each with plots for all treatments at least once, or the bench cannot be a block
+ * @throws RangeError for an argument out of range
  * @source Fisher 1935, The Design of Experiments (randomised blocks)
+ * @example allocatePlots(['mist', 'fog'], [{ bench: 'east', plots: 4 }], 1).map(({ treatment }) => treatment) //
+ *   ['mist', 'mist', 'fog', 'fog']
  */
 export function allocatePlots(
   treatments: readonly string[],

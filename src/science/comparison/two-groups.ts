@@ -70,6 +70,8 @@ export interface CommonOddsRatio {
  * @returns Mantel–Haenszel estimate with the interval of Robins, Breslow & Greenland (95 % with z = 1.96)
  * @source Mantel & Haenszel 1959, J. Natl. Cancer Inst. 22:719-748; Robins et al. 1986, Biometrics 42:311-323;
  *   checked against R's mantelhaen.test
+ * @example commonOddsRatio([{ first: { entered: 20, survived: 18 }, second: { entered: 20, survived: 11 }
+ *   }]).oddsRatio // 7.364
  */
 export function commonOddsRatio(strata: readonly Stratum[], z = 1.959963984540054): CommonOddsRatio {
   let r = 0
@@ -116,7 +118,10 @@ export interface SameOddsRatio {
 
 /**
  * Is the difference between two treatments the same in every block? Woolf's test; no count may be 0.
+ * @throws RangeError for an argument out of range
  * @source Woolf 1955, Ann. Hum. Genet. 19:251-253
+ * @example sameOddsRatio([{ first: { entered: 20, survived: 18 }, second: { entered: 20, survived: 11 } }, {
+ *   first: { entered: 20, survived: 12 }, second: { entered: 20, survived: 10 } }]).p // 0.1406
  */
 export function sameOddsRatio(strata: readonly Stratum[]): SameOddsRatio {
   const each = strata.map(({ first, second }) => twoGroups(first, second))
@@ -154,6 +159,8 @@ export interface NoThreeWay {
  * them. Bartlett's x solves a·d·f·g (each shifted by x towards it) = b·c·e·h; found by halving.
  *
  * @source Bartlett 1935, J. R. Stat. Soc. Suppl. 2:248-252 (from memory); checked on his plum root cuttings
+ * @example noThreeWay({ first: { entered: 240, survived: 156 }, second: { entered: 240, survived: 107 } },
+ *   { first: { entered: 240, survived: 84 }, second: { entered: 240, survived: 31 } }).displacement // 5.1
  */
 export function noThreeWay(one: Stratum, other: Stratum): NoThreeWay {
   const [a, b, c, d] = cellsOf(one.first, one.second)

@@ -4,6 +4,7 @@ import { requireTwoCounts, type TwoCounts } from './two-counts.ts'
 /**
  * Pearson's chi-square of two shares and its chance under no difference, with or without Yates' correction for whole
  * counts. For numbers too large for the exact test to matter; expected counts under 5 make it unreliable.
+ * @throws RangeError for an argument out of range
  * @source Pearson 1900, Philosophical Magazine 50:157-175; Yates 1934, Suppl. J. Royal Statistical Society 1:217-235
  * @example chiSquareTest({ survived1: 45, entered1: 50, survived2: 35, entered2: 50 }).chiSquare // 6.25
  */

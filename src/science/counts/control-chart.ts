@@ -15,6 +15,7 @@ export interface ControlChart {
  * It takes the lots to have one true share; lots of plants usually differ more than that.
  * @param lost whole numbers, one a lot
  * @param entered whole numbers of 1 or more, one a lot
+ * @throws RangeError for an argument out of range
  * @source Shewhart 1931, Economic Control of Quality of Manufactured Product; limits as in Montgomery, Introduction to
  *   Statistical Quality Control
  * @example controlChart([12, 15, 8], [50, 50, 50]).mean // 0.2333

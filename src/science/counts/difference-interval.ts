@@ -6,6 +6,7 @@ import { requireTwoCounts, type TwoCounts } from './two-counts.ts'
 /**
  * Range of the difference of two true shares, first less second, from the score ranges of both; good for small
  * numbers.
+ * @throws RangeError for an argument out of range
  * @source Newcombe 1998, Statistics in Medicine 17:873-890 (method 10)
  * @example differenceInterval({ survived1: 56, entered1: 70, survived2: 48, entered2: 80 }, 0.95) // [0.0524, 0.3339]
  */

@@ -17,6 +17,7 @@ export interface ExactTest {
  * Fisher's exact test of two shares: with both totals and the number of survivors as they are, the first lot's survivors
  * are hypergeometric if there is no difference. Two-sided: all tables no more likely than the one seen.
  * @returns chances with absolute error below 1e-11
+ * @throws RangeError for an argument out of range
  * @source Fisher 1935, J. Royal Statistical Society 98:39-82
  * @example exactTest({ survived1: 18, entered1: 20, survived2: 11, entered2: 20 }).pTwoSided // 0.0310
  */
@@ -44,8 +45,9 @@ export function exactTest(counts: TwoCounts): ExactTest {
 
 /**
  * Exact range of the odds ratio of `exactTest`, conditional on both totals; an end without a limit is 0 or infinity.
+ * @throws RangeError for an argument out of range
  * @source Cornfield 1956, Proc. Third Berkeley Symposium 4:135-148 (exact form)
- * @example oddsRatioInterval({ survived1: 18, entered1: 20, survived2: 11, entered2: 20 }, 0.95) // [1.148, 78.2]
+ * @example oddsRatioInterval({ survived1: 18, entered1: 20, survived2: 11, entered2: 20 }, 0.95) // [1.148, 78.3]
  */
 export function oddsRatioInterval(counts: TwoCounts, confidence: number): Interval {
   requireTwoCounts('oddsRatioInterval', counts)

@@ -19,6 +19,7 @@ export interface TwoShareSample {
  * @param share2 between 0 and 1, not equal to share1
  * @param alpha chance of finding a difference where there is none, such as 0.05
  * @param power chance of finding the difference that there is, such as 0.8
+ * @throws RangeError for an argument out of range
  * @source Fleiss, Tytun & Ury 1980, Biometrics 36:343-346
  * @example sampleForTwoShares(0.6, 0.8, 0.05, 0.8).perLot // 82
  */
@@ -48,6 +49,7 @@ export function sampleForTwoShares(
 /**
  * The chance to find the difference with so many plants in each lot: the inverse of `sampleForTwoShares` without the
  * correction.
+ * @throws RangeError for an argument out of range
  * @example powerForTwoShares(0.6, 0.8, 0.05, 82) // 0.804
  */
 export function powerForTwoShares(share1: number, share2: number, alpha: number, perLot: number): number {

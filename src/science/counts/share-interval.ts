@@ -11,6 +11,7 @@ export type Interval = readonly [lower: number, upper: number]
  * @param survived whole, 0 to entered
  * @param entered whole, 1 or more
  * @param confidence between 0 and 1
+ * @throws RangeError for an argument out of range
  * @source Clopper & Pearson 1934, Biometrika 26:404-413
  * @example exactInterval(15, 148, 0.95) // [0.0578, 0.1617]
  */
@@ -41,6 +42,7 @@ export function exactOneSided(
 /**
  * Range of the true share by the score test (Wilson): right on average, good for small numbers too, never outside
  * 0 to 1. The one to show when one has to be chosen.
+ * @throws RangeError for an argument out of range
  * @source Wilson 1927, J. American Statistical Association 22:209-212; Newcombe 1998, Statistics in Medicine 17:857-872
  * @example wilsonInterval(81, 263, 0.95) // [0.2553, 0.3662]
  */
@@ -79,6 +81,7 @@ export function wilsonCorrectedInterval(survived: number, entered: number, confi
 /**
  * Range that holds the middle of what is believed after the counts, beginning from Jeffreys' Beta(1/2, 1/2).
  * The lower limit is 0 when none survived, the upper 1 when all did.
+ * @throws RangeError for an argument out of range
  * @source Brown, Cai & DasGupta 2001, Statistical Science 16:101-133
  * @example jeffreysInterval(1, 20, 0.95) // [0.0054, 0.2108]
  */

@@ -7,6 +7,7 @@ import { requireAbove, requireWithin } from '../bounds.ts'
  * @param alpha above 0
  * @param beta above 0
  * @returns 0 to 1; agrees with R's pbeta to 1e-12
+ * @throws RangeError for an argument out of range
  * @example betaCdf(0.8, 8, 2) // 0.436
  */
 export function betaCdf(x: number, alpha: number, beta: number): number {
@@ -18,6 +19,7 @@ export function betaCdf(x: number, alpha: number, beta: number): number {
 /**
  * The x below which a share of a Beta(alpha, beta) distribution lies.
  * @param share 0 to 1
+ * @throws RangeError for an argument out of range
  * @example betaQuantile(0.05, 8, 2) // 0.571
  */
 export function betaQuantile(share: number, alpha: number, beta: number): number {

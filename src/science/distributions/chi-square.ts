@@ -8,6 +8,7 @@ import { requireAbove } from '../bounds.ts'
  * @param x 0 or more; below 0 the chance is 1
  * @param degreesOfFreedom above 0
  * @returns relative error below 1e-12
+ * @throws RangeError for an argument out of range
  * @source Abramowitz & Stegun 1964, 26.4, 6.5.29 and 6.5.31
  * @example chiSquareAbove(3.841459, 1) // 0.05
  */

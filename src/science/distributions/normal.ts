@@ -17,6 +17,7 @@ export function normalCdf(z: number): number {
  * The z below which a share of a standard normal distribution lies; the inverse of `normalCdf`.
  * @param share between 0 and 1, both excluded
  * @returns relative error about 1e-15
+ * @throws RangeError for an argument out of range
  * @source Wichura 1988, Applied Statistics 37:477-484 (algorithm AS 241, PPND16), coefficients from memory,
  *   checked against the inverse error function of a reference library
  * @example normalQuantile(0.975) // 1.959964

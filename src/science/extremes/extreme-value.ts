@@ -14,6 +14,7 @@ const GUMBEL = 1e-9
 /**
  * Chance that the maximum of a year is at most x: exp(−(1 + shape · (x − location)/scale)^(−1/shape)).
  * @returns 0 to 1
+ * @throws RangeError for an argument out of range
  * @source Coles 2001, An Introduction to Statistical Modeling of Extreme Values, eq. 3.2
  * @example extremeValueCdf(4.3, { location: 3.875, scale: 0.198, shape: -0.05 }) // 0.902
  */
@@ -30,8 +31,9 @@ export function extremeValueCdf(x: number, { location, scale, shape }: ExtremeVa
  * The value that the maximum of a year stays below with a given chance; the level passed once in T years has the
  * chance 1 − 1/T.
  * @param share between 0 and 1, both excluded
+ * @throws RangeError for an argument out of range
  * @source Coles 2001, eq. 3.4
- * @example extremeValueQuantile(0.99, { location: 3.875, scale: 0.198, shape: -0.05 }) // 4.688
+ * @example extremeValueQuantile(0.99, { location: 3.875, scale: 0.198, shape: -0.05 }) // 4.689
  */
 export function extremeValueQuantile(share: number, { location, scale, shape }: ExtremeValue): number {
   requireBetween('extremeValueQuantile', 'share', share, 0, 1)

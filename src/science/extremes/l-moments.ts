@@ -13,6 +13,7 @@ export interface LMoments {
  * Unbiased sample L-moments of the first three orders, from probability-weighted moments b0, b1, b2:
  * l1 = b0, l2 = 2·b1 − b0, l3 = 6·b2 − 6·b1 + b0.
  * @param values three or more, not all equal, in any order
+ * @throws RangeError for an argument out of range
  * @source Hosking 1990, Journal of the Royal Statistical Society B 52:105-124, eq. 3.1
  * @example lMoments([2, 3, 4, 2.4, 5.5, 1.2, 5.4, 2.2, 7.1, 1.3, 1.5]) // mean 3.2364, scale 1.1418, skewness 0.2739
  */

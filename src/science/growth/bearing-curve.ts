@@ -13,6 +13,7 @@ const LOGIT = Math.log(FULL / (1 - FULL))
  * @param firstCropAge years from planting to the first crop, 0 or more
  * @param fullBearingAge at least firstCropAge
  * @returns 0 to 1; alternate bearing and the decline of old age are not in it
+ * @throws RangeError for an argument out of range
  * @source logistic growth in time: Pinheiro & Bates 2000, Mixed-Effects Models in S and S-PLUS, app. C.7 (SSlogis);
  *   the tenth and nine tenths are our reading of "first crop" and "full bearing"
  * @example bearingShare(5, 3, 7) // 0.5

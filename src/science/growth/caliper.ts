@@ -43,8 +43,11 @@ const USUAL_WORTH = 5
  *
  * @param input samples in any order; calipers in mm, degree-days 0 or more
  * @returns good between and a little beyond the samples; growth that levels off late in the season is not modelled
+ * @throws RangeError for an argument out of range
  * @source straight growth in degree-days is common practice; weighted regression with a prior: Gelman et al. 2013,
  *   Bayesian Data Analysis, ch. 14
+ * @example fitCaliper({ samples: [{ degreeDays: 800, meanMm: 7, sdMm: 1.2, number: 30 }],
+ *   expectedRate: { mean: 0.3, sd: 0.1 } }).coefficientOfVariation // 0.1759
  */
 export function fitCaliper(input: CaliperInput): CaliperGrowth {
   const { samples, expectedRate } = input
@@ -99,7 +102,12 @@ export interface CaliperAt {
   readonly sdMm: number
 }
 
-/** Mean and spread of a batch's calipers when so many degree-days have gone by; stems do not shrink below 0.1 mm. */
+/**
+ * Mean and spread of a batch's calipers when so many degree-days have gone by; stems do not shrink below 0.1 mm.
+ * @throws RangeError for an argument out of range
+ * @example caliperAt(fitCaliper({ samples: [{ degreeDays: 800, meanMm: 7, sdMm: 1.2, number: 30 }],
+ *   expectedRate: { mean: 0.3, sd: 0.1 } }), 1200).meanMm // 8.2
+ */
 export function caliperAt(growth: CaliperGrowth, degreeDays: number): CaliperAt {
   requireWithin('caliperAt', 'degreeDays', degreeDays, 0, 1e6)
   const ahead = degreeDays - growth.centre
@@ -120,7 +128,10 @@ export interface ShareInside {
  * graft, or saleable. Averaged over what is not known of the mean.
  *
  * @returns shares 0 to 1; stems taken as normal about their mean
- * @example a batch of mean 8 mm and spread 1.6 mm has 0.789 of its stems between 6 and 10 mm, less if the mean is uncertain
+ * @throws RangeError for an argument out of range
+ * @source normal law of a length, common practice
+ * @example shareInsideCaliper(fitCaliper({ samples: [{ degreeDays: 800, meanMm: 7, sdMm: 1.2, number: 30 }],
+ *   expectedRate: { mean: 0.3, sd: 0.1 } }), 1200, 6, 10).share // 0.807
  */
 export function shareInsideCaliper(
   growth: CaliperGrowth,

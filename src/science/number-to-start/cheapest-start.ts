@@ -40,6 +40,7 @@ export interface CheapestStart {
  * @param input wanted 0 to 1e8; costs in any one currency, costPerStart above salvagePerSurplus · E[P],
  *   costPerShort at least salvagePerSurplus
  * @returns plants and costs; expected numbers with absolute error below 1e-6 plants up to 10,000
+ * @throws RangeError for an argument out of range
  * @source Arrow, Harris & Marschak 1951, Econometrica 19:250-272 (critical fractile); weighing by the share is ours
  * @example cheapestStart({ wanted: 100, steps: [{ kind: 'uncertain', alpha: 16, beta: 4 }], costPerStart: 1,
  *   costPerShort: 3 }).start // 125

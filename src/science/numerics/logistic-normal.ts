@@ -43,6 +43,7 @@ export function shareMoments(mean: number, variance: number): { mean: number; va
  * @param alpha above 0
  * @param beta above 0
  * @returns mean and variance on the logit scale, absolute error below 1e-10
+ * @throws RangeError for an argument out of range
  * @source Johnson, Kotz & Balakrishnan 1995, Continuous Univariate Distributions 2, ch. 25, from memory
  * @example logitMoments(6, 4) // mean 0.45, variance 0.465
  */

@@ -17,7 +17,10 @@ export interface FixtureCase<Inputs, Expected> {
   readonly note: string
 }
 
-/** The cases whose id begins with a text; a text that no case begins with is a mistake. */
+/**
+ * The cases whose id begins with a text; a text that no case begins with is a mistake.
+ * @throws RangeError for an argument out of range
+ */
 export function casesOf<Inputs, Expected>(
   fixture: Fixture,
   idBegins: string,

@@ -4,6 +4,7 @@
  *
  * @param costs rows of equal length, finite; there may be more columns than rows or fewer
  * @returns for each row its column, or −1 when there are fewer columns than rows; and the sum of costs
+ * @throws RangeError for an argument out of range
  * @source Jonker & Volgenant 1987, Computing 38:325-340; Kuhn 1955, Naval Research Logistics Quarterly 2:83-97
  * @example cheapestAssignment([[5, 9, 1], [10, 3, 2], [8, 7, 4]]).cost // 12
  */

@@ -18,6 +18,7 @@ export interface CaliperPair {
  * @param stockMm calipers, above 0
  * @param toleranceMm largest gap, 0 or more
  * @returns pairs by rising caliper of the stock, which is the order to lay out the trays
+ * @throws RangeError for an argument out of range
  * @example pairByCaliper([6, 8.2], [8, 6.5, 12], 0.5) // [{ scion: 0, stock: 1, gapMm: 0.5 }, { scion: 1, stock: 0, gapMm: 0.2 }]
  */
 export function pairByCaliper(

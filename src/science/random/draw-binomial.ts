@@ -12,7 +12,9 @@ const FEW = 10
  *
  * @param number whole, 0 to 1e9
  * @param share 0 to 1
+ * @throws RangeError for an argument out of range
  * @source Hörmann 1993, Journal of Statistical Computation and Simulation 46:101-110 (algorithm BTRS)
+ * @example drawBinomial(seededRandom(1), 100, 0.6) // 60
  */
 export function drawBinomial(random: SeededRandom, number: number, share: number): number {
   requireWhole('drawBinomial', 'number', number, 0, 1e9)

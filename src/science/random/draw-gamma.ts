@@ -5,7 +5,9 @@ import type { SeededRandom } from './seeded-random.ts'
 /**
  * A draw from the gamma distribution of scale 1, by rejection from a cubed normal.
  * @param shape above 0
+ * @throws RangeError for an argument out of range
  * @source Marsaglia & Tsang 2000, ACM Transactions on Mathematical Software 26:363-372
+ * @example drawGamma(seededRandom(1), 3) // 2.617
  */
 export function drawGamma(random: SeededRandom, shape: number): number {
   requireAbove('drawGamma', 'shape', shape, 0)
@@ -18,6 +20,8 @@ export function drawGamma(random: SeededRandom, shape: number): number {
  * @param alpha above 0
  * @param beta above 0
  * @returns 0 to 1
+ * @throws RangeError for an argument out of range
+ * @example drawBeta(seededRandom(1), 8, 2) // 0.7744
  */
 export function drawBeta(random: SeededRandom, alpha: number, beta: number): number {
   requireAbove('drawBeta', 'alpha', alpha, 0)

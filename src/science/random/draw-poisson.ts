@@ -7,7 +7,9 @@ const FEW = 10
 /**
  * An exact draw from the Poisson distribution: inversion below a mean of 10, transformed rejection above.
  * @param mean 0 to 1e9
+ * @throws RangeError for an argument out of range
  * @source Hörmann 1993, Insurance: Mathematics and Economics 12:39-45 (algorithm PTRS)
+ * @example drawPoisson(seededRandom(1), 4) // 4
  */
 export function drawPoisson(random: SeededRandom, mean: number): number {
   requireWithin('drawPoisson', 'mean', mean, 0, 1e9)

@@ -17,6 +17,7 @@ export interface SeededRandom {
  * Not for secrets.
  *
  * @param seed a whole number, 0 to 2^53 − 1
+ * @throws RangeError for an argument out of range
  * @source Blackman & Vigna 2021, ACM Transactions on Mathematical Software 47(4):36 (generator);
  *   Appleby's MurmurHash3 finaliser (mixing), both in the public domain, from memory
  * @example seededRandom(1).stream(7).uniform() === seededRandom(1).stream(7).uniform() // true

@@ -25,6 +25,8 @@ export interface BatchSpreadFit {
  * @param points of the quadrature, 1 (Laplace) to 64; 25 gives the likelihood to 1e-8
  * @source Pinheiro & Bates 1995, J. Comput. Graph. Stat. 4:12-35, from memory; checked against lme4 and published
  *   maximum-likelihood estimates (outside checks)
+ * @example fitBatchSpread({ entered: [40, 40, 40], survived: [36, 24, 30], design: [1, 1, 1], columns: 1 }).spread
+ *   // 0.6002
  */
 export function fitBatchSpread(input: LogisticInput, points = 25): BatchSpreadFit {
   const { columns } = input

@@ -22,6 +22,8 @@ export interface BetaBinomialFit {
  * given its count is Beta(alpha + survived, beta + dead).
  *
  * @source Crowder 1978, Applied Statistics 27:34-37 (the model); checked against VGAM (outside checks)
+ * @example fitBetaBinomial({ entered: [40, 40, 40], survived: [36, 24, 30], design: [1, 1, 1], columns: 1
+ *   }).correlation // 0.05866
  */
 export function fitBetaBinomial(input: LogisticInput): BetaBinomialFit {
   const { columns, entered, survived, design } = input

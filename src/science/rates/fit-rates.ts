@@ -85,6 +85,8 @@ const SPREAD_RATE = Math.log(20) / 1.5
  *
  * @throws RangeError for counts that are not whole plants, no observation and no fact, or a fit that does not settle
  * @source Breslow & Clayton 1993, J. Am. Stat. Assoc. 88:9-25 (Laplace); agrees with lme4 (see outside checks)
+ * @example fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, { entered: 40,
+ *   survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }).intercept // 1.251
  */
 export function fitRates(input: FitRatesInput): RateModel {
   const facts = input.facts ?? []

@@ -26,6 +26,8 @@ const NINE_OF_TEN = normalQuantile(0.95)
  * close to the average, with a wide interval. Order of first appearance.
  *
  * @throws RangeError for a factor that the model does not have
+ * @example levelEstimates(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
+ *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), 'kind')[0].share // 0.8295
  */
 export function levelEstimates(model: RateModel, factorName: string): readonly LevelEstimate[] {
   const f = factorNumber(model, factorName)
@@ -59,7 +61,13 @@ export interface LevelDifference {
   readonly oddsRatioHigh: number
 }
 
-/** Two levels of a factor, shrunken, with what they share taken into account; interval of nine in ten. */
+/**
+ * Two levels of a factor, shrunken, with what they share taken into account; interval of nine in ten.
+ * @throws RangeError for an argument out of range
+ * @example levelDifference(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
+ *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), 'kind', 'plum', 'fig').oddsRatio
+ *   // 1.991
+ */
 export function levelDifference(
   model: RateModel,
   factorName: string,
@@ -100,7 +108,12 @@ export interface FactorSpread {
   readonly high: number
 }
 
-/** The spread of every factor, widest first; batches (for no known reason) under the name given by `batchName`. */
+/**
+ * The spread of every factor, widest first; batches (for no known reason) under the name given by `batchName`.
+ * @example spreads(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, { entered:
+ *   40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] })).map(({ sdLogit }) => sdLogit) // [0.5381,
+ *   0.5381]
+ */
 export function spreads(model: RateModel, batchName = 'batch'): readonly FactorSpread[] {
   const asSpread = (factor: string, levels: number, sdLogit: number): FactorSpread => ({
     factor,

@@ -35,6 +35,8 @@ export interface PredictedShare {
  *
  * @param offsetLogit known part of its logit, as that of the counts; 0 unless told
  * @returns shares 0 to 1; intervals hold what they say within a few points (measured in bench/coverage)
+ * @example predictShare(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
+ *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), { kind: 'plum' }).mean // 0.7866
  */
 export function predictShare(model: RateModel, context: RateContext, offsetLogit = 0): PredictedShare {
   const columns: { column: number; sign: 1 }[] = []

@@ -28,7 +28,9 @@ export interface RootCountsFit {
  * by maximum likelihood. How many root and how many roots they make are different questions: this answers the
  * second, and says how much of the first is a class of its own.
  *
+ * @throws RangeError for an argument out of range
  * @source Ridout, Hinde & Demétrio 1998, Proc. 19th Int. Biometric Conf., 179-192 (model and table, checked)
+ * @example fitRootCounts({ shootsByRoots: [[5, 3, 4, 2]], meanGroup: [0], spread: 'poisson' }).means // [1.214]
  */
 export function fitRootCounts(input: RootCountsInput): RootCountsFit {
   const { shootsByRoots, meanGroup, unrootedGroup, spread } = input

@@ -11,6 +11,7 @@ import { requireBetween, requireWhole, requireWithin } from '../bounds.ts'
  * @param sure chance to find it, between 0 and 1
  * @param allowed faulty plants in the sample that do not yet count as found; 0 unless told
  * @returns plants to inspect, or null where the level is less than one plant of the lot or not even all plants suffice
+ * @throws RangeError for an argument out of range
  * @source ISPM 31 (2008), Methodologies for sampling of consignments, appendix 2 and table 1
  * @example plantsToInspect(1000, 0.05, 0.95) // 57
  */
@@ -35,6 +36,7 @@ export function plantsToInspect(lot: number, level: number, sure: number, allowe
 /**
  * How many to inspect in a lot so large that it has no end (binomial).
  * @param efficacy chance that a faulty plant is seen to be faulty, above 0; 1 unless told
+ * @throws RangeError for an argument out of range
  * @source ISPM 31 (2008), appendix 3
  * @example plantsToInspectOfMany(0.05, 0.95) // 59
  */
@@ -56,6 +58,7 @@ export interface LotSample {
 /**
  * Chance that a sample shows no more than `allowed` faulty plants, so that the lot passes (hypergeometric).
  * @returns absolute error below 1e-10
+ * @throws RangeError for an argument out of range
  * @example chanceToAccept({ lot: 500, faulty: 20, sample: 50, allowed: 1 }) // 0.3865
  */
 export function chanceToAccept({ lot, faulty, sample, allowed }: LotSample): number {
@@ -74,6 +77,7 @@ export function chanceToAccept({ lot, faulty, sample, allowed }: LotSample): num
 /**
  * After a sample with `found` faulty plants: the largest number of faulty plants in the lot that still fits, with the
  * chance of so few being found at least 1 − sure.
+ * @throws RangeError for an argument out of range
  * @example mostFaulty(240, 32, 0, 0.95) // 20
  */
 export function mostFaulty(lot: number, sample: number, found: number, sure: number): number {

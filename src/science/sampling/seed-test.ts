@@ -73,6 +73,7 @@ export interface ReplicatesJudged {
 /**
  * Whether the replicates of a germination test agree with each other.
  * @param percents germination of two or four replicates of 100 seeds, per cent
+ * @throws RangeError for an argument out of range
  * @example replicatesAgree([80, 95, 85, 88]) // { meanPercent: 87, rangePercent: 15, allowedPercent: 13, agree: false }
  */
 export function replicatesAgree(percents: readonly number[]): ReplicatesJudged {
@@ -97,6 +98,7 @@ export function replicatesAgree(percents: readonly number[]): ReplicatesJudged {
  * How far two germination tests of 400 seeds may differ, in per cent; null where the table does not reach (above 99,
  * below 2).
  * @param meanPercent mean of both tests
+ * @throws RangeError for an argument out of range
  * @example differenceAllowed(88) // 6
  */
 export function differenceAllowed(meanPercent: number): number | null {

@@ -16,6 +16,7 @@ export const seedlingsFor = (good: number, share: Rate, sure: number): number =>
  * How many plants to sample so that a gene variant of a given frequency is caught at least once.
  * @param frequency of the variant among gametes, between 0 and 1
  * @param setsPerPlant chromosome sets that a plant carries from independent gametes: 1, 2 …
+ * @throws RangeError for an argument out of range
  * @source Marshall & Brown 1975, in Frankel & Hawkes (eds), Crop Genetic Resources for Today and Tomorrow, 53-80 (about
  *   59 gametes for 5 % and 95 %)
  * @example plantsToCatchVariant(0.05, 0.95, 2) // 30
@@ -32,6 +33,7 @@ export function plantsToCatchVariant(frequency: number, sure: number, setsPerPla
  * @param seedlings wanted, above 0
  * @param shares germination, purity by weight, survival after germination; above 0, up to 1
  * @param seedsPerKg pure seeds to the kilogram
+ * @throws RangeError for an argument out of range
  * @source common practice, no source
  * @example seedToSow(5000, { germination: 0.72, purity: 0.95, survival: 0.8 }, 22000) // { seeds: 8680.6, kg: 0.4153 }
  */

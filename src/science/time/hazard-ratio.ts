@@ -13,6 +13,8 @@ export interface HazardRatio {
  * @param ties losses at one time: 'efron' (usual) or 'breslow' (simpler, pulled towards no difference)
  * @throws RangeError where one group alone has losses: the ratio is 0 or infinite
  * @source Cox 1972, J. R. Stat. Soc. B 34:187-220; Efron 1977, J. Am. Stat. Assoc. 72:557-565; checked with R
+ * @example hazardRatio([{ time: 5, lost: 2, leftAlive: 0 }, { time: 9, lost: 1, leftAlive: 7 }], [{ time: 3, lost:
+ *   4, leftAlive: 0 }, { time: 9, lost: 0, leftAlive: 6 }]).logRatio // 0.5595
  */
 export function hazardRatio(
   first: readonly LossesAt[],

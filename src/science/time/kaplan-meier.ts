@@ -32,8 +32,11 @@ export type IntervalScale = 'plain' | 'log' | 'log-log'
  * @param scale where the interval is symmetric: 'log-log' stays within 0 to 1 and is the usual choice
  * @param sure chance that an interval holds the truth, 0.95 unless told
  * @returns one point for each time with a loss
+ * @throws RangeError for an argument out of range
  * @source Kaplan & Meier 1958, J. Am. Stat. Assoc. 53:457-481; Greenwood 1926; Kalbfleisch & Prentice 1980
  *   (log-log limits); checked against R's survival
+ * @example kaplanMeier([{ time: 5, lost: 2, leftAlive: 0 }, { time: 9, lost: 1, leftAlive: 7 }]).at(-1).survival
+ *   // 0.7
  */
 export function kaplanMeier(
   happenings: readonly LossesAt[],
@@ -112,6 +115,9 @@ export function byTime(
 /**
  * The time by which a share of plants is lost: where the curve first falls to 1 − share or below; half way
  * to the next loss where it lies exactly on it; null where it never does. With the curve's limits as bounds.
+ * @throws RangeError for an argument out of range
+ * @example timeOfLoss(kaplanMeier([{ time: 5, lost: 2, leftAlive: 0 }, { time: 9, lost: 1, leftAlive: 7 }]),
+ *   0.25).time // 9
  */
 export function timeOfLoss(
   curve: readonly SurvivalPoint[],

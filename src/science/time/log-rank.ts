@@ -18,8 +18,11 @@ export interface LogRank {
  * weighs each loss by the share alive before it and so looks harder at early losses.
  *
  * @param groups one list of happenings for each group, at least two groups
+ * @throws RangeError for an argument out of range
  * @source Mantel 1966, Cancer Chemother. Rep. 50:163-170; Harrington & Fleming 1982 (ρ = 1), from memory;
  *   checked against R's survival::survdiff
+ * @example logRank([[{ time: 5, lost: 2, leftAlive: 8 }], [{ time: 3, lost: 5, leftAlive: 5 }]]).chiSquare //
+ *   6.333
  */
 export function logRank(
   groups: readonly (readonly LossesAt[])[],

@@ -43,6 +43,8 @@ export interface DurationModel {
  *   and nothing is believed
  * @source Lawless 2003, Statistical Models and Methods for Lifetime Data, ch. 5; from memory; checked against R's
  *   survreg and lme4 (outside checks)
+ * @example Math.exp(fitStepDuration([{ from: 20, to: 20 }, { from: 28, to: 28 }, { from: 25, to: Infinity
+ *   }]).meanLog) // 25.32
  */
 export function fitStepDuration(
   observations: readonly DurationObservation[],
@@ -182,6 +184,8 @@ const cdf = (z: number) =>
 /**
  * How long the next batch will be in the step. A group not seen before varies by the spread between groups too.
  * @returns log-normal time; the uncertainty of the mean is in its spread
+ * @example durationQuantile(predictDuration(fitStepDuration([{ from: 20, to: 20 }, { from: 28, to: 28 }, { from:
+ *   25, to: Infinity }])), 0.5) // 25.32
  */
 export function predictDuration(model: DurationModel, group?: string): LogNormalTime {
   const known = group === undefined ? undefined : model.groups.get(group)
@@ -193,6 +197,7 @@ export function predictDuration(model: DurationModel, group?: string): LogNormal
 /**
  * The time in the step that a share of batches does not exceed, given that this one has been in it for `soFar`.
  * @param share between 0 and 1: 0.5 is the middle
+ * @throws RangeError for an argument out of range
  * @example durationQuantile({ meanLog: Math.log(28), sdLog: 0.2 }, 0.5, 0) // 28
  */
 export function durationQuantile(time: LogNormalTime, share: number, soFar = 0): number {

@@ -33,7 +33,10 @@ const POINTS = 1000
  * of the others not yet seen to be so; each undecided plant then takes with π·S / (π·S + (1 − π)·R).
  *
  * @returns Beta for the share of the undecided that take: the number is beta-binomial; integration error below 1e-3
+ * @throws RangeError for an argument out of range
  * @source Bayes' rule; the model is ours, after Farewell 1982
+ * @example stillToTake({ curve: { toTake: timeFromLowHigh(14, 28), toDie: null }, expected: { alpha: 16, beta: 4
+ *   }, day: 21, taken: 30, dead: 0, undecided: 20 }).chance // 0.7148
  */
 export function stillToTake(input: StillToTakeInput): StillToTake {
   const { curve, expected, day, taken, dead, undecided } = input

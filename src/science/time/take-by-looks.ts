@@ -16,6 +16,8 @@ export interface DecidedBy {
  *
  * @returns one entry for each day of a look, ascending; taken and dead rise and together stay at or below 1
  * @source Turnbull 1976, J. R. Stat. Soc. B 38:290-295; checked against R's survfit (outside checks)
+ * @example takeByLooks([{ entered: 50, looks: [{ day: 14, taken: 20, dead: 2 }, { day: 28, taken: 38, dead: 9 }]
+ *   }])[1].taken // 0.76
  */
 export function takeByLooks(batches: readonly LookedAtBatch[]): readonly DecidedBy[] {
   const seen = decidedBetween(batches)

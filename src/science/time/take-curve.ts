@@ -20,13 +20,20 @@ export interface TakeCurve {
   readonly toDie: LogNormalTime | null
 }
 
-/** Share of those concerned to whom it has happened by a day. */
+/**
+ * Share of those concerned to whom it has happened by a day.
+ * @example happenedBy(timeFromLowHigh(14, 28), 21) // 0.6101
+ */
 export const happenedBy = ({ meanLog, sdLog }: LogNormalTime, day: number): number =>
   day > 0 ? normalCdf((Math.log(day) - meanLog) / sdLog) : 0
 
 const NINE_OF_TEN = normalQuantile(0.95)
 
-/** The log-normal time of which nine in ten lie from low to high. */
+/**
+ * The log-normal time of which nine in ten lie from low to high.
+ * @throws RangeError for an argument out of range
+ * @example timeFromLowHigh(14, 28).sdLog // 0.2107
+ */
 export function timeFromLowHigh(low: number, high: number): LogNormalTime {
   requireAbove('timeFromLowHigh', 'low', low, 0)
   requireAbove('timeFromLowHigh', 'high', high, low)
@@ -46,6 +53,8 @@ export function timeFromLowHigh(low: number, high: number): LogNormalTime {
  * @returns null where no plant has taken yet
  * @throws RangeError for counts that are not whole plants
  * @source Farewell 1982, Biometrics 38:1041-1046 (a share that never does); from memory; checked with R
+ * @example fitTakeCurve([{ entered: 50, looks: [{ day: 14, taken: 10, dead: 2 }, { day: 21, taken: 30, dead: 4 },
+ *   { day: 42, taken: 40, dead: 10 }] }]).takesInTheEnd // 0.8
  */
 export function fitTakeCurve(batches: readonly LookedAtBatch[]): TakeCurve | null {
   const seen = decidedBetween(batches)
@@ -112,6 +121,7 @@ function averageLog(
  *
  * @param day since the work; 0 gives the share that takes in the end
  * @returns 0 to 1; falls with the day where taking comes before dying
+ * @throws RangeError for an argument out of range
  * @example chanceStillTakes({ takesInTheEnd: 0.8, toTake: timeFromLowHigh(14, 28), toDie: null }, 28) // 0.17
  */
 export function chanceStillTakes(curve: TakeCurve, day: number): number {
