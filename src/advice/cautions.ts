@@ -4,7 +4,7 @@ import type { PartnerNeed } from './assumptions/partner.ts'
 import type { Question } from './question.ts'
 
 /** Hazards of a fruit that matter to whoever plants and eats it. */
-const forBuyers: ReadonlySet<string> = new Set(['health', 'structure', 'buyer', 'ip', 'movement'])
+const forBuyers: ReadonlySet<string> = new Set(['health', 'structure', 'buyer'])
 
 /** What to say beside the figures. The label, local rules and licensed practice go before anything here. */
 export function cautionsFor(
@@ -17,14 +17,14 @@ export function cautionsFor(
   const out: Caution[] = species.hazards
     .filter(hazard => forBuyers.has(hazard.kind))
     .map(hazard => ({
-      kind:
-        hazard.kind === 'ip' || hazard.kind === 'movement'
-          ? 'law'
-          : hazard.kind === 'structure'
-            ? 'structure'
-            : 'fruit',
+      kind: hazard.kind === 'structure' ? 'structure' : 'fruit',
       text: hazard.text,
     }))
+  if (species.hazards.some(({ kind }) => kind === 'ip' || kind === 'movement'))
+    out.push({
+      kind: 'law',
+      text: 'Plants and wood may be moved only as plant-health rules allow, and protected cultivars raised only under licence.',
+    })
   if (stonesAreToxic.has(species.id))
     out.push({
       kind: 'fruit',

@@ -23,6 +23,6 @@ export {
 export { usualWays } from './making/usual-ways.ts'
 export { type BreakEven, breakEven, type WayMade, whichWay } from './making/which-way.ts'
 export { Amount, AssumptionKey, Ground, Offer, Question } from './question.ts'
-export { type TurningInput, type TurningPoint, turningPoints } from './turning-points.ts'
+export { type TurningInput, type TurningPoint, type TurningStep, turningPoints } from './turning-points.ts'
 export type { TreeWay } from './ways.ts'
 export { whichTree } from './which-tree.ts'

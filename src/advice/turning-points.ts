@@ -167,10 +167,14 @@ function saidLevers(question: Question): readonly Lever[] {
   return out
 }
 
-/** Turning points one input at a time, so that a screen may look between them. */
-export function* turningPoints(question: Question, answer: Answer): Generator<TurningPoint> {
+/** A turning point found, or undefined after each step on the way: a screen may breathe between any two. */
+export type TurningStep = TurningPoint | undefined
+
+/** Turning points, one step at a time. */
+export function* turningPoints(question: Question, answer: Answer): Generator<TurningStep> {
   const asked = (changed: Question) => whichTree(changed, FUTURES)!.best
   const base = asked(question)
+  yield
   // Where fewer futures give another leader, it is too close to say what would turn it.
   const wishes = WISHES.filter(wish => base[wish] !== null && base[wish] === answer.best[wish])
   for (const lever of leversOf(question, answer, null)) yield* turnsOf(lever, wishes, base, asked)
@@ -183,42 +187,46 @@ function* turnsOf(
   wishes: readonly WishId[],
   base: Answer['best'],
   asked: (changed: Question) => Answer['best'],
-): Generator<TurningPoint> {
+): Generator<TurningStep> {
   const known = new Map<number, Answer['best']>()
-  const at = (value: number) => {
-    const place = lever.whole ? Math.round(value) : value
-    let best = known.get(place)
+  const place = (end: number, share: number) => {
+    const value = lever.from + share * (end - lever.from)
+    return lever.whole ? Math.round(value) : value
+  }
+  function* leader(value: number, wish: WishId): Generator<undefined, string | null> {
+    let best = known.get(value)
     if (best === undefined) {
-      best = asked(lever.with(place))
-      known.set(place, best)
+      best = asked(lever.with(value))
+      known.set(value, best)
+      yield
     }
-    return best
+    return best[wish]
   }
   for (const wish of wishes) {
     let nearest: TurningPoint | undefined
     for (const end of [lever.least, lever.most]) {
-      if (end === lever.from || (end < lever.from && lever.least >= lever.from)) continue
-      if (end === lever.most && lever.most <= lever.from) continue
+      const isBeyond = end === lever.least ? end < lever.from : end > lever.from
+      if (!isBeyond) continue
       let same = 0
       for (const look of LOOKS) {
-        const place = (share: number) => lever.from + share * (end - lever.from)
-        if (at(place(look))[wish] === base[wish]) {
+        if ((yield* leader(place(end, look), wish)) === base[wish]) {
           same = look
           continue
         }
         let other = look
         for (let i = 0; i < HALVINGS; i++) {
           const middle = (same + other) / 2
-          if (at(place(middle))[wish] === base[wish]) same = middle
+          if ((yield* leader(place(end, middle), wish)) === base[wish]) same = middle
           else other = middle
         }
+        const to = place(end, other)
         if (nearest === undefined || other < nearest.distance)
           nearest = {
             wish,
             input: lever.input,
             from: lever.from,
-            to: lever.whole ? Math.round(place(other)) : place(other),
-            way: at(place(other))[wish],
+            to,
+            way: yield* leader(to, wish),
             distance: other,
           }
         break

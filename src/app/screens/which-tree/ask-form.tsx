@@ -13,32 +13,44 @@ import { Tick } from './tick.tsx'
 export function AskForm({
   question,
   worthPerKg,
+  isMaker,
   onAsk,
 }: {
   readonly question: Question
   readonly worthPerKg: number
+  /** The maker's side asks for the fruit alone. */
+  readonly isMaker: boolean
   readonly onAsk: (question: Question) => void
 }) {
   const { t } = useTranslation()
   const say = (change: Partial<Question>) => onAsk({ ...question, ...change })
   const { amount, ground } = question
   const [cultivar, setCultivar] = useState(question.cultivar)
+  const fruit = (
+    <Pick
+      label={t('whichTree.fruit')}
+      value={question.species as string}
+      options={[...allSpecies()]
+        .sort((a, b) => a.commonName.localeCompare(b.commonName))
+        .map(({ id, commonName }) => ({ id: id as string, name: commonName }))}
+      onPick={id => {
+        const species = speciesById(id)
+        // What was overruled for one fruit does not hold for another.
+        if (species !== undefined) say({ species: species.id, set: {}, cultivar: '' })
+      }}
+    />
+  )
+  if (isMaker)
+    return (
+      <form className="ask sheet" onSubmit={event => event.preventDefault()}>
+        {fruit}
+      </form>
+    )
   return (
     <form className="ask sheet" onSubmit={event => event.preventDefault()}>
       <fieldset>
         <legend>{t('whichTree.groups.fruit')}</legend>
-        <Pick
-          label={t('whichTree.fruit')}
-          value={question.species as string}
-          options={[...allSpecies()]
-            .sort((a, b) => a.commonName.localeCompare(b.commonName))
-            .map(({ id, commonName }) => ({ id: id as string, name: commonName }))}
-          onPick={id => {
-            const species = speciesById(id)
-            // What was overruled for one fruit does not hold for another.
-            if (species !== undefined) say({ species: species.id, set: {}, cultivar: '' })
-          }}
-        />
+        {fruit}
         <Pick
           label={t('whichTree.want')}
           value={question.wanted}

@@ -1,13 +1,34 @@
 import type { WayToMake } from '../../../advice/index.ts'
 import type { RateRow } from '../../../api/index.ts'
-import type { Kind, ShareFigure } from '../../../trade/index.ts'
+import {
+  type Kind,
+  type MethodId,
+  markOfMethod,
+  type ShareFigure,
+  type TreeForm,
+} from '../../../trade/index.ts'
 
-/** The usual ways with the nursery's own price and learnt shares, where it has any for the same protocol. */
+const formByMark = {
+  seed: 'seedling',
+  cutting: 'cutting-grown',
+  layer: 'layered',
+  graft: 'worked',
+  bud: 'worked',
+  division: 'divided',
+} as const
+const formOf = (method: MethodId): TreeForm => formByMark[markOfMethod(method)]
+
+/** The middle of the prices of kinds, so that one dear cultivar does not speak for all. */
+const middle = (kinds: readonly Kind[]): number | undefined =>
+  kinds.map(({ price }) => price).sort((a, b) => a - b)[Math.floor((kinds.length - 1) / 2)]
+
+/** The usual ways with the nursery's own price (of the same protocol, else of trees of the same form) and learnt shares. */
 export function ownWays(
   ways: readonly WayToMake[],
   kinds: readonly Kind[],
   rates: readonly RateRow[],
 ): readonly WayToMake[] {
+  const trees = kinds.filter(({ form }) => form !== 'rootstock')
   const shares = new Map<string, ShareFigure>()
   for (const row of rates)
     if (row.from !== 'facts')
@@ -19,10 +40,13 @@ export function ownWays(
         sources: [],
       })
   return ways.map(way => {
-    const kind = kinds.find(one => one.ways.some(({ protocol }) => protocol === way.protocol.id))
+    const own = trees.filter(one => one.ways.some(({ protocol }) => protocol === way.protocol.id))
+    const alike = trees.filter(
+      ({ species, form }) => species === way.protocol.species && form === formOf(way.protocol.method),
+    )
     return {
       ...way,
-      price: kind?.price ?? way.price,
+      price: middle(own) ?? middle(alike) ?? way.price,
       shareOf: step => shares.get(`${way.protocol.id}/${step.id}`),
     }
   })

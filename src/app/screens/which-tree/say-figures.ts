@@ -66,11 +66,12 @@ export function bestOfColumns(answer: Answer): Readonly<Record<string, ReadonlyS
   }
   return Object.fromEntries(
     Object.entries(measures).map(([column, measure]) => {
-      const values = answer.ways.map(measure)
-      const best = Math.max(...values)
+      // A tree that never gives the wanted fruit is best at nothing.
+      const able = answer.ways.filter(({ cropSoFar }) => cropSoFar.mean.at(-1)! > 0)
+      const best = Math.max(...able.map(measure))
       const near = (value: number) => Number.isFinite(best) && value >= best - 1e-6 * Math.abs(best)
-      const ids = answer.ways.filter(way => near(measure(way))).map(({ way }) => way.id)
-      return [column, new Set(ids.length === answer.ways.length ? [] : ids)]
+      const ids = able.filter(way => near(measure(way))).map(({ way }) => way.id)
+      return [column, new Set(ids.length === able.length ? [] : ids)]
     }),
   )
 }

@@ -38,7 +38,7 @@ export function useTurns(
       while (performance.now() < until) {
         const next = search.next()
         if (next.done) return setFound({ of: answer, turns, isLooking: false })
-        turns.push(next.value)
+        if (next.value !== undefined) turns.push(next.value)
       }
       waiting = setTimeout(goOn)
     }

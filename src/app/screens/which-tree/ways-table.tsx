@@ -129,7 +129,6 @@ export function WaysTable({
                                   t('whichTree.waits', {
                                     count: Math.ceil(way.offer.waitYears),
                                     shown: format.number(Math.ceil(way.offer.waitYears)),
-                                    years: format.number(Math.ceil(way.offer.waitYears)),
                                   }),
                                 ]
                               : []),

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
-import { useCallback, useMemo } from 'react'
+import { useCallback, useMemo, useState } from 'react'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Question } from '../../../advice/index.ts'
 import { allSpecies, speciesById } from '../../../trade/facts/index.ts'
@@ -32,6 +33,7 @@ export function WhichTreeScreen() {
   const search = route.useSearch()
   const { view = 'buyer', only } = search
   const navigate = route.useNavigate()
+  const [isAsking, setAsking] = useState(false)
 
   const first = useMemo(() => {
     const known = new Set<string>(allSpecies().map(({ id }) => id))
@@ -96,8 +98,24 @@ export function WhichTreeScreen() {
         />
       </div>
       <div className="which-tree-columns">
-        <div className="which-tree-ask">
-          <AskForm key={question.species} question={question} worthPerKg={worth} onAsk={ask} />
+        <div className={isAsking ? 'which-tree-ask asking' : 'which-tree-ask'}>
+          <Button
+            className="plain wide ask-toggle"
+            aria-expanded={isAsking}
+            onPress={() => setAsking(!isAsking)}
+          >
+            {t(isAsking ? 'whichTree.askDone' : 'whichTree.askChange')}
+          </Button>
+          <p className="soft small ask-toggle">
+            {species.commonName}: {askedInWords(question, t, format)}
+          </p>
+          <AskForm
+            key={question.species}
+            question={question}
+            worthPerKg={worth}
+            isMaker={view === 'nursery'}
+            onAsk={ask}
+          />
           {offers.length > 0 && view === 'buyer' && (
             <Tick
               isOn={only === 'offered'}

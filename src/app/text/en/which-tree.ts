@@ -6,6 +6,8 @@ export const whichTree = {
   want: 'Wanted',
   wants: { named: 'A named fruit', any: 'Any good fruit' },
   cultivar: 'Name of the fruit',
+  askChange: 'Change what is asked',
+  askDone: 'Show the answer',
   groups: { fruit: 'What', place: 'Where', ground: 'Room', wish: 'Wish', money: 'Money' },
   amount: 'How much',
   amounts: { trees: 'Trees', area: 'Area' },
@@ -77,7 +79,6 @@ export const whichTree = {
   airLayer: 'Air layer',
   flask: 'From the flask',
   offered: '{{way}} ({{label}})',
-  waits: 'to be had in {{years}} years',
   waits_one: 'to be had in a year',
   waits_other: 'to be had in {{shown}} years',
   table: {
