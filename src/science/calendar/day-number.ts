@@ -69,6 +69,7 @@ export function dateOf(day: number): { year: number; month: number; date: number
 
 /**
  * Day of the year, 1 for 1 January.
+ * @source Gregorian calendar, ISO 8601
  * @example dayOfYear(20577) // 124
  */
 export const dayOfYear = (day: number): number => day - yearStart(dateOf(day).year) + 1

@@ -74,6 +74,7 @@ const shareOverByTriangle = (min: number, max: number, threshold: number): numbe
 /**
  * Degree-days from the mean of lowest and highest temperature alone: 0 on days whose mean is under the threshold, even
  * if their noon was not.
+ * @source as `degreeDays`
  * @example averageDegreeDays(8, 22, 10) // 5
  */
 export const averageDegreeDays = (min: number, max: number, lower: number): number =>
@@ -81,6 +82,7 @@ export const averageDegreeDays = (min: number, max: number, lower: number): numb
 
 /**
  * The same with lowest and highest first brought inside the thresholds.
+ * @source as `degreeDays`; the clipped mean is common practice
  * @example averageClippedDegreeDays(8, 22, 10, 30) // 6
  */
 export function averageClippedDegreeDays(min: number, max: number, lower: number, upper: number): number {

@@ -67,6 +67,7 @@ export function vapourPressureFromHumidityKPa(
  * @param vapourPressureKPa above 0
  * @returns °C
  * @throws RangeError for an argument out of range
+ * @source FAO Irrigation and Drainage Paper 56, eq. 11 turned round
  * @example dewPointCelsius(1.409) // 12.07
  */
 export function dewPointCelsius(vapourPressureKPa: number): number {

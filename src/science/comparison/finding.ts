@@ -31,6 +31,7 @@ const SHARP_ENOUGH = MATTERS / 2.802
  * @param standardError above 0
  * @param plants behind it, both together: only for `plantsMore`
  * @throws RangeError for an argument out of range
+ * @source normal law of a log odds ratio (Woolf 1955, Annals of Human Genetics 19:251-253, from memory); what matters is our choice
  * @example findingOf(1.2, 0.35, 80).chanceFirstBetter // 0.9997
  */
 export function findingOf(effect: number, standardError: number, plants: number): Finding {
@@ -58,6 +59,7 @@ export function findingOf(effect: number, standardError: number, plants: number)
 
 /**
  * The finding as an English sentence about two named things.
+ * @source as `findingOf`
  * @example findingInWords(findingOf(0.4, 0.5, 80), 'Ana', 'Ben') // 'Cannot tell yet between Ana and Ben: this may
  *   be chance. About 247 plants more would tell.'
  */

@@ -110,6 +110,7 @@ export function funnel(batches: readonly GroupedBatch[]): Funnel {
  * Correlation of plants of one batch, given that groups have shares of their own: the ρ at which Pearson's chi-square
  * of batches about their group's share, each scaled by 1 + (n − 1)·ρ, equals its degrees of freedom.
  * @returns 0 to 0.95; 0 where batches differ by no more than chance
+ * @source Williams 1982, Applied Statistics 31:144-148 (moment equation), from memory
  * @example correlationWithin([{ group: 'Ana', entered: 40, survived: 36 }, { group: 'Ana', entered: 40, survived:
  *   24 }]) // 0.2205
  */
@@ -150,6 +151,7 @@ function byGroup(batches: readonly GroupedBatch[]): Map<string, GroupedBatch[]> 
 /**
  * Difference of two groups on the logit scale, batches of each being alike by `correlation`.
  * @throws RangeError for an argument out of range
+ * @source Woolf 1955, Annals of Human Genetics 19:251-253 (log odds ratio), from memory; variance enlarged as Kish 1965
  * @example groupDifference([{ group: 'Ana', entered: 40, survived: 36 }], [{ group: 'Ben', entered: 40, survived:
  *   24 }], 0.05).effect // 1.698
  */

@@ -50,6 +50,7 @@ export function sampleForTwoShares(
  * The chance to find the difference with so many plants in each lot: the inverse of `sampleForTwoShares` without the
  * correction.
  * @throws RangeError for an argument out of range
+ * @source as `sampleForTwoShares`
  * @example powerForTwoShares(0.6, 0.8, 0.05, 82) // 0.804
  */
 export function powerForTwoShares(share1: number, share2: number, alpha: number, perLot: number): number {

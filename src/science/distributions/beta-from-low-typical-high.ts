@@ -22,6 +22,7 @@ const SHARPEST = 1e6
  * @param high 0 to 1
  * @returns alpha and beta; median and 90 % met to 1e-9
  * @throws RangeError for an argument out of range
+ * @source what is met, and how, is our choice; no source
  * @example betaFromLowTypicalHigh(0.5, 0.7, 0.85) // { alpha: 12.5, beta: 5.54 }
  */
 export function betaFromLowTypicalHigh(

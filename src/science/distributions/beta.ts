@@ -8,6 +8,7 @@ import { requireAbove, requireWithin } from '../bounds.ts'
  * @param beta above 0
  * @returns 0 to 1; agrees with R's pbeta to 1e-12
  * @throws RangeError for an argument out of range
+ * @source regularised incomplete beta function, computed by stdlib (base/dists/beta/cdf)
  * @example betaCdf(0.8, 8, 2) // 0.436
  */
 export function betaCdf(x: number, alpha: number, beta: number): number {
@@ -20,6 +21,7 @@ export function betaCdf(x: number, alpha: number, beta: number): number {
  * The x below which a share of a Beta(alpha, beta) distribution lies.
  * @param share 0 to 1
  * @throws RangeError for an argument out of range
+ * @source computed by stdlib (base/dists/beta/quantile)
  * @example betaQuantile(0.05, 8, 2) // 0.571
  */
 export function betaQuantile(share: number, alpha: number, beta: number): number {
@@ -33,6 +35,7 @@ export function betaQuantile(share: number, alpha: number, beta: number): number
  * Chance that at least `least` of `number` plants survive when each does so with the same known chance:
  * P(Binomial(n, p) ≥ k) = I_p(k, n − k + 1).
  * @param share the known chance, 0 to 1
+ * @source Johnson, Kemp & Kotz 2005, Univariate Discrete Distributions, ch. 3, from memory
  * @example binomialAtLeast(8, 10, 0.8) // 0.678
  */
 export function binomialAtLeast(least: number, number: number, share: number): number {

@@ -105,6 +105,7 @@ export interface CaliperAt {
 /**
  * Mean and spread of a batch's calipers when so many degree-days have gone by; stems do not shrink below 0.1 mm.
  * @throws RangeError for an argument out of range
+ * @source as `fitCaliper`
  * @example caliperAt(fitCaliper({ samples: [{ degreeDays: 800, meanMm: 7, sdMm: 1.2, number: 30 }],
  *   expectedRate: { mean: 0.3, sd: 0.1 } }), 1200).meanMm // 8.2
  */

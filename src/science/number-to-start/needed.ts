@@ -52,6 +52,7 @@ export interface ChanceInput extends CourseInput {
 /**
  * Chance that at least `wanted` of `start` plants come through all steps.
  * @throws RangeError for an argument out of range
+ * @source as `needed`
  * @example chanceOfAtLeast({ wanted: 100, start: 159, steps: [{ kind: 'uncertain', alpha: 8, beta: 2 }] }) // 0.9007
  */
 export function chanceOfAtLeast(input: ChanceInput): number {
@@ -63,6 +64,7 @@ export function chanceOfAtLeast(input: ChanceInput): number {
 /**
  * What comes out of a start: mean, standard deviation and the numbers below which 10, 50 and 90 of 100 cases stay.
  * @throws RangeError for an argument out of range
+ * @source as `needed`; moments of a beta-binomial chain
  * @example spreadOfStart({ start: 143, steps: [{ kind: 'uncertain', alpha: 8, beta: 2 }] }).mean // 114.4
  */
 export function spreadOfStart(input: CourseInput & { readonly start: number }): Spread {

@@ -19,6 +19,7 @@ export interface CaliperPair {
  * @param toleranceMm largest gap, 0 or more
  * @returns pairs by rising caliper of the stock, which is the order to lay out the trays
  * @throws RangeError for an argument out of range
+ * @source common practice (stems of like caliper), no source; pairs by assignment as `cheapestAssignment`
  * @example pairByCaliper([6, 8.2], [8, 6.5, 12], 0.5) // [{ scion: 0, stock: 1, gapMm: 0.5 }, { scion: 1, stock: 0, gapMm: 0.2 }]
  */
 export function pairByCaliper(

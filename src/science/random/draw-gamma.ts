@@ -21,6 +21,7 @@ export function drawGamma(random: SeededRandom, shape: number): number {
  * @param beta above 0
  * @returns 0 to 1
  * @throws RangeError for an argument out of range
+ * @source as `drawGamma`; a Beta as the share of two gammas
  * @example drawBeta(seededRandom(1), 8, 2) // 0.7744
  */
 export function drawBeta(random: SeededRandom, alpha: number, beta: number): number {

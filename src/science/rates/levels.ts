@@ -26,6 +26,7 @@ const NINE_OF_TEN = normalQuantile(0.95)
  * close to the average, with a wide interval. Order of first appearance.
  *
  * @throws RangeError for a factor that the model does not have
+ * @source as `fitRates`
  * @example levelEstimates(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
  *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), 'kind')[0].share // 0.8295
  */
@@ -64,6 +65,7 @@ export interface LevelDifference {
 /**
  * Two levels of a factor, shrunken, with what they share taken into account; interval of nine in ten.
  * @throws RangeError for an argument out of range
+ * @source as `fitRates`
  * @example levelDifference(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
  *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), 'kind', 'plum', 'fig').oddsRatio
  *   // 1.991
@@ -110,6 +112,7 @@ export interface FactorSpread {
 
 /**
  * The spread of every factor, widest first; batches (for no known reason) under the name given by `batchName`.
+ * @source as `fitRates`
  * @example spreads(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, { entered:
  *   40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] })).map(({ sdLogit }) => sdLogit) // [0.5381,
  *   0.5381]

@@ -35,6 +35,7 @@ export interface PredictedShare {
  *
  * @param offsetLogit known part of its logit, as that of the counts; 0 unless told
  * @returns shares 0 to 1; intervals hold what they say within a few points (measured in bench/coverage)
+ * @source as `fitRates`; moments of a logit-normal share by quadrature, matched by a Beta
  * @example predictShare(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
  *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), { kind: 'plum' }).mean // 0.7866
  */

@@ -59,6 +59,7 @@ export interface LotSample {
  * Chance that a sample shows no more than `allowed` faulty plants, so that the lot passes (hypergeometric).
  * @returns absolute error below 1e-10
  * @throws RangeError for an argument out of range
+ * @source hypergeometric distribution, as ISPM 31 (2008), appendix 2
  * @example chanceToAccept({ lot: 500, faulty: 20, sample: 50, allowed: 1 }) // 0.3865
  */
 export function chanceToAccept({ lot, faulty, sample, allowed }: LotSample): number {
@@ -78,6 +79,7 @@ export function chanceToAccept({ lot, faulty, sample, allowed }: LotSample): num
  * After a sample with `found` faulty plants: the largest number of faulty plants in the lot that still fits, with the
  * chance of so few being found at least 1 − sure.
  * @throws RangeError for an argument out of range
+ * @source as `plantsToInspect`, asked the other way
  * @example mostFaulty(240, 32, 0, 0.95) // 20
  */
 export function mostFaulty(lot: number, sample: number, found: number, sure: number): number {

@@ -74,6 +74,7 @@ export interface ReplicatesJudged {
  * Whether the replicates of a germination test agree with each other.
  * @param percents germination of two or four replicates of 100 seeds, per cent
  * @throws RangeError for an argument out of range
+ * @source the table that stands above in this file, with its own source
  * @example replicatesAgree([80, 95, 85, 88]) // { meanPercent: 87, rangePercent: 15, allowedPercent: 13, agree: false }
  */
 export function replicatesAgree(percents: readonly number[]): ReplicatesJudged {
@@ -99,6 +100,7 @@ export function replicatesAgree(percents: readonly number[]): ReplicatesJudged {
  * below 2).
  * @param meanPercent mean of both tests
  * @throws RangeError for an argument out of range
+ * @source the table that stands above in this file, with its own source
  * @example differenceAllowed(88) // 6
  */
 export function differenceAllowed(meanPercent: number): number | null {

@@ -7,6 +7,7 @@ import type { Rate } from '../number-to-start/rate.ts'
  * @param good whole, 0 or more
  * @param share of seedlings worth keeping, known or as a Beta
  * @param sure between 0 and 1
+ * @source beta-binomial as `needed`
  * @example seedlingsFor(1, { kind: 'known', share: 0.05 }, 0.9) // 45
  */
 export const seedlingsFor = (good: number, share: Rate, sure: number): number =>

@@ -116,6 +116,7 @@ export function byTime(
  * The time by which a share of plants is lost: where the curve first falls to 1 − share or below; half way
  * to the next loss where it lies exactly on it; null where it never does. With the curve's limits as bounds.
  * @throws RangeError for an argument out of range
+ * @source as `kaplanMeier`; limits as R's survival has them
  * @example timeOfLoss(kaplanMeier([{ time: 5, lost: 2, leftAlive: 0 }, { time: 9, lost: 1, leftAlive: 7 }]),
  *   0.25).time // 9
  */

@@ -184,6 +184,7 @@ const cdf = (z: number) =>
 /**
  * How long the next batch will be in the step. A group not seen before varies by the spread between groups too.
  * @returns log-normal time; the uncertainty of the mean is in its spread
+ * @source as `fitStepDuration`
  * @example durationQuantile(predictDuration(fitStepDuration([{ from: 20, to: 20 }, { from: 28, to: 28 }, { from:
  *   25, to: Infinity }])), 0.5) // 25.32
  */
@@ -198,6 +199,7 @@ export function predictDuration(model: DurationModel, group?: string): LogNormal
  * The time in the step that a share of batches does not exceed, given that this one has been in it for `soFar`.
  * @param share between 0 and 1: 0.5 is the middle
  * @throws RangeError for an argument out of range
+ * @source log-normal law cut off below; no source needed
  * @example durationQuantile({ meanLog: Math.log(28), sdLog: 0.2 }, 0.5, 0) // 28
  */
 export function durationQuantile(time: LogNormalTime, share: number, soFar = 0): number {

@@ -22,6 +22,7 @@ export interface TakeCurve {
 
 /**
  * Share of those concerned to whom it has happened by a day.
+ * @source log-normal law
  * @example happenedBy(timeFromLowHigh(14, 28), 21) // 0.6101
  */
 export const happenedBy = ({ meanLog, sdLog }: LogNormalTime, day: number): number =>
@@ -32,6 +33,7 @@ const NINE_OF_TEN = normalQuantile(0.95)
 /**
  * The log-normal time of which nine in ten lie from low to high.
  * @throws RangeError for an argument out of range
+ * @source log-normal law
  * @example timeFromLowHigh(14, 28).sdLog // 0.2107
  */
 export function timeFromLowHigh(low: number, high: number): LogNormalTime {
@@ -122,6 +124,7 @@ function averageLog(
  * @param day since the work; 0 gives the share that takes in the end
  * @returns 0 to 1; falls with the day where taking comes before dying
  * @throws RangeError for an argument out of range
+ * @source Bayes' rule; curve as `fitTakeCurve`
  * @example chanceStillTakes({ takesInTheEnd: 0.8, toTake: timeFromLowHigh(14, 28), toDie: null }, 28) // 0.17
  */
 export function chanceStillTakes(curve: TakeCurve, day: number): number {
