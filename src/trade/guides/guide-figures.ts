@@ -22,6 +22,14 @@ const shown = (key: QuantityKey, figure: Figure): Setting => {
   }
 }
 
+/** What is ordered and booked before the work: no measure for the hand at the bench. */
+const supplies: ReadonlySet<string> = new Set(
+  (
+    ['mediaLitresPerPlant', 'tapeMmPerPlant', 'tiesPerPlant', 'coverBagsPerPlant', 'waxMlPerPlant'] as const
+  ).map(key => quantityByKey[key].name),
+)
+const HOURLY = / by one person in an hour$/
+
 /** Every measure of a method that the program assumes, those of the hand first; each says where it comes from. */
 export function guideFigures(id: MethodId): readonly Setting[] {
   const method = methodById(id)
@@ -45,5 +53,9 @@ export function guideFigures(id: MethodId): readonly Setting[] {
     },
   ]
 }
+
+/** The measures that the bench card carries: sizes, strengths, warmth and days. */
+export const benchFigures = (id: MethodId): readonly Setting[] =>
+  guideFigures(id).filter(({ name }) => !supplies.has(name) && !HOURLY.test(name))
 
 export const guideName = (id: MethodId): string => methodById(id).label

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { allSpecies, methodById, sourceById } from '../facts/index.ts'
 import { MethodId, markOfMethod } from '../vocabulary.ts'
-import { allGuides, Drawing, guideFigures, guideOf } from './index.ts'
+import { allGuides, benchFigures, Drawing, guideFigures, guideOf } from './index.ts'
 
 describe('the guides', () => {
   test('cover every method of the vocabulary, each in its own words', () => {
@@ -62,6 +62,21 @@ describe('the figures of a guide', () => {
         expect(figure.sources.every(id => sourceById(id) !== undefined)).toBe(true)
       }
     }
+  })
+
+  test('on the bench card are those of the hand: no orders, no hours', () => {
+    for (const method of MethodId.options) {
+      const names = benchFigures(method).map(({ name }) => name)
+      expect(names.length, method).toBeGreaterThan(1)
+      expect(
+        names.filter(name => /tape|medium$|in an hour/.test(name)),
+        method,
+      ).toEqual([])
+    }
+    expect(benchFigures('air_layer').map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['width of the ring', 'days until it can move on']),
+    )
+    expect(benchFigures('top_wedge_graft').map(({ name }) => name)).toContain('stock stem at the cut')
   })
 
   test('name each measure once', () => {

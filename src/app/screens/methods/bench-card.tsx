@@ -1,5 +1,5 @@
 import { useTranslation } from 'react-i18next'
-import { type Guide, guideCautions, guideFigures, guideName } from '../../../trade/guides/index.ts'
+import { benchFigures, type Guide, guideCautions, guideName } from '../../../trade/guides/index.ts'
 import { markOfMethod, type Protocol } from '../../../trade/index.ts'
 import { useNames } from '../../data/use-names.ts'
 import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
@@ -54,7 +54,7 @@ export function BenchCard({
         <section>
           <p className="card-head">{t('methods.card.key')}</p>
           <dl>
-            {guideFigures(method).map(setting => {
+            {benchFigures(method).map(setting => {
               const { name, unit, figure } = inUnits(setting, format.units)
               const own = ownMeasure(protocols, setting.name)
               const shown = own === null ? figure : inUnits({ ...setting, figure: own }, format.units).figure
