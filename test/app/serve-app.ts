@@ -44,14 +44,18 @@ const listening = (child: ChildProcess): Promise<string> =>
     child.on('close', code => fail(new Error(`The program ended with ${code}: ${said}`)))
   })
 
-export async function serveApp(): Promise<ServedApp> {
+/** @param nursery what the nursery's record holds at the start */
+export async function serveApp(
+  nursery = smallNursery(localToday()),
+  ...flags: readonly string[]
+): Promise<ServedApp> {
   await Promise.all([buildServer(root), buildApp(root)])
   const data = mkdtempSync(join(tmpdir(), 'small-nursery-'))
-  const args = ['serve', '--no-open', '--empty', '--port', '0', '--data', data]
+  const args = ['serve', '--no-open', '--empty', '--port', '0', '--data', data, ...flags]
   const child = spawn(process.execPath, [join(root, 'dist/server/main.js'), ...args])
   const address = await listening(child)
   const client = createClient(address)
-  await client.pushEntries(smallNursery(localToday()))
+  if (nursery.length > 0) await client.pushEntries(nursery)
   const browser = await openBrowser()
 
   return {
