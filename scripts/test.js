@@ -98,16 +98,18 @@ await orSayTrouble(async () => {
   await installLibraries(root)
   console.log('Running every kind of test, two at a time:')
   const began = Date.now()
+  // The tests of both lanes that start the program wait for one build of it.
+  const building = builds()
   const lanes = await Promise.all([
     inTurn([
+      ['build', () => building],
       ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
       ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
-      ['build', builds],
       ['tests in a browser', () => tests('browser')],
     ]),
     inTurn([
       ['rules, properties, outside checks and floors', () => tests('unit')],
-      ['tests on a real database', () => tests('db')],
+      ['tests on a real database', () => building.then(() => tests('db'))],
     ]),
   ])
   const outcomes = lanes.flat()
