@@ -40,6 +40,10 @@ export interface Season {
   readonly shown?: readonly SeasonStart[]
   /** Area and hours that are given away already, to what is not planned here. */
   readonly taken?: Pick<LiveBatch, 'area' | 'labour'>
+  /** Young mother trees for which the mother block has ground; absent: no mother block is entered, and none limits. */
+  readonly groundForMothers?: number
+  /** 1 in weeks in which stems thicken, 0 in those in which they stand still; absent: they thicken all the year. */
+  readonly growing?: Uint8Array
   /** Groups of method and species that share good and bad years. */
   readonly yearGroups: readonly string[]
   /** What had to be assumed, in words. */

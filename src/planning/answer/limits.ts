@@ -87,6 +87,7 @@ const words: Record<string, (season: Season, row: Dual, from: number, to: number
     when: `season of ${yearOf(season, from)}`,
     per: '',
   }),
+  motherGround: () => ({ subject: 'Mother block', unit: 'young mother tree', when: 'its ground', per: '' }),
   storedWood: (season, row) => ({ ...motherWords(season, row), when: 'in store', per: '' }),
   licence: (season, { about }, from) => ({
     subject: `Licence of ${about}`,

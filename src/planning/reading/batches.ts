@@ -3,6 +3,7 @@ import { dateOf, dayNumber } from '../../science/index.ts'
 import type { Kind, Protocol, Skill } from '../../trade/index.ts'
 import type { Course, CourseStep, LiveBatch } from '../season.ts'
 import { arriving, type CourseReading, enteredByWeek, readCourse, standingIn } from './course.ts'
+import { weeksOfGrowth } from './growing-weeks.ts'
 import type { Held } from './held.ts'
 import { standingShare } from './standing-share.ts'
 import { yearGroupIndex } from './ways.ts'
@@ -29,12 +30,15 @@ export function readBatches(
       assumed.push(`Batch ${batch.name} is left out: its ${kind ? 'protocol' : 'kind'} is not registered.`)
       continue
     }
-    live.push(readBatch(batch, kind, protocol, weeks, reading, held.batches.has(batch.id), yearGroups))
+    live.push(
+      readBatch(nursery, batch, kind, protocol, weeks, reading, held.batches.has(batch.id), yearGroups),
+    )
   }
   return live
 }
 
 function readBatch(
+  nursery: Nursery,
   batch: Batch,
   kind: Kind,
   protocol: Protocol,
@@ -73,7 +77,7 @@ function readBatch(
     onHold: isHeld,
     finishedWeeksAgo: batch.finished > 0 ? Math.max(0, Math.floor((weeks.today - finishedOn) / 7)) : 0,
     portions: batch.finished > 0 ? [...portions, finishedPortion] : portions,
-    course: { ...course, rootstock: null, caliper: measuredCaliper(batch, course, weeks.today) },
+    course: { ...course, rootstock: null, caliper: measuredCaliper(nursery, batch, course, weeks.today) },
     ready,
     area: [...area].map(([place, squareMetres]) => ({ place, squareMetres })),
     labour: [...labour].map(([skill, minutes]) => ({ skill, minutes })),
@@ -124,13 +128,13 @@ function carryOn(
 }
 
 /** The batch's own caliper where it was measured, carried on to when it is ready (or, if it is, to today). */
-function measuredCaliper(batch: Batch, course: Course, today: number): Course['caliper'] {
+function measuredCaliper(nursery: Nursery, batch: Batch, course: Course, today: number): Course['caliper'] {
   const last = batch.calipers.at(-1)
   const { caliper } = course
   if (!caliper) return null
   if (!last) {
     if (batch.finished === 0 || !batch.finishedOn) return caliper
-    const weeks = Math.max(0, (today - dayNumber(batch.finishedOn)) / 7)
+    const weeks = weeksOfGrowth(nursery, dayNumber(batch.finishedOn), today)
     return { ...caliper, meanMmWhenReady: caliper.meanMmWhenReady + caliper.mmPerWeek * weeks }
   }
   const mean = last.calipersMm.reduce((sum, mm) => sum + mm, 0) / last.calipersMm.length
@@ -147,6 +151,6 @@ function measuredCaliper(batch: Batch, course: Course, today: number): Course['c
     .reduce((sum, { medianDays }) => sum + medianDays, 0)
   const readyOn =
     batch.finished > 0 ? today : Math.max(today, dayNumber(batch.portions[0]?.since ?? last.on) + daysToReady)
-  const weeks = Math.max(0, (readyOn - dayNumber(last.on)) / 7)
+  const weeks = weeksOfGrowth(nursery, dayNumber(last.on), readyOn)
   return { ...caliper, meanMmWhenReady: mean + caliper.mmPerWeek * weeks, spreadShare }
 }

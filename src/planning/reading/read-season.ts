@@ -5,6 +5,8 @@ import { readRateBook } from '../rates/read-rate-book.ts'
 import type { Season, SeasonKind } from '../season.ts'
 import { readBatches } from './batches.ts'
 import type { CourseReading } from './course.ts'
+import { groundForMothers } from './ground-for-mothers.ts'
+import { growingWeeks } from './growing-weeks.ts'
 import { readHeld } from './held.ts'
 import { readLicences } from './licences.ts'
 import { readOrders } from './orders.ts'
@@ -51,6 +53,7 @@ export function readSeason(nursery: Nursery, today: string): Season {
   const orders = readOrders(nursery, weeks, kindIndex, assumed)
   const kinds = readKinds(nursery, placeIndex)
   const { prices } = nursery
+  const ground = groundForMothers(nursery, places)
   return {
     firstWeek: weeks.first,
     weeks: weeks.count,
@@ -71,6 +74,8 @@ export function readSeason(nursery: Nursery, today: string): Season {
     },
     accepted: acceptedStarts(ways, [...kindIndex.keys()], accepted),
     worthOfMoving: nursery.settings.worthOfMoving,
+    growing: growingWeeks(nursery, weeks),
+    ...(ground === undefined ? {} : { groundForMothers: ground }),
     yearGroups,
     assumed,
   }

@@ -97,10 +97,11 @@ test('a young mother gives nothing in her first year, then more each year', () =
   expect(givesInSeason(byAge, 0, 210)).toBe(40)
 })
 
-test('building up: mothers are planted two years before a large order, as many as its wood asks, and no more', async () => {
+/** An order of 400 new apples due in week 150, worked in week 140 only; the mothers that stand give 20 sticks a year. */
+const buildingUp = (groundForMothers?: number) => {
   const weeks = 170
   const wood = everyWeek(weeks, 1000)
-  const season = tinySeason({
+  return tinySeason({
     weeks,
     kinds: [tinyKind('new apple')],
     ways: [
@@ -112,6 +113,7 @@ test('building up: mothers are planted two years before a large order, as many a
       },
     ],
     orders: [{ kind: 0, number: 400, dueWeek: 150, price: 10 }],
+    ...(groundForMothers === undefined ? {} : { more: { groundForMothers } }),
     pools: [
       pool({
         perWeek: wood,
@@ -120,11 +122,23 @@ test('building up: mothers are planted two years before a large order, as many a
       }),
     ],
   })
-  const { planted, starts, objective } = await solved(season)
+}
+
+test('building up: mothers are planted two years before a large order, as many as its wood asks, and no more', async () => {
+  const { planted, starts, objective } = await solved(buildingUp())
   // 400 trees ← 500 plants ← 100 sticks; 20 stand; 80 more are those of two mothers in their third year.
   expect(planted.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(2, 6)
   // The season in which they are cut begins in week 104: planted by week 0 they are two years old.
   expect(planted.every(({ week }) => week === 0)).toBe(true)
   expect(starts[0]!.number).toBeCloseTo(500, 4)
   expect(objective).toBeCloseTo(500 + 2 * 25, 4)
+})
+
+test('building up needs ground: with room for one mother the order is short by what the other would give, and that is its worth', async () => {
+  const { planted, short, dual } = await solved(buildingUp(1))
+  // 20 + 40 sticks make 300 plants, 240 trees of 400.
+  expect(planted.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(1, 6)
+  expect(short[0]).toBeCloseTo(160, 4)
+  // One more tree: 40 sticks, 200 plants at 1, 160 trees at 15 not lost, less the 25 that it costs.
+  expect(dual('motherGround/mother block')).toBeCloseTo(-(160 * 15 - 200 - 25), 4)
 })

@@ -19,6 +19,8 @@ interface Taker {
  *   Σ drawn over a season ≤ per season + Σ per season(age) · planted(m, w)         age: years since week w
  * Where the mothers have no bound by the week, only the seasons are told apart. Mothers are pooled here, and what is
  * taken is shared out among them afterwards.
+ * Young mothers stand to the end, and the mother block has ground for so many:
+ *   Σ planted(m, w) ≤ ground for mothers
  * Said as: "{pool}, {season}: one more … is worth {worth}."
  */
 export const motherSupply: SeasonRule = draft => {
@@ -30,6 +32,14 @@ export const motherSupply: SeasonRule = draft => {
   draft.season.pools.forEach((pool, p) => {
     if (takers[p]!.length > 0) supplyOfPool(draft, pool, p, takers[p]!)
   })
+  groundForMothers(draft)
+}
+
+function groundForMothers({ season, model, planted }: SeasonDraft): void {
+  const upper = season.groundForMothers
+  if (upper === undefined || planted.length === 0) return
+  const row = model.row({ rule: 'motherGround', subject: 0, about: 'mother block', week: -1, upper })
+  for (const { column } of planted) model.put(row, column, 1)
 }
 
 /** Where wood for a week may come from: a stretch of cutting weeks or a stored lot, and the rows that it counts in. */

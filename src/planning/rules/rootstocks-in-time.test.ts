@@ -155,3 +155,35 @@ test('three storeys: an interstem is worked on a seedling before it is worked it
     [2, 80],
   ])
 })
+
+test('stems stand still in winter: of 8 weeks of growth two are before it and six after', async () => {
+  // Ready in week 10 at 6 mm, half a millimetre a week, fit for the cut to 10 mm: 8 weeks of growth. Weeks 12 to 19 are
+  // still, so they are 10 mm in week 26 and too thick in week 27.
+  const still = (graft: number) => ({
+    ...grafted([3], [graft], noSpread),
+    growing: Uint8Array.from({ length: 40 }, (_, week) => (week >= 12 && week <= 19 ? 0 : 1)),
+  })
+  expect((await solved(still(26))).short[0]).toBeCloseTo(0, 4)
+  expect((await solved(still(27))).short[0]).toBeCloseTo(100, 4)
+})
+
+test('a batch that lives and is ready later is worked then; beyond it seed is sown, and one stem more saves a seed', async () => {
+  // 60 stems are ready in week 6, when they can be cut until week 14; worked in week 12. 100 trees ← 200 grafts: 140 stems
+  // of own seed, 175 seeds at 1.
+  const season = grafted([3], [12], noSpread)
+  const ready = new Float64Array(40)
+  ready[6] = 60
+  const living = finishedBatch(60, 0, {
+    kind: 1,
+    ready,
+    portions: [{ number: 60, step: 0, daysIn: 0, alpha: 1e9, beta: 1 }],
+    course: tinyCourse([{ ...certain(1), days: 42 }], { caliper: noSpread }),
+  })
+  const { starts, objective, dual } = await solved({ ...season, batches: [living] })
+  expect(starts.find(({ way }) => way === 1)!.number).toBeCloseTo(175, 3)
+  expect(objective).toBeCloseTo(200 * 2 + 175, 3)
+  expect(dual('ordersByTheirDate/order-0')).toBeCloseTo(6.5, 6)
+  // Ready in week 6 and worked in week 16: grown too thick by then, so all are raised anew.
+  const late = await solved({ ...grafted([3], [16], noSpread), batches: [living] })
+  expect(late.starts.find(({ way }) => way === 1)!.number).toBeCloseTo(250, 3)
+})

@@ -1,7 +1,7 @@
 import { normalCdf } from '../../science/index.ts'
 import { grouped } from '../grouped.ts'
 import type { RootstockUseColumn } from '../model/season-model.ts'
-import type { Course } from '../season.ts'
+import type { Course, Season } from '../season.ts'
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
 
 /** Weeks after a rootstock is ready beyond which we no longer follow how it thickens. */
@@ -9,7 +9,7 @@ const LONGEST_FOLLOWED = 104
 
 /**
  * A graft takes a rootstock whose stem lies in the caliper window of the cut, in the week in which it is worked.
- * Stems thicken at one pace, so each enters the window (grows past its lower bound) and leaves it later. In the weeks
+ * Stems thicken at one pace, and not at all in the still weeks of winter, so each enters the window (grows past its lower bound) and leaves it later. In the weeks
  * u₁ < u₂ < … in which rootstocks of the kind are worked with a cut:
  *   workable(k, c, uᵢ) ≤ workable(k, c, uᵢ₋₁) + entered(uᵢ₋₁ + 1 … uᵢ) − used(k, c, uᵢ)
  *   workable(k, c, uᵢ) ≤ entered until uᵢ − left until uᵢ₊₁
@@ -56,7 +56,7 @@ function workableStems(
     stems.left.fill(0)
     for (const { from, ready, course } of parts) {
       if (!shares.has(course)) shares.set(course, workableByAge(course.caliper, minMm, maxMm))
-      spreadOver(season.weeks - 1, from, ready, shares.get(course)!, stems.entered, stems.left)
+      spreadOver(season, from, ready, shares.get(course)!, stems.entered, stems.left)
     }
     for (let week = 1; week < season.weeks; week++) {
       stems.entered[week]! += stems.entered[week - 1]!
@@ -108,7 +108,7 @@ function workableStems(
 }
 
 /**
- * Share of stems that enter a caliper window, and that leave it, in each week since they were ready.
+ * Share of stems that enter a caliper window, and that leave it, in each week of growth since they were ready.
  * d = d₀ + growth · weeks, d₀ ~ Normal(mean, (spread · mean)²). Without a growth curve all are inside from the first.
  * @example workableByAge({ meanMmWhenReady: 8, mmPerWeek: 0, spreadShare: 0.125 }, 7, 9) // 0.683 enter, none leave
  */
@@ -144,8 +144,9 @@ export function workableByAge(
 /** Tails under half a per cent are counted into their neighbour. */
 const rounded = (share: number) => (share < 0.005 ? 0 : share > 0.995 ? 1 : share)
 
+/** Adds the stems that enter and leave in each week; in weeks in which stems stand still none do. */
 function spreadOver(
-  last: number,
+  { weeks, growing }: Pick<Season, 'weeks' | 'growing'>,
   from: number,
   ready: Float64Array,
   { enters, leaves }: { readonly enters: Float64Array; readonly leaves: Float64Array },
@@ -154,10 +155,11 @@ function spreadOver(
 ): void {
   for (let k = 0; k < ready.length; k++) {
     if (ready[k] === 0) continue
-    const most = Math.min(enters.length, last + 1 - from - k)
-    for (let age = 0; age < most; age++) {
-      entered[from + k + age]! += ready[k]! * enters[age]!
-      left[from + k + age]! += ready[k]! * leaves[age]!
+    for (let week = from + k, grown = 0; week < weeks && grown < enters.length; week++) {
+      if (week > from + k && growing?.[week] === 0) continue
+      entered[week]! += ready[k]! * enters[grown]!
+      left[week]! += ready[k]! * leaves[grown]!
+      grown++
     }
   }
 }

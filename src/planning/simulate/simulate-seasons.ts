@@ -91,7 +91,7 @@ export function simulation(season: Season, starts: readonly SeasonStart[]): Simu
   const { weeks, orders, places } = season
   const { free, grafts, lines, standing, curves, yearKeys } = runsOf(season, starts)
   const weeksBack = Math.max(1, ...standing.map(({ weeksAgo }) => weeksAgo))
-  const stock = emptyStock(lines, weeks, weeksBack)
+  const stock = emptyStock(lines, weeks, weeksBack, season.growing)
   const deliveries = noDeliveries(season, lines)
   const loads = noLoads(season, lines)
   const yearScores = new Float64Array(yearKeys.length)

@@ -22,7 +22,12 @@ export interface Stock {
   outgrow(line: number): number
 }
 
-export function emptyStock(lines: readonly StockLine[], weeks: number, weeksBack: number): Stock {
+export function emptyStock(
+  lines: readonly StockLine[],
+  weeks: number,
+  weeksBack: number,
+  growing?: Uint8Array,
+): Stock {
   const count = lines.length
   const usable = Int32Array.from(lines, line => Math.min(line.usableWeeks, weeks + weeksBack))
   const cells = (weeks + weeksBack) * count
@@ -33,6 +38,10 @@ export function emptyStock(lines: readonly StockLine[], weeks: number, weeksBack
   const oldest = new Int32Array(count)
   const onHand = new Int32Array(count)
   let now = -1
+  /** Weeks of thickening since this week: the caliper of what was ready before is that of today. */
+  const grown = new Int32Array(weeks + weeksBack)
+  for (let week = 1; week < weeks; week++)
+    grown[week + weeksBack] = grown[week + weeksBack - 1]! + (growing?.[week] ?? 1)
 
   const firstCell = (line: number) => Math.max(oldest[line]!, now + weeksBack - usable[line]!)
 
@@ -80,7 +89,7 @@ export function emptyStock(lines: readonly StockLine[], weeks: number, weeksBack
       for (let back = firstCell(line); back <= now + weeksBack && got < wanted; back++) {
         const cell = back * count + line
         if (left[cell] === 0) continue
-        const age = now + weeksBack - back
+        const age = grown[now + weeksBack]! - grown[back]!
         const thickest = Math.min(workable.thickest[age]!, takenAbove[cell]!)
         const fit = Math.round(begun[cell]! * (thickest - workable.thinnest[age]!))
         const take = Math.min(left[cell]!, Math.max(0, fit), wanted - got)
