@@ -1,5 +1,14 @@
 import { spawn } from 'node:child_process'
-import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  unlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
@@ -22,11 +31,13 @@ afterEach(() => rmSync(house, { recursive: true }))
 const program = (text: string) => writeFileSync(join(house, 'src/cli/main.ts'), text)
 
 /** Runs a script to its end, or sends it a signal once it has printed something. */
-function run(script: string, args: string[], signal?: NodeJS.Signals) {
+function run(script: string, args: string[], signal?: NodeJS.Signals, env: NodeJS.ProcessEnv = {}) {
   return new Promise<{ code: number | null; data: string; said: string }>(done => {
     let data = ''
     let said = ''
-    const child = spawn(process.execPath, [join(house, 'scripts', script), ...args])
+    const child = spawn(process.execPath, [join(house, 'scripts', script), ...args], {
+      env: { ...process.env, ...env },
+    })
     child.stdout.on('data', (chunk: Buffer) => {
       if (signal && data === '') child.kill(signal)
       data += chunk
@@ -89,4 +100,30 @@ test('a program that cannot be built says where, and the next start tries again'
 
   program('console.log("mended")')
   expect(await run('start.js', [])).toMatchObject({ code: 0, data: 'mended\n' })
+})
+
+test('a Node that is too old is refused with the version that is needed, before anything else is done', async () => {
+  const settings = JSON.parse(readFileSync(join(house, 'package.json'), 'utf8'))
+  writeFileSync(join(house, 'package.json'), JSON.stringify({ ...settings, engines: { node: '>=99.1' } }))
+  for (const script of ['start.js', 'test.js', 'budstick.js']) {
+    const { code, data, said } = await run(script, [])
+    expect([code, data]).toEqual([1, ''])
+    expect(said).toMatch(
+      /^\nBudstick needs Node 99\.1 or newer, and this is Node \d+[\s\S]*run the same command again\.\n$/,
+    )
+  }
+})
+
+test('without a network the libraries cannot be fetched, and what to do is said instead of what npm says', {
+  timeout: 120_000,
+}, async () => {
+  unlinkSync(join(house, 'node_modules'))
+  const { code, data, said } = await run('start.js', [], undefined, {
+    npm_config_registry: 'http://127.0.0.1:9/',
+    npm_config_cache: join(house, 'npm-cache'),
+  })
+  expect([code, data]).toEqual([1, ''])
+  expect(said).toMatch(
+    /\nInstalling the libraries failed: the package registry cannot be reached\. Connect to the internet/,
+  )
 })
