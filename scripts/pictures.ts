@@ -19,6 +19,9 @@ const screens: readonly (readonly [name: string, path: string])[] = [
   ['mothers', '/mothers'],
   ['rates', '/rates'],
   ['year', '/year'],
+  ['which-tree', '/which-tree?fruit=apple&area=600'],
+  ['which-way', '/which-tree?fruit=apple&view=nursery'],
+  ['plant', '/plant.html?fruit=lemon&pot=50&winter=moved+inside'],
   ['checks', '/checks'],
   ['settings', '/settings'],
 ]

@@ -12,15 +12,32 @@ const question = Question.parse({
 const answer = whichTree(question)!
 const all = [...turningPoints(question, answer)].filter(step => step !== undefined)
 
-test('beyond a turning point another way leads, and just short of it the same one does', () => {
-  const points = all.filter(({ wish }) => wish === 'money')
-  expect(points.length).toBeGreaterThan(2)
-  const worth = points.find(({ input }) => input === 'fruitWorthPerKg')!
+test('beyond a turning point another way leads, and well short of it the same one does', () => {
+  const money = all.filter(({ wish }) => wish === 'money')
+  expect(money.length).toBeGreaterThan(0)
+  for (let i = 1; i < money.length; i++) expect(money[i]!.distance).toBeLessThan(money[i - 1]!.distance)
+  const nearest = money.at(-1)!
   const leaderAt = (value: number) =>
-    whichTree({ ...question, set: { fruitWorthPerKg: value } }, 100)!.best.money
-  expect(leaderAt(worth.to)).toBe(worth.way)
-  expect(leaderAt(worth.to)).not.toBe(answer.best.money)
-  expect(leaderAt(worth.from + 0.9 * (worth.to - worth.from))).toBe(answer.best.money)
+    whichTree(
+      {
+        ...question,
+        offers: [
+          {
+            form: 'worked',
+            rootstock: 'semi-dwarfing',
+            label: 'asked',
+            price: value,
+            waitYears: 0,
+            chance: 1,
+          },
+        ],
+      },
+      60,
+    )!.best.money
+  expect(nearest.input).toBe('price of the leading way')
+  expect(nearest.way).not.toBe(answer.best.money)
+  expect(leaderAt(nearest.to)).toBe(nearest.way)
+  expect(leaderAt(nearest.from + 0.8 * (nearest.to - nearest.from))).toBe(answer.best.money)
 })
 
 test('every turning point names an input that moved, and a distance between nothing and all', () => {

@@ -38,7 +38,7 @@ interface Lever {
 }
 
 /** Fewer futures than an answer has: a turning point is given to a tenth or so. */
-const FUTURES = 100
+const FUTURES = 60
 /** How far out to look at first, as shares of the way to the end; then halved in between. */
 const LOOKS = [0.2, 0.5, 1]
 const HALVINGS = 6
@@ -170,23 +170,36 @@ function saidLevers(question: Question): readonly Lever[] {
 /** A turning point found, or undefined after each step on the way: a screen may breathe between any two. */
 export type TurningStep = TurningPoint | undefined
 
-/** Turning points, one step at a time. */
+/** Turning points, one step at a time: for each wish the nearest found so far, each nearer than the one before. */
 export function* turningPoints(question: Question, answer: Answer): Generator<TurningStep> {
   const asked = (changed: Question) => whichTree(changed, FUTURES)!.best
   const base = asked(question)
   yield
   // Where fewer futures give another leader, it is too close to say what would turn it.
   const wishes = WISHES.filter(wish => base[wish] !== null && base[wish] === answer.best[wish])
-  for (const lever of leversOf(question, answer, null)) yield* turnsOf(lever, wishes, base, asked)
+  const nearest = new Map<WishId, number>()
+  for (const lever of leversOf(question, answer, null))
+    yield* turnsOf(
+      lever,
+      wishes.filter(wish => matters(lever, wish)),
+      base,
+      asked,
+      nearest,
+    )
   for (const wish of wishes.filter(one => one === 'money' || one === 'cheapest'))
-    for (const lever of leversOf(question, answer, wish)) yield* turnsOf(lever, [wish], base, asked)
+    for (const lever of leversOf(question, answer, wish)) yield* turnsOf(lever, [wish], base, asked, nearest)
 }
+
+/** How long a tree lives is not a matter of how far one looks, nor of what money earns. */
+const matters = ({ input }: Lever, wish: WishId): boolean =>
+  wish !== 'sure to live' || (input !== 'yearsAhead' && input !== 'interest')
 
 function* turnsOf(
   lever: Lever,
   wishes: readonly WishId[],
   base: Answer['best'],
   asked: (changed: Question) => Answer['best'],
+  nearest: Map<WishId, number>,
 ): Generator<TurningStep> {
   const known = new Map<number, Answer['best']>()
   const place = (end: number, share: number) => {
@@ -203,25 +216,28 @@ function* turnsOf(
     return best[wish]
   }
   for (const wish of wishes) {
-    let nearest: TurningPoint | undefined
     for (const end of [lever.least, lever.most]) {
       const isBeyond = end === lever.least ? end < lever.from : end > lever.from
       if (!isBeyond) continue
       let same = 0
+      // What lies no nearer than a turning point already found is not looked at.
+      const isNearer = () => same < (nearest.get(wish) ?? 1)
       for (const look of LOOKS) {
+        if (!isNearer()) break
         if ((yield* leader(place(end, look), wish)) === base[wish]) {
           same = look
           continue
         }
         let other = look
-        for (let i = 0; i < HALVINGS; i++) {
+        for (let i = 0; i < HALVINGS && isNearer(); i++) {
           const middle = (same + other) / 2
           if ((yield* leader(place(end, middle), wish)) === base[wish]) same = middle
           else other = middle
         }
-        const to = place(end, other)
-        if (nearest === undefined || other < nearest.distance)
-          nearest = {
+        if (other < (nearest.get(wish) ?? 1.01)) {
+          nearest.set(wish, other)
+          const to = place(end, other)
+          yield {
             wish,
             input: lever.input,
             from: lever.from,
@@ -229,9 +245,9 @@ function* turnsOf(
             way: yield* leader(to, wish),
             distance: other,
           }
+        }
         break
       }
     }
-    if (nearest !== undefined) yield nearest
   }
 }

@@ -55,6 +55,7 @@ export function CropPicture({
             className="crop"
             width={width}
             height={layout.height}
+            viewBox={`0 0 ${width} ${layout.height}`}
             role="img"
             aria-label={`${t('whichTree.chartAria')} ${says}`}
           >

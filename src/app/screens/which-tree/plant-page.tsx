@@ -18,7 +18,9 @@ export function PlantPage({ asked }: { readonly asked: Question }) {
     <main className="stack which-tree plant-page">
       <header>
         <h1>{t('whichTree.sheet.title', { fruit })}</h1>
-        <p>{askedInWords(question, t, format)}.</p>
+        <p>
+          {t('whichTree.sheet.asked')}: {askedInWords(question, t, format)}.
+        </p>
       </header>
       {answer !== undefined && (
         <AnswerView question={question} answer={answer} format={format} onAsk={null} />

@@ -82,7 +82,7 @@ export function WhichTreeScreen() {
             {[nursery?.site?.name, t('whichTree.sheet.made', { day: format.fullDay(deviceDay()) })]
               .filter(Boolean)
               .join('. ')}
-            . {askedInWords(question, t, format)}.
+            . {t('whichTree.sheet.asked')}: {askedInWords(question, t, format)}.
           </p>
         </div>
         <Choices

@@ -200,7 +200,6 @@ export const whichTree = {
   },
   sheet: {
     title: 'Which tree: {{fruit}}',
-    from: '{{site}}',
     asked: 'Asked',
     made: 'Reckoned on {{day}}',
     estimate:
