@@ -29,6 +29,8 @@ const screens = [
   '/mothers?mother={mother}',
   '/rates?show=all',
   '/year',
+  '/methods',
+  '/methods/air_layer',
   '/which-tree?fruit=apple&area=600&rework=yes',
   '/which-tree?view=nursery',
   '/plant.html?fruit=lemon&pot=50',

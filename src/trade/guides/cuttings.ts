@@ -1,5 +1,5 @@
 import { ibaPpm } from '../facts/general/hormone-strength.ts'
-import { fails, known, step, usual, weeks } from './draft.ts'
+import { fails, hormone, step, usual, weeks } from './draft.ts'
 import type { Guide } from './guide.ts'
 
 const leafyFailures = [
@@ -87,10 +87,7 @@ export const cuttingGuides: readonly Guide[] = [
         'Roots made in mist are brittle and leaves are thin: both need a week or two to harden.',
       ),
     ],
-    measures: [
-      known('hormone (IBA), quick dip: general range', 'ppm', ibaPpm.softwoodQuickDip),
-      usual('depth in the dip', 'mm', 5, 10, 15),
-    ],
+    measures: [hormone('quick dip', ibaPpm.softwoodQuickDip), usual('depth in the dip', 'mm', 5, 10, 15)],
     failures: leafyFailures,
     aftercare: leafyCare,
     cautions: ['blade', 'tools', 'hormone', 'electricity', 'heat', 'medium'],
@@ -146,7 +143,7 @@ export const cuttingGuides: readonly Guide[] = [
       ),
     ],
     measures: [
-      known('hormone (IBA), quick dip: general range', 'ppm', ibaPpm.semiHardwoodQuickDip),
+      hormone('quick dip', ibaPpm.semiHardwoodQuickDip),
       usual('length of the wound', 'mm', 10, 15, 25),
       usual('leaves left on', '', 2, 3, 4, 'large leaves halved'),
     ],
@@ -203,7 +200,7 @@ export const cuttingGuides: readonly Guide[] = [
       ),
     ],
     measures: [
-      known('hormone (IBA), quick dip: general range', 'ppm', ibaPpm.hardwoodQuickDip),
+      hormone('quick dip', ibaPpm.hardwoodQuickDip),
       usual('thickness', 'mm', 6, 10, 20),
       usual('buds above the ground', '', 1, 2, 2),
     ],

@@ -1,3 +1,4 @@
+import { quantityByKey } from '../facts/quantity.ts'
 import { commonPractice, type Figure } from '../figure.ts'
 import type { Setting } from '../protocol.ts'
 import type { Drawing } from './drawing.ts'
@@ -25,6 +26,13 @@ export const usual = (
 })
 
 export const known = (name: string, unit: string, figure: Figure): Setting => ({ name, unit, figure })
+
+/** Rooting hormone under the name that protocols give it, so that a nursery's own strength stands beside it. */
+export const hormone = (how: string, figure: Figure): Setting => ({
+  name: quantityByKey.ibaPpm.name,
+  unit: quantityByKey.ibaPpm.unit,
+  figure: { ...figure, note: figure.note === undefined ? how : `${how}: ${figure.note}` },
+})
 
 export const fails = (sign: string, ...causes: readonly string[]): Guide['failures'][number] => ({
   sign,

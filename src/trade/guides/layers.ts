@@ -1,5 +1,5 @@
 import { ibaPpm } from '../facts/general/hormone-strength.ts'
-import { fails, known, step, usual, weeks } from './draft.ts'
+import { fails, hormone, step, usual, weeks } from './draft.ts'
 import type { Guide } from './guide.ts'
 
 export const layerGuides: readonly Guide[] = [
@@ -63,7 +63,7 @@ export const layerGuides: readonly Guide[] = [
     ],
     measures: [
       usual('ring against branch', 'times as wide', 1, 1.5, 2),
-      known('hormone (IBA), paste or brush: general range', 'ppm', ibaPpm.airLayerPaste),
+      hormone('paste or brush', ibaPpm.airLayerPaste),
       usual('leaves taken off at potting', '%', 30, 50, 70),
     ],
     failures: [
@@ -143,7 +143,7 @@ export const layerGuides: readonly Guide[] = [
     measures: [
       usual('height of the finished mound', 'mm', 150, 200, 300),
       usual('share of the shoot covered', '%', 30, 50, 50),
-      known('hormone (IBA) where shoots are ringed', 'ppm', ibaPpm.moundLayerRinged),
+      hormone('where shoots are ringed', ibaPpm.moundLayerRinged),
     ],
     failures: [
       fails('Strong shoots, few roots', 'mounded too late', 'mound dry', 'medium too heavy'),

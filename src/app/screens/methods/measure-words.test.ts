@@ -18,6 +18,8 @@ test('warmth is told in Fahrenheit and lengths in inches where the nursery count
     unit: 'in',
     figure: { low: 1, typical: 2, high: 4 },
   })
+  // 1 ft = 0.3048 m exactly, so that 1 m² holds 10.7639 ft².
+  expect(inUnits(setting('a m²', 0, 107.639, 1076.39), 'us').figure.typical).toBeCloseTo(10, 4)
   expect(inUnits(setting('ppm', 1, 2, 3), 'us')).toEqual(setting('ppm', 1, 2, 3))
   expect(inUnits(setting('°C', 20, 24, 27), 'metric')).toEqual(setting('°C', 20, 24, 27))
 })

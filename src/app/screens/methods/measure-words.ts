@@ -1,4 +1,10 @@
-import { type Figure, fahrenheitFromCelsius, inchesFromMm, type Setting } from '../../../trade/index.ts'
+import {
+  type Figure,
+  fahrenheitFromCelsius,
+  inchesFromMm,
+  type Setting,
+  squareFeetFromSquareMetres,
+} from '../../../trade/index.ts'
 import type { Units } from '../../text/format.ts'
 
 /** A measure as the reader's units have it. */
@@ -8,7 +14,9 @@ export function inUnits({ name, unit, figure }: Setting, units: Units): Setting 
       ? ({ to: fahrenheitFromCelsius, unit: '°F' } as const)
       : units === 'us' && unit === 'mm'
         ? ({ to: inchesFromMm, unit: 'in' } as const)
-        : null
+        : units === 'us' && unit === 'a m²'
+          ? ({ to: (each: number) => each / squareFeetFromSquareMetres(1), unit: 'a ft²' } as const)
+          : null
   if (change === null) return { name, unit, figure }
   const { low, typical, high } = figure
   return {

@@ -1,4 +1,4 @@
-import { useNavigate } from '@tanstack/react-router'
+import { Link, useNavigate } from '@tanstack/react-router'
 import { useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
@@ -69,7 +69,10 @@ export function ProtocolEditor({
               version: format.number(protocol.version),
               kinds:
                 usedBy.length === 0 ? t('protocols.noKind') : format.list(usedBy.map(({ name }) => name)),
-            })}
+            })}{' '}
+            <Link to="/methods/$method" params={{ method: protocol.method }}>
+              {t('methods.how')}
+            </Link>
           </p>
         </div>
         <div className="row">

@@ -8,6 +8,7 @@ export const methods = {
   used_other: '{{shown}} of your protocols',
   all: 'All methods',
   missing: 'There is no such method.',
+  how: 'How it is done',
   print: 'Print the bench card',
   goodFor: 'For',
   notFor: 'Not for',
