@@ -105,7 +105,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     outcome: outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped()),
     cost: rounded(made.whole.cost),
     gapShare: made.whole.gapShare,
-    seasonsSimulated: wish.seasons,
+    seasonsSimulated: made.simulated.to,
     ...readAnswer(planned),
     bought: made.whole.solution.bought.map(({ kind, week, number }) => ({
       kind: season.kinds[kind]!.id,

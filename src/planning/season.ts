@@ -248,6 +248,8 @@ export interface SeasonStart {
 export interface SeasonPrices {
   readonly minute: number
   readonly overtimeMinute: number
+  /** What one separate batch less is worth beyond its own work; nothing unless told. It is weighed, and not paid. */
+  readonly batch?: number
   /** Share of the price lost once when a tree is planned for later than its due week, and again for each week. */
   readonly missedShare: number
   readonly latePerWeekShare: number

@@ -44,7 +44,7 @@ export function drafting(): Drafting {
     lower: [] as number[],
     upper: [] as number[],
   }
-  let room = 1 << 16
+  let room = 1 << 18
   let entries = 0
   let entryRow = new Int32Array(room)
   let entryColumn = new Int32Array(room)
@@ -113,7 +113,7 @@ function grown<A extends Int32Array | Float64Array>(from: A, into: A): A {
   return into
 }
 
-/** Entries sorted into columns by counting, rows rising within a column, doubles added together. */
+/** Entries sorted by counting, by row and then by column, doubles added together. */
 function byColumn(
   columnCount: number,
   entries: number,
@@ -121,22 +121,18 @@ function byColumn(
   entryColumn: Int32Array,
   entryValue: Float64Array,
 ): Pick<LinearModel, 'columnStarts' | 'indices' | 'values'> {
-  const begins = new Int32Array(columnCount + 1)
-  for (let e = 0; e < entries; e++) begins[entryColumn[e]! + 1]!++
-  for (let c = 0; c < columnCount; c++) begins[c + 1]! += begins[c]!
-  const next = begins.slice(0, columnCount)
-  const order = new Int32Array(entries)
-  for (let e = 0; e < entries; e++) order[next[entryColumn[e]!]!++] = e
-
+  const asWritten = Int32Array.from({ length: entries }, (_, e) => e)
+  const order = counted(counted(asWritten, entryRow), entryColumn)
   const columnStarts = new Int32Array(columnCount + 1)
   const indices = new Int32Array(entries)
   const values = new Float64Array(entries)
   let used = 0
+  let at = 0
   for (let c = 0; c < columnCount; c++) {
-    columnStarts[c] = used
-    const of = order.subarray(begins[c]!, begins[c + 1]!).sort((a, b) => entryRow[a]! - entryRow[b]!)
     const first = used
-    for (const e of of) {
+    columnStarts[c] = used
+    for (; at < entries && entryColumn[order[at]!] === c; at++) {
+      const e = order[at]!
       if (used > first && indices[used - 1] === entryRow[e]) values[used - 1]! += entryValue[e]!
       else {
         indices[used] = entryRow[e]!
@@ -146,4 +142,16 @@ function byColumn(
   }
   columnStarts[columnCount] = used
   return { columnStarts, indices: indices.slice(0, used), values: values.slice(0, used) }
+}
+
+/** Entries in order of their key; what has the same key stays in its order. */
+function counted(entries: Int32Array, keyOf: Int32Array): Int32Array {
+  let most = 0
+  for (const e of entries) if (keyOf[e]! > most) most = keyOf[e]!
+  const next = new Int32Array(most + 2)
+  for (const e of entries) next[keyOf[e]! + 1]!++
+  for (let key = 0; key <= most; key++) next[key + 1]! += next[key]!
+  const order = new Int32Array(entries.length)
+  for (const e of entries) order[next[keyOf[e]!]!++] = e
+  return order
 }

@@ -165,6 +165,7 @@ export interface SeasonSolver {
   withMargins(margins: Margins): void
   /** Bounds of columns, for rounding to whole trays and for what-if. */
   setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
+  setColumnCosts(columns: Int32Array, costs: Float64Array): void
   solve(isStopped?: () => boolean): Solution
   /** The capacities that were full in some solve, as rows after those of the model. */
   addedRows(): readonly CapacityRow[]

@@ -97,6 +97,9 @@ export async function openSolver(model: SeasonModel): Promise<SeasonSolver> {
     setColumnBounds(columns, lower, upper) {
       opened.changeColsBounds({ kind: 'set', indices: columns }, lower, upper)
     },
+    setColumnCosts(columns, costs) {
+      opened.changeColsCost({ kind: 'set', indices: columns }, costs)
+    },
     solve(isStopped) {
       let outcome = run(isStopped)
       for (let round = 0; outcome === 'optimal' && round < MOST_ROUNDS; round++) {

@@ -66,7 +66,8 @@ async function costCheck<Inputs>(
   const solver = await openSolver(buildSeasonModel(season, margins))
   const relaxed = solver.solve()
   solver.dispose()
-  const { cost } = await wholeTrays({ season, margins, relaxed, proveSeconds: 20 })
+  const trays = wholeTrays(season)
+  const { cost } = await trays.round({ margins, relaxed, proveSeconds: 20 }).finally(trays.dispose)
   return outsideCheck({
     what: `${what} (${known.id})`,
     source: sourceOf(fixture, known),

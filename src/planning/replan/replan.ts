@@ -4,7 +4,7 @@ import type { Margins, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
-import { orderOutcomes, simulatedLoads } from '../simulate/outcome.ts'
+import { orderChances, simulatedLoads } from '../simulate/outcome.ts'
 import { byComponent, type Simulate, type SimulationMemory } from '../simulate/simulate-by-component.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
@@ -42,7 +42,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const { season, shown, seasons, seed, memory } = input
   const simulated = (of: Season) => byComponent(of, seed, memory, input.simulate)
   const before = await simulated(season)(shown.starts, shown.bought, seasons)
-  const isSteadyOrder = orderOutcomes(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
+  const isSteadyOrder = orderChances(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
   const anew = kindsToPlan(season, componentsOf(season), shown, isSteadyOrder)
   const part = partOfSeason(season, kind => anew.has(kind))
   if (part.orders.length > MOST_ANEW * season.orders.length) return null

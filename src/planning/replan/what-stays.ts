@@ -1,5 +1,5 @@
 import type { Season } from '../season.ts'
-import type { OrderOutcome } from '../simulate/outcome.ts'
+import type { OrderChance } from '../simulate/outcome.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import type { ShownPlan } from './shown-plan.ts'
 
@@ -10,7 +10,7 @@ const SURER_BY = 0.03
 export function isSteady(
   season: Season,
   { chance: before }: ShownPlan,
-  outcome: OrderOutcome,
+  outcome: OrderChance,
   o: number,
 ): boolean {
   const { sure } = season.orders[o]!

@@ -8,7 +8,8 @@ import { wholeTrays } from '../whole/whole-trays.ts'
 
 async function whole(season: Season, proveSeconds = 20) {
   const relaxed = await solved(season)
-  return wholeTrays({ season, margins: withoutMargins(season), relaxed, proveSeconds })
+  const trays = wholeTrays(season)
+  return trays.round({ margins: withoutMargins(season), relaxed, proveSeconds }).finally(trays.dispose)
 }
 const begun = ({ solution }: Awaited<ReturnType<typeof whole>>) =>
   solution.starts.map(({ way, week, number }) => [way, week, Math.round(number * 1e4) / 1e4])

@@ -1,7 +1,8 @@
 import { courseOf, type SeasonRule } from './season-draft.ts'
 
 /**
- * Starts come in whole trays, and not below the smallest sensible batch; a batch costs its own work once.
+ * Starts come in whole trays, and not below the smallest sensible batch; a batch costs its own work once, and what a
+ * batch less is worth.
  *   start(r, t) = tray(r) · trays(r, t)                      trays: whole
  *   smallest(r) · begun(r, t) ≤ start(r, t) ≤ largest(r) · begun(r, t)      begun: yes or no
  */
@@ -33,7 +34,7 @@ export const wholeNumbers: SeasonRule = draft => {
 
     let minutes = 0
     for (const { perBatch } of course.labour) for (const each of perBatch) minutes += each
-    model.addCost(begun, minutes * season.prices.minute)
+    model.addCost(begun, minutes * season.prices.minute + (season.prices.batch ?? 0))
     draft.wholeStarts.push({ way, week, column, trays, begun })
   }
 }

@@ -3,14 +3,20 @@ import type { Skill } from '../../trade/index.ts'
 import type { Season } from '../season.ts'
 import type { SimulatedSeasons } from './simulate-seasons.ts'
 
-/** What the simulated seasons say of one order. */
-export interface OrderOutcome {
-  /** Share of the seasons in which the whole number was ready by the due week, and its 95 % interval. */
+/** As much as is needed to move margins. */
+export interface OrderChance {
+  /** Share of the seasons in which the whole number was ready by the due week. */
   readonly chance: number
+  /** Ready for it by the due week, what is over counted in, on average. */
+  readonly meanByDue: number
+}
+
+/** What the simulated seasons say of one order. */
+export interface OrderOutcome extends OrderChance {
+  /** The 95 % interval of the chance. */
   readonly chanceLow: number
   readonly chanceHigh: number
-  /** Ready for it by the due week, what is over counted in: mean, standard deviation, one year in ten below, above. */
-  readonly meanByDue: number
+  /** Ready for it by the due week, what is over counted in: standard deviation, one year in ten below, above. */
   readonly sdByDue: number
   readonly lowByDue: number
   readonly highByDue: number
@@ -30,10 +36,23 @@ export interface Load {
   readonly badYear: Float64Array
 }
 
+export function orderChances(season: Season, simulated: SimulatedSeasons): OrderChance[] {
+  const { orders: count, byDue, weeksLate } = simulated
+  const seasons = simulated.to - simulated.from
+  const onTime = new Int32Array(count)
+  const ready = new Float64Array(count)
+  for (let row = 0, at = 0; row < seasons; row++)
+    for (let o = 0; o < count; o++, at++) {
+      if (weeksLate[at] === 0) onTime[o]!++
+      ready[o]! += byDue[at]!
+    }
+  return season.orders.map((_, o) => ({ chance: onTime[o]! / seasons, meanByDue: ready[o]! / seasons }))
+}
+
 export function orderOutcomes(season: Season, simulated: SimulatedSeasons): OrderOutcome[] {
   const seasons = simulated.to - simulated.from
   return season.orders.map((order, o) => {
-    const ready = Float64Array.from(byDueOf(simulated, o)).sort()
+    const ready = byDueOf(simulated, o).sort()
     let onTime = 0
     let late = 0
     let delivered = 0
@@ -43,8 +62,10 @@ export function orderOutcomes(season: Season, simulated: SimulatedSeasons): Orde
       late += simulated.late[at]!
       delivered += simulated.delivered[at]!
     }
-    const mean = ready.reduce((sum, number) => sum + number, 0) / seasons
-    const square = ready.reduce((sum, number) => sum + (number - mean) ** 2, 0)
+    let mean = 0
+    for (const number of ready) mean += number / seasons
+    let square = 0
+    for (const number of ready) square += (number - mean) ** 2
     return {
       chance: onTime / seasons,
       ...interval(onTime, seasons),
@@ -60,8 +81,10 @@ export function orderOutcomes(season: Season, simulated: SimulatedSeasons): Orde
 
 /** What was ready for an order by its due week, season by season. */
 export function byDueOf(simulated: SimulatedSeasons, order: number): Int32Array {
-  const seasons = simulated.to - simulated.from
-  return Int32Array.from({ length: seasons }, (_, row) => simulated.byDue[row * simulated.orders + order]!)
+  const { orders, byDue } = simulated
+  const of = new Int32Array(simulated.to - simulated.from)
+  for (let row = 0; row < of.length; row++) of[row] = byDue[row * orders + order]!
+  return of
 }
 
 /**
@@ -76,7 +99,7 @@ function interval(count: number, seasons: number): { chanceLow: number; chanceHi
 }
 
 /** The value that a share of the sorted numbers does not exceed. */
-export const quantileOfSorted = (sorted: Float64Array, share: number): number =>
+export const quantileOfSorted = (sorted: Float64Array | Int32Array, share: number): number =>
   sorted.length === 0
     ? 0
     : sorted[Math.min(sorted.length - 1, Math.max(0, Math.ceil(share * sorted.length) - 1))]!

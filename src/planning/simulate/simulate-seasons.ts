@@ -196,12 +196,15 @@ export function simulation(season: Season, starts: readonly SeasonStart[]): Simu
         let graft = 0
         for (let week = 0; week < weeks; week++) {
           const before = input.ledger ? Int32Array.from(stock.onHand) : undefined
-          if (before) used.fill(0)
+          if (before) {
+            used.fill(0)
+            deliveries.deliveredOfLine.fill(0)
+          }
           stock.open(week)
           for (; graft < grafts.length && grafts[graft]!.useWeek <= week; graft++) draw(grafts[graft]!)
-          deliveries.deliveredOfLine.fill(0)
           deliveries.deliver(week, stock)
           for (let line = 0; line < lines.length; line++) {
+            if (stock.onHand[line] === 0 && !before) continue
             const last = stock.lastChance(line)
             if (last > 0) deliveries.handOut(line, last, week, stock)
             const outgrown = last > 0 ? stock.outgrow(line) : 0

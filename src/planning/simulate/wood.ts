@@ -1,4 +1,4 @@
-import type { Season, SeasonStart } from '../season.ts'
+import type { MotherPool, Season, SeasonStart } from '../season.ts'
 
 /**
  * How many of each start there is wood, cuttings or seed for. Starts are served in order of week from what is stored
@@ -6,20 +6,21 @@ import type { Season, SeasonStart } from '../season.ts'
  * a year's most. Wood is cut for the number planned, so this is the same in every season.
  */
 export function startsWithWood(season: Season, starts: readonly SeasonStart[]): SeasonStart[] {
-  const pools = season.pools.map(pool => ({
-    stored: pool.stored.map(lot => ({ ...lot })).sort((a, b) => a.untilWeek - b.untilWeek),
-    perWeek: Float64Array.from(pool.perWeek),
-    perYear: pool.perYear.map(year => ({ ...year })),
-    keepsWeeks: pool.keepsWeeks,
-    isGrowing: pool.young !== null,
-  }))
+  const copied = new Map<number, Wood & { readonly isGrowing: boolean }>()
+  const copyOf = (pool: number) => {
+    const known = copied.get(pool)
+    if (known) return known
+    const copy = poolCopy(season.pools[pool]!)
+    copied.set(pool, copy)
+    return copy
+  }
   const inOrder = starts.map((start, index) => ({ start, index })).sort((a, b) => a.start.week - b.start.week)
   const served: SeasonStart[] = [...starts]
   for (const { start, index } of inOrder) {
     const way = season.ways[start.way]!
     let number = start.number
     for (const { pool, offset, perPlant } of way.courses[way.courseOfWeek[start.week]!]!.material) {
-      const from = pools[pool]!
+      const from = copyOf(pool)
       // What mothers still to be planted will give is the plan's to count.
       if (from.isGrowing) continue
       const got = takeWood(from, Math.max(0, start.week + offset), number * perPlant)
@@ -30,6 +31,14 @@ export function startsWithWood(season: Season, starts: readonly SeasonStart[]): 
   }
   return served
 }
+
+const poolCopy = (pool: MotherPool) => ({
+  stored: pool.stored.map(lot => ({ ...lot })).sort((a, b) => a.untilWeek - b.untilWeek),
+  perWeek: Float64Array.from(pool.perWeek),
+  perYear: pool.perYear.map(year => ({ ...year })),
+  keepsWeeks: pool.keepsWeeks,
+  isGrowing: pool.young !== null,
+})
 
 interface Wood {
   readonly stored: { number: number; readonly untilWeek: number }[]

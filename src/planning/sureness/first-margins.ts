@@ -9,6 +9,9 @@ import { SET_ASIDE_WEEKS } from './with-cover.ts'
 const MOST_BATCHES = 4
 /** Numbers are rounded up by so much, so that like orders share one search for what is needed. */
 const BUCKET = 1.25
+/** Of many orders, by so much: it is where to begin, and the simulation corrects it. */
+const MANY_ORDERS = 100
+const BUCKET_OF_MANY = 2
 /** Part of the spread in time that is met by starting earlier; the rest by number. The simulation corrects both. */
 const TIME_PART = 0.5
 
@@ -21,6 +24,7 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
   const plannedNumber = Float64Array.from(season.orders, order => order.number)
   const plannedDueWeek = Int32Array.from(season.orders, order => order.dueWeek)
   const factors = new Map<string, number>()
+  const bucket = season.orders.length > MANY_ORDERS ? BUCKET_OF_MANY : BUCKET
   for (const chain of orderChains(season)) {
     if (chain.every(isKnown)) continue
     const course = usualCourse(season, season.orders[chain[0]!]!.kinds[0]!.kind)
@@ -33,7 +37,10 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
       const { number, sure, dueWeek, earliestWeek } = season.orders[o]!
       if (number <= 0) return
       wanted += number
-      const planned = Math.max(before, wanted * factorOf(course, wanted, sure, place + 1, factors))
+      const planned = Math.max(
+        before,
+        wanted * factorOf(course, rounded(wanted, bucket), sure, place + 1, factors),
+      )
       plannedNumber[o] = planned - before
       before = planned
       plannedDueWeek[o] = Math.max(
@@ -45,6 +52,10 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
   return { plannedNumber, plannedDueWeek }
 }
 
+/** The next of 1, b, b² … */
+const rounded = (wanted: number, bucket: number): number =>
+  Math.max(1, Math.round(bucket ** Math.ceil(Math.log(wanted) / Math.log(bucket))))
+
 /** Mean number finished from the start that is needed, over the number wanted. */
 function factorOf(
   course: Course,
@@ -53,18 +64,16 @@ function factorOf(
   ordersSoFar: number,
   known: Map<string, number>,
 ): number {
-  const bucket = Math.max(1, Math.round(BUCKET ** Math.ceil(Math.log(wanted) / Math.log(BUCKET))))
   const batches = Math.min(ordersSoFar, MOST_BATCHES)
   const shares = course.steps.map(({ alpha, beta }) => `${alpha}/${beta}`).join(' ')
-  const name = `${shares} ${bucket} ${sure} ${batches}`
+  const name = `${shares} ${wanted} ${sure} ${batches}`
   const before = known.get(name)
   if (before !== undefined) return before
   const steps = course.steps
     .filter(({ beta }) => beta > 0)
     .map(({ alpha, beta }) => ({ kind: 'uncertain', alpha, beta }) as const)
   const survival = steps.reduce((product, { alpha, beta }) => (product * alpha) / (alpha + beta), 1)
-  const factor =
-    steps.length === 0 ? 1 : (needed({ wanted: bucket, sure, steps, batches }).start * survival) / bucket
+  const factor = steps.length === 0 ? 1 : (needed({ wanted, sure, steps, batches }).start * survival) / wanted
   known.set(name, factor)
   return factor
 }

@@ -1,6 +1,6 @@
 import type { Margins, Solution } from '../model/season-model.ts'
 import type { Season } from '../season.ts'
-import { byDueOf, type OrderOutcome, quantileOfSorted } from '../simulate/outcome.ts'
+import { byDueOf, type OrderChance, quantileOfSorted } from '../simulate/outcome.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { SET_ASIDE_WEEKS } from './with-cover.ts'
 
@@ -70,7 +70,7 @@ export function moveMargins(
   state: MarginState,
   solution: Pick<Solution, 'deliveries'>,
   simulated: SimulatedSeasons,
-  outcomes: readonly OrderOutcome[],
+  outcomes: readonly OrderChance[],
   keepsSurplus: (order: number) => boolean = () => false,
 ): MarginState {
   const plannedNumber = Float64Array.from(state.margins.plannedNumber)
@@ -154,7 +154,7 @@ function supplyLacking(
   sure: number,
   meanByDue: number,
 ): number {
-  const there = quantileOfSorted(Float64Array.from(byDueOf(simulated, order)).sort(), 1 - sure)
+  const there = quantileOfSorted(byDueOf(simulated, order).sort(), 1 - sure)
   const growth = Math.min(Math.max(meanByDue / Math.max(1, there), 1), 1.5)
   const most = Math.max(LARGEST_STEP * number, 3)
   return Math.min(Math.max((number - there) * growth, -most), most)

@@ -1,6 +1,6 @@
 import type { Margins, Solution } from '../model/season-model.ts'
 import type { Season, SeasonStart } from '../season.ts'
-import { type OrderOutcome, orderOutcomes } from '../simulate/outcome.ts'
+import { type OrderChance, orderChances } from '../simulate/outcome.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { firstMargins } from './first-margins.ts'
 import { CLOSE_ENOUGH, firstState, moveMargins, type Standing } from './move-margins.ts'
@@ -21,6 +21,8 @@ export interface SettleInput<Plan extends SolvedPlan> {
   ) => SimulatedSeasons | Promise<SimulatedSeasons>
   /** Seasons simulated in each round; as many rounds at most. */
   readonly seasonsByRound: readonly number[]
+  /** A round with fewer seasons does not end it; none unless told. */
+  readonly fewestToEnd?: number
   /** Orders that are not to be less sure than asked, but surer they may be, say because whole trays were rounded up. */
   readonly keepsSurplus?: (order: number) => boolean
   readonly isStopped?: () => boolean
@@ -31,7 +33,7 @@ export interface Settled<Plan extends SolvedPlan> {
   readonly margins: Margins
   readonly plan: Plan
   readonly simulated: SimulatedSeasons
-  readonly outcomes: readonly OrderOutcome[]
+  readonly outcomes: readonly OrderChance[]
   readonly standing: readonly Standing[]
   readonly rounds: number
   /** Every order is as sure as asked, or limited, or covered by plants made for others. */
@@ -40,6 +42,8 @@ export interface Settled<Plan extends SolvedPlan> {
 
 /** Among many orders so few may be left a little off: to settle the last one takes as long as all the others. */
 const UNSETTLED_SHARE = 0.01
+/** A round that may not end it is never better than one that may. */
+const ROUGH = 10
 
 /**
  * Solves, simulates and moves margins until each order's chance is its wish, or its limit is known. At least one
@@ -48,7 +52,7 @@ const UNSETTLED_SHARE = 0.01
 export async function settleMargins<Plan extends SolvedPlan>(
   input: SettleInput<Plan>,
 ): Promise<Settled<Plan>> {
-  const { season, seasonsByRound } = input
+  const { season, seasonsByRound, fewestToEnd = 0 } = input
   const chains = orderChains(season)
   let state = firstState(input.margins ?? firstMargins(season))
   let best: Settled<Plan> | undefined
@@ -57,19 +61,21 @@ export async function settleMargins<Plan extends SolvedPlan>(
     const { margins } = state
     const plan = await input.solve(margins)
     const simulated = await input.simulate(plan.starts, plan.bought, seasonsByRound[round - 1]!)
-    const outcomes = orderOutcomes(season, simulated)
+    const outcomes = orderChances(season, simulated)
     const next = moveMargins(season, chains, state, plan, simulated, outcomes, input.keepsSurplus)
     const { worst, off } = missesOf(season, outcomes, next.standing)
     input.tell?.(round, worst)
     const isSettled = off <= UNSETTLED_SHARE * season.orders.length
     // Rounds with more seasons see finer; a rough early round must be much better to be kept.
     const noise = 1 / Math.sqrt(seasonsByRound[round - 1]!)
-    const miss = off / season.orders.length + worst + noise
+    const mayEnd = seasonsByRound[round - 1]! >= fewestToEnd
+    const miss = off / season.orders.length + worst + noise + (mayEnd ? 0 : ROUGH)
     if (!best || miss <= least) {
       best = { margins, plan, simulated, outcomes, standing: next.standing, rounds: round, isSettled }
       least = miss
     }
-    if (isSettled || round >= seasonsByRound.length || input.isStopped?.()) return { ...best, rounds: round }
+    if ((isSettled && mayEnd) || round >= seasonsByRound.length || input.isStopped?.())
+      return { ...best, rounds: round }
     state = next
   }
 }
@@ -80,7 +86,7 @@ export async function settleMargins<Plan extends SolvedPlan>(
  */
 function missesOf(
   season: Season,
-  outcomes: readonly OrderOutcome[],
+  outcomes: readonly OrderChance[],
   standing: readonly Standing[],
 ): { worst: number; off: number } {
   let worst = 0

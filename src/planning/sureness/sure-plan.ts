@@ -1,9 +1,11 @@
 import { type ChosenStart, chosenStarts } from '../answer/planned.ts'
 import type { Margins, SeasonSolver, Solution } from '../model/season-model.ts'
 import type { Season, SeasonStart } from '../season.ts'
+import { partOfKinds } from '../simulate/components.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { simulateSeasons } from '../simulate/simulate-seasons.ts'
-import { type WholePlan, wholeTrays } from '../whole/whole-trays.ts'
+import { joinedStarts } from '../whole/joined-starts.ts'
+import { costAndGap, type WholePlan, wholeTrays } from '../whole/whole-trays.ts'
 import { firstMargins } from './first-margins.ts'
 import type { Standing } from './move-margins.ts'
 import { type Settled, settleMargins } from './settle-margins.ts'
@@ -46,11 +48,11 @@ export interface SurePlan {
 /** Margins are settled on the relaxation, with fewer seasons first; then on whole trays with all of them. */
 const RELAXED_ROUNDS = [0.25, 0.5, 0.5, 1, 1, 1, 1, 1]
 const SPREAD_ROUNDS = [0.5, 0.5, 1, 1]
-const WHOLE_ROUNDS = 5
+const WHOLE_ROUNDS = [1, 1, 1, 1, 1]
 /** Of many orders a season takes longer to run, and the first rounds need not see finely. */
 const MANY_ORDERS = 100
-const RELAXED_ROUNDS_OF_MANY = [0.1, 0.1, 0.2, 0.2, 0.4, 0.4, 0.5]
-const WHOLE_ROUNDS_OF_MANY = 4
+const RELAXED_ROUNDS_OF_MANY = [0.1, 0.1, 0.2, 0.3, 0.5]
+const WHOLE_ROUNDS_OF_MANY = [0.4, 1, 1, 1, 1]
 const FEWEST_SEASONS = 200
 
 /**
@@ -62,9 +64,10 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const simulate =
     input.simulate ??
     ((starts, bought, count) => simulateSeasons(season, starts, { from: 0, to: count, seed, bought }))
+  const joined = joinedStarts(solver)
   const relax = (margins: Margins) => {
     solver.withMargins(margins)
-    return sentInTheirDates(season, solver.solve(isStopped))
+    return sentInTheirDates(season, joined.solve(isStopped))
   }
   const isMany = season.orders.length > MANY_ORDERS
   const part = (share: number) => Math.max(FEWEST_SEASONS, Math.round(share * seasons))
@@ -82,43 +85,49 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     : { ...(await settleMargins({ ...settle, solve: relax })), most: undefined }
   /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
   let isProved = false
-  const whole: Settled<RoundedPlan> = await settleMargins({
-    season,
-    margins: relaxed.margins,
-    solve: async (margins: Margins): Promise<RoundedPlan> => {
-      const bound = relax(margins)
-      const rounded = await wholeTrays({
-        season: covered,
-        margins,
-        relaxed: bound,
-        proveSeconds: isProved ? 0 : input.proveSeconds,
-        isStopped,
-        ...(relaxed.most && { most: relaxed.most }),
-      })
-      isProved = true
-      const solution = sentInTheirDates(season, rounded.solution)
-      return {
-        starts: chosenStarts(season, solution),
-        bought: solution.bought,
-        // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
-        deliveries: bound.deliveries,
-        relaxed: bound,
-        whole: { ...rounded, solution },
-      }
-    },
-    simulate,
-    seasonsByRound: Array.from({ length: isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS }, () =>
-      Math.max(FEWEST_SEASONS, seasons),
-    ),
-    keepsSurplus: () => true,
-    isStopped,
-    tell: (round, worst) => tell?.('whole numbers', round, worst),
-  })
-  const { margins, plan, simulated, standing, isSettled } = whole
+  const trays = wholeTrays(covered, relaxed.most)
+  const partOfKind = partOfKinds(season)
+  let before: Margins | undefined
+  const settleWhole = (): Promise<Settled<RoundedPlan>> =>
+    settleMargins({
+      season,
+      margins: relaxed.margins,
+      solve: async (margins: Margins): Promise<RoundedPlan> => {
+        const bound = relax(margins)
+        const moved = before && movedParts(season, partOfKind, before, margins)
+        const rounded = await trays.round({
+          margins,
+          relaxed: bound,
+          proveSeconds: isProved ? 0 : input.proveSeconds,
+          isStopped,
+          ...(moved && { isAnew: (kind: number) => moved.has(partOfKind[kind]!) }),
+        })
+        isProved = true
+        before = margins
+        const solution = sentInTheirDates(season, rounded.solution)
+        return {
+          starts: chosenStarts(season, solution),
+          bought: solution.bought,
+          // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
+          deliveries: bound.deliveries,
+          whole: { ...rounded, solution },
+        }
+      },
+      simulate,
+      seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
+      fewestToEnd: part(1),
+      keepsSurplus: () => true,
+      isStopped,
+      tell: (round, worst) => tell?.('whole numbers', round, worst),
+    })
+  const { margins, plan, simulated, standing, isSettled } = await settleWhole().finally(trays.dispose)
+  solver.withMargins(margins)
+  const relaxedPlan = sentInTheirDates(season, joined.atTrueCosts(isStopped))
+  const { model, solution } = plan.whole
   return {
     margins,
-    relaxed: plan.relaxed,
-    whole: plan.whole,
+    relaxed: relaxedPlan,
+    whole: { model, solution, ...costAndGap(model, solution, relaxedPlan) },
     starts: plan.starts,
     simulated,
     standing,
@@ -130,9 +139,18 @@ interface RoundedPlan {
   readonly starts: readonly ChosenStart[]
   readonly bought: Solution['bought']
   readonly deliveries: Solution['deliveries']
-  readonly relaxed: Solution
   readonly whole: WholePlan
 }
+
+/** Parts with an order that is planned otherwise than before: the trays of the others stay. */
+const movedParts = (season: Season, partOfKind: Int32Array, before: Margins, now: Margins): Set<number> =>
+  new Set(
+    season.orders.flatMap(({ kinds }, o) =>
+      before.plannedNumber[o] === now.plannedNumber[o] && before.plannedDueWeek[o] === now.plannedDueWeek[o]
+        ? []
+        : [partOfKind[kinds[0]!.kind]!],
+    ),
+  )
 
 /** What was set aside for an order goes out in its earliest week. */
 const sentInTheirDates = (season: Season, solution: Solution): Solution => ({

@@ -5,12 +5,18 @@ import type { Course, Season } from '../season.ts'
 const ROOTSTOCKS_SURE = 0.85
 /** A kind of rootstock is taken to come from so many batches. */
 const ROOTSTOCK_BATCHES = 2
+/**
+ * Minutes for which one would rather not have another batch, beside its set-up: it has a label and a card of its own, is
+ * counted and potted on its own, and its pots stand apart. Our choice, no source.
+ */
+const BATCH_MINUTES = 30
 /** Trees may be set aside for an order so many weeks before it is due, though it goes out later. */
 export const SET_ASIDE_WEEKS = 4
 
 /**
  * The season as the model plans it: each graft reckons with more than one rootstock, because batches of rootstocks vary
- * too, and trees may be set aside for an order before its earliest week, so that they can be planned in good time.
+ * too, and trees may be set aside for an order before its earliest week, so that they can be planned in good time; and
+ * a batch less is worth something.
  * The simulator runs through the season itself.
  */
 export function withCover(season: Season): Season {
@@ -18,6 +24,7 @@ export function withCover(season: Season): Season {
   const covered = new Map<Course, Course>()
   return {
     ...season,
+    prices: { ...season.prices, batch: BATCH_MINUTES * season.prices.minute },
     ways: season.ways.map(way => ({
       ...way,
       courses: way.courses.map(course => {

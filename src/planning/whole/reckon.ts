@@ -2,7 +2,7 @@ import { buildSeasonModel } from '../model/build-season-model.ts'
 import type { Margins, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
-import { besideStarts, type WholePlan } from './whole-trays.ts'
+import { besideStarts, costAndGap, type WholePlan } from './whole-trays.ts'
 
 export interface Reckoned extends WholePlan {
   /** The relaxation over these starts and the weeks beside them: what limits the plan is read from its duals. */
@@ -55,9 +55,7 @@ export async function reckoned(
     )
     const solution = solver.solve()
     if (solution.outcome !== 'optimal') return null
-    const cost = solution.objective
-    const bound = Math.min(cost, relaxed.objective)
-    return { model, relaxed, solution, cost, bound, gapShare: cost > 0 ? (cost - bound) / cost : 0 }
+    return { model, relaxed, solution, ...costAndGap(model, solution, relaxed) }
   } finally {
     solver.dispose()
   }
