@@ -17,6 +17,7 @@ import { rootingCountsChecks } from './rooting-counts.ts'
 import { samplingChecks } from './sampling.ts'
 import { survivalChecks } from './survival.ts'
 import { timeInStepChecks } from './time-in-step.ts'
+import { trialTablesChecks } from './trial-tables.ts'
 
 /** Every check of the science against something outside the project, one list a subject. */
 export const outsideChecks = (): readonly OutsideCheck[] => [
@@ -36,6 +37,7 @@ export const outsideChecks = (): readonly OutsideCheck[] => [
   ...rootingCountsChecks(),
   ...survivalChecks(),
   ...timeInStepChecks(),
+  ...trialTablesChecks(),
   ...moneyChecks(),
   ...extremesChecks(),
 ]
