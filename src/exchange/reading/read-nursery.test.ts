@@ -346,21 +346,6 @@ describe('lists that others published', () => {
     expect([sheets[0]?.kind, ready]).toEqual([null, false])
   })
 
-  test('a sheet of which hardly anything is known, and that lacks what its kind needs, is asked about and blocks nothing', async () => {
-    // The headers of a published table of seed trials: TBMF_Database.csv, github.com/efernandezpascual/sylvanseeds @5b88924.
-    const header =
-      'Taxon,TPLName,Family,Reference,Year,Country,Population,Latitude,Longitude,Dry_storage,Setting,Germinated,Number_seeds'
-    const rows = [
-      header.split(','),
-      ['Cornus mas', '', '', '', '2001', 'Spain', '', '', '', 'Y', '', '3', '50'],
-    ]
-    const { sheets, questions } = await read([csv('seeds.csv', ...rows)])
-    expect(sheets[0]).toMatchObject({ kind: null, rows: { bad: 0, passedOver: 1 } })
-    expect(questions).toMatchObject([{ id: 'kind', needed: false }])
-    const named = await read([csv('accessions.csv', ...rows)])
-    expect(named.questions).toMatchObject([{ id: 'column: ACCENUMB', needed: true }])
-  })
-
   test('every row of a list of cultivar names is accounted for, signs and all', async () => {
     const { sheets, would } = await read([
       { name: 'cultivar-names.csv', bytes: fixture('trial/cultivar-names.csv') },
