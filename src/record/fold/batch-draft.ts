@@ -134,12 +134,17 @@ function openStay(draft: Draft, bench: BenchId | null, on: Day): void {
 
 export function closeStays(draft: Draft, on: Day): void {
   for (const stay of draft.stays) {
-    if (stay.to !== null) continue
-    const stands =
-      draft.portions.some(p => p.bench === stay.bench && p.number > 0) ||
-      draft.finishedPortions.some(p => p.bench === stay.bench && p.number > 0)
-    if (!stands) stay.to = on
+    if (stay.to !== null || standsOn(draft.portions, stay.bench)) continue
+    if (!standsOn(draft.finishedPortions, stay.bench)) stay.to = on
   }
+}
+
+function standsOn(
+  portions: readonly { readonly bench: BenchId | null; readonly number: number }[],
+  bench: BenchId,
+): boolean {
+  for (const portion of portions) if (portion.bench === bench && portion.number > 0) return true
+  return false
 }
 
 /** Sets plants down in a step on a bench, beside those that stand there already. */

@@ -94,12 +94,16 @@ export function count(draft: Draft, entry: Entry, body: BodyOf<'counted/1'>, aro
     const outcome = outcomeOf(draft, step, on)
     outcome.looks.push({ entry: entry.id, on, sign, taken, dead, undecided })
     const portions = portionsIn(draft, step)
-    const takenShares = shareOut(
-      taken,
-      portions.map(portion => portion.number),
-    )
-    for (const [i, portion] of portions.entries()) {
-      portion.taken = takenShares[i]!
+    const takenShares =
+      portions.length === 1
+        ? null
+        : shareOut(
+            taken,
+            portions.map(portion => portion.number),
+          )
+    for (let i = 0; i < portions.length; i++) {
+      const portion = portions[i]!
+      portion.taken = takenShares?.[i] ?? taken
       portion.countedOn = on
     }
   }

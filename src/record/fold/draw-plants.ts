@@ -85,8 +85,10 @@ export function drawBeyond(draft: Draft, draw: Draw, parts: Part[] = []): Omit<D
 }
 
 const sweep = (draft: Draft): void => {
-  if (draft.portions.some(portion => portion.number === 0)) {
+  for (const { number } of draft.portions) {
+    if (number > 0) continue
     draft.portions = draft.portions.filter(portion => portion.number > 0)
+    return
   }
 }
 
@@ -101,6 +103,13 @@ function drawPortions(
   parts: Part[],
 ): number {
   let left = want
+  const [only] = portions
+  if (only && portions.length === 1) {
+    const ready = Math.min(want, first === 'taken' ? only.taken : only.number - only.taken)
+    const number = Math.min(want, only.number)
+    if (number > 0) take(only, number, first === 'taken' ? ready : number - ready, parts)
+    return number
+  }
   // Across several portions, those that are to go first go first from each.
   const preferred = portions.map(portion => {
     const now = Math.min(left, first === 'taken' ? portion.taken : portion.number - portion.taken)
@@ -113,13 +122,16 @@ function drawPortions(
     left -= rest
     const number = ready + rest
     if (number === 0) continue
-    const taken = first === 'taken' ? ready : rest
-    portion.number -= number
-    portion.taken -= taken
-    const { bench, since, countedOn } = portion
-    parts.push({ bench, since, number, taken, countedOn, grade: '' })
+    take(portion, number, first === 'taken' ? ready : rest, parts)
   }
   return want - left
+}
+
+function take(portion: DraftPortion, number: number, taken: number, parts: Part[]): void {
+  portion.number -= number
+  portion.taken -= taken
+  const { bench, since, countedOn } = portion
+  parts.push({ bench, since, number, taken, countedOn, grade: '' })
 }
 
 function drawFinished(

@@ -4,7 +4,10 @@ import type { AnyEntry } from '../entry.ts'
 /** Entries by their ids. */
 export interface EntryIndex {
   readonly get: (id: EntryId) => AnyEntry | undefined
-  readonly set: (entry: AnyEntry) => void
+  /** Takes an entry in if none of its id is there; gives the one that is. */
+  readonly add: (entry: AnyEntry) => AnyEntry | undefined
+  /** Puts an entry in the place of the one of its id. */
+  readonly replace: (entry: AnyEntry) => void
 }
 
 /**
@@ -27,20 +30,26 @@ export function newEntryIndex(): EntryIndex {
     }
     return -1
   }
-  const isNewest = (id: EntryId): boolean => rising.length === 0 || id > rising.at(-1)!.id
+  const get = (id: EntryId): AnyEntry | undefined => {
+    const place = placeOf(id)
+    return place < 0 ? stragglers.get(id) : rising[place]
+  }
   return {
-    get(id) {
-      if (isNewest(id)) return undefined
-      const place = placeOf(id)
-      return place < 0 ? stragglers.get(id) : rising[place]
-    },
-    set(entry) {
-      if (isNewest(entry.id)) rising.push(entry)
-      else {
-        const place = placeOf(entry.id)
-        if (place < 0) stragglers.set(entry.id, entry)
-        else rising[place] = entry
+    get,
+    add(entry) {
+      const newest = rising.at(-1)
+      if (newest === undefined || entry.id > newest.id) {
+        rising.push(entry)
+        return undefined
       }
+      const known = get(entry.id)
+      if (known === undefined) stragglers.set(entry.id, entry)
+      return known
+    },
+    replace(entry) {
+      const place = placeOf(entry.id)
+      if (place < 0) stragglers.set(entry.id, entry)
+      else rising[place] = entry
     },
   }
 }

@@ -65,12 +65,12 @@ export function createFold(): Fold {
   }
 
   function take(entry: AnyEntry): void {
-    const known = index.get(entry.id)
+    const known = index.add(entry)
     if (known) {
       if (sameIdWinner(known, entry) === known) return
       drop(known)
+      index.replace(entry)
     }
-    index.set(entry)
     shown = null
     if (!isKnown(entry)) {
       later.set(entry.id, entry)

@@ -36,10 +36,14 @@ interface Span {
 /** Stands for a stay that has not ended. */
 const open = 1_000_000_000
 
-/** All stays on one bench, side by side. */
+/** All stays on one bench, side by side, in the order of their first days. */
 interface BenchStays {
-  readonly batch: number[]
-  readonly span: Span[]
+  readonly batch: Int32Array
+  readonly from: Int32Array
+  readonly to: Int32Array
+  /** The latest last day of a stay and all before it: it rises, so what ended too early is skipped by halving. */
+  readonly latest: Int32Array
+  readonly span: readonly Span[]
 }
 
 interface Ground {
@@ -77,10 +81,11 @@ export function sharedGround(nursery: Asked, refs: readonly Ref[]): SharedGround
   for (const [bench, list] of spans) {
     const stays = ground.benches.get(bench)!
     for (const asked of merge(list)) {
-      for (let i = 0; i < stays.span.length; i++) {
-        const stay = stays.span[i]!
+      for (let i = firstAtLeast(stays.latest, asked.from); i < stays.span.length; i++) {
+        if (stays.from[i]! > asked.to) break
         const place = stays.batch[i]!
-        if (insideBatch[place] || stay.from > asked.to || stay.to < asked.from) continue
+        if (insideBatch[place] || stays.to[i]! < asked.from) continue
+        const stay = stays.span[i]!
         benches.push({
           batch: ground.ids[place]!,
           bench,
@@ -101,7 +106,7 @@ function groundOf(nursery: Asked): Ground {
   const before = known.get(nursery.batches)
   if (before) return before
   const ids = [...nursery.batches.keys()]
-  const benches = new Map<BenchId, BenchStays>()
+  const found = new Map<BenchId, { readonly place: number; readonly span: Span }[]>()
   const blades = new Map<string, SharedBlade[]>()
   const cut = (ref: Ref) => {
     for (const { person, on } of bladesOf(nursery, ref)) {
@@ -113,20 +118,44 @@ function groundOf(nursery: Asked): Ground {
   }
   for (const [place, id] of ids.entries()) {
     for (const { bench, from, to } of nursery.batches.get(id)!.stays) {
-      let stays = benches.get(bench)
-      if (!stays) {
-        stays = { batch: [], span: [] }
-        benches.set(bench, stays)
-      }
-      stays.batch.push(place)
-      stays.span.push(spanOf(from, to))
+      const stay = { place, span: spanOf(from, to) }
+      const stays = found.get(bench)
+      if (stays) stays.push(stay)
+      else found.set(bench, [stay])
     }
     cut({ what: 'batch', id })
   }
   for (const id of nursery.mothers.keys()) cut({ what: 'mother', id })
+  const benches = new Map([...found].map(([bench, stays]) => [bench, sideBySide(stays)]))
   const ground = { ids, placeOf: new Map(ids.map((id, place) => [id, place])), benches, blades }
   known.set(nursery.batches, ground)
   return ground
+}
+
+function sideBySide(stays: { readonly place: number; readonly span: Span }[]): BenchStays {
+  stays.sort((a, b) => a.span.from - b.span.from)
+  const to = Int32Array.from(stays, ({ span }) => span.to)
+  const latest = to.slice()
+  for (let i = 1; i < latest.length; i++) if (latest[i]! < latest[i - 1]!) latest[i] = latest[i - 1]!
+  return {
+    batch: Int32Array.from(stays, ({ place }) => place),
+    from: Int32Array.from(stays, ({ span }) => span.from),
+    to,
+    latest,
+    span: stays.map(({ span }) => span),
+  }
+}
+
+/** The first place in a rising list whose number is at least so much. */
+function firstAtLeast(rising: Int32Array, least: number): number {
+  let low = 0
+  let high = rising.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (rising[middle]! < least) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 const bladeKey = (blade: { readonly person: PersonId; readonly on: Day }) => `${blade.on} ${blade.person}`

@@ -2,6 +2,7 @@ import { dayNumber, dayText } from '../../science/index.ts'
 import type { Day } from '../register.ts'
 import type { Nursery } from '../state.ts'
 import { fromBirth, type Graph, graphOf, type Link, type Ref } from './graph.ts'
+import { isSameDescent } from './same-descent.ts'
 
 /** Something that a trace comes upon. */
 export interface Reached {
@@ -33,19 +34,26 @@ export interface Lineage {
   readonly ancestors: (of: Ref) => Trace
 }
 
+type Descending = Pick<Nursery, 'batches' | 'lots' | 'mothers'>
+
 const known = new WeakMap<Nursery['batches'], Lineage>()
+/** The last one indexed, for the next nursery is most often of the same descent. */
+let last: { readonly of: Descending; readonly lineage: Lineage } | null = null
 
 /** The lineage of a nursery. It is indexed at the first question; later questions take milliseconds. */
-export function lineageOf(nursery: Pick<Nursery, 'batches' | 'lots' | 'mothers'>): Lineage {
+export function lineageOf(nursery: Descending): Lineage {
   let lineage = known.get(nursery.batches)
+  if (!lineage && last !== null && isSameDescent(last.of, nursery)) lineage = last.lineage
   if (!lineage) {
     const graph = graphOf(nursery)
     lineage = {
       descendants: (of, since) => traceDown(graph, of, since === undefined ? fromBirth : dayNumber(since)),
       ancestors: of => traceUp(graph, of),
     }
-    known.set(nursery.batches, lineage)
   }
+  known.set(nursery.batches, lineage)
+  const { batches, lots, mothers } = nursery
+  last = { of: { batches, lots, mothers }, lineage }
   return lineage
 }
 
