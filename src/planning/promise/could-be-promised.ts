@@ -4,8 +4,9 @@ import type { KindId, ProtocolId } from '../../trade/index.ts'
 import type { Plan } from '../plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
 import { partOfSeason } from '../replan/part-of-season.ts'
+import type { Season } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
-import { simulateSeasons } from '../simulate/simulate-seasons.ts'
+import { type SimulatedSeasons, simulateSeasons } from '../simulate/simulate-seasons.ts'
 import { earliestStart } from './earliest-start.ts'
 import { leftFree } from './left-free.ts'
 import { earliestFromPlan, promisableByWeek } from './promises.ts'
@@ -44,6 +45,20 @@ export interface CouldBePromised {
 const SEASONS = 500
 const SEED = 20_260_101
 
+const simulatedOf = new WeakMap<
+  Season,
+  { readonly plan: object; readonly of: Map<number, SimulatedSeasons> }
+>()
+
+/** What was simulated already, by kind: another number or sureness asks for nothing new. */
+function knownOf(season: Season, plan: object): Map<number, SimulatedSeasons> {
+  const known = simulatedOf.get(season)
+  if (known?.plan === plan) return known.of
+  const of = new Map<number, SimulatedSeasons>()
+  simulatedOf.set(season, { plan, of })
+  return of
+}
+
 /** The number by week, and the earliest week for the number asked; null for a kind that the nursery does not know. */
 export function couldBePromised(
   nursery: Nursery,
@@ -62,17 +77,21 @@ export function couldBePromised(
   const stocks = season.ways
     .filter(way => way.kind === kind)
     .flatMap(({ courses }) => courses.flatMap(({ rootstock }) => rootstock?.kinds ?? []))
-  const simulated = simulateSeasons(
-    part,
-    starts.filter(({ way }) => own.has(season.ways[way]!.kind)),
-    {
-      from: 0,
-      to: SEASONS,
-      seed: SEED,
-      bought: bought.filter(of => own.has(of.kind)),
-      watch: [...new Set([kind, ...stocks])],
-    },
-  )
+  const known = knownOf(season, plan)
+  const simulated =
+    known.get(kind) ??
+    simulateSeasons(
+      part,
+      starts.filter(({ way }) => own.has(season.ways[way]!.kind)),
+      {
+        from: 0,
+        to: SEASONS,
+        seed: SEED,
+        bought: bought.filter(of => own.has(of.kind)),
+        watch: [...new Set([kind, ...stocks])],
+      },
+    )
+  known.set(kind, simulated)
   const surely = promisableByWeek(simulated, sure)
   const freeStocks = new Map(surely.map(({ kind: of, numbers }) => [of, numbers]))
   const begun = earliestStart(season, { kind, number, sure }, leftFree(season, plan, starts, freeStocks))

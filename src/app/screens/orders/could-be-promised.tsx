@@ -73,9 +73,12 @@ function PromiseSaid({
   const format = useFormat()
   const names = useNames()
   const week = (text: string) =>
-    format.weekByNumber
-      ? t('common.week', { week: format.week(text) })
-      : t('common.weekOf', { week: format.week(text) })
+    t('orders.promise.week', {
+      week: format.weekByNumber
+        ? t('common.week', { week: format.week(text) })
+        : t('common.weekOf', { week: format.week(text) }),
+      year: text.slice(0, 4),
+    })
   return (
     <div className="stack" aria-live="polite">
       <p className="strong">

@@ -62,6 +62,7 @@ export const orders = {
     notBegun: 'Nothing that could be begun for it is ready in the weeks planned.',
     lack: 'What stands in the way: {{lack}}.',
     lackEarlier: 'Not earlier, since {{lack}}.',
+    week: '{{week}} ({{year}})',
     byWeek: '{{kind}}: how many, week by week',
     byWeekSays: 'Bars: as surely as asked ({{sure}}). Line: in one season of two.',
     surely: 'With a chance of {{sure}}',
