@@ -5,14 +5,58 @@ import { CUTS } from './cuts.ts'
 import { CHIP, PATCH, T_CUT } from './drawings/buds.ts'
 import { RING } from './drawings/layers.ts'
 import { WHIP } from './drawings/whips.ts'
+import type { Point } from './path.ts'
 import { uprightWithin } from './section.ts'
-import { FIELD } from './stroke.ts'
+import { type Cut, FIELD } from './stroke.ts'
 
 const numbers = (d: string): number[] =>
   d
     .split(/[MLCZ\s]+/)
     .filter(part => part !== '')
     .map(Number)
+
+/** Points along a path, close enough together to measure by. */
+function along(d: string): Point[] {
+  const points: Point[] = []
+  for (const [, command, text] of d.matchAll(/([MLC])([^MLCZ]*)/g)) {
+    const [a, b, c] = pairs(numbers(text!))
+    const from = points.at(-1)
+    if (command === 'C') for (let i = 1; i <= 80; i++) points.push(cubic(from!, a!, b!, c!, i / 80))
+    else if (command === 'L') for (let i = 1; i <= 80; i++) points.push(between(from!, a!, i / 80))
+    else points.push(a!)
+  }
+  return points
+}
+const pairs = (values: readonly number[]): Point[] =>
+  Array.from({ length: values.length / 2 }, (_, index) => [values[2 * index]!, values[2 * index + 1]!])
+const between = (a: Point, b: Point, share: number): Point => [
+  a[0] + (b[0] - a[0]) * share,
+  a[1] + (b[1] - a[1]) * share,
+]
+const cubic = (a: Point, b: Point, c: Point, d: Point, t: number): Point => {
+  const [ab, bc, cd] = [between(a, b, t), between(b, c, t), between(c, d, t)]
+  return between(between(ab, bc, t), between(bc, cd, t), t)
+}
+const distance = ([x, y]: Point, d: string): number =>
+  Math.min(...along(d).map(([px, py]) => Math.hypot(px - x, py - y)))
+
+const NEAR = 4
+const JOINS = [
+  'wedgeFit',
+  'stoneFit',
+  'cleftSection',
+  'whipShut',
+  'whipOneSide',
+  'omegaShut',
+  'twoJoined',
+  'barkSet',
+  'veneerFit',
+  'flapSet',
+  'tSeated',
+  'chipFit',
+  'chipOneSide',
+  'patchFit',
+] as const
 const drawings = Drawing.options.map(id => ({ id, ...CUTS[id] }))
 
 describe('every drawing', () => {
@@ -43,32 +87,34 @@ describe('every drawing', () => {
   })
 
   // Common practice, no source: cambium must meet cambium on one side at least.
-  test('that shows a join lets cambium meet cambium, and draws it there', () => {
-    const joins = [
-      'wedgeFit',
-      'stoneFit',
-      'cleftSection',
+  test('that shows a join draws cambium through every place where the parts must meet', () => {
+    for (const id of JOINS) {
+      const { meets = [], strokes }: Cut = CUTS[id]
+      expect(meets.length, id).toBeGreaterThan(0)
+      const cambium = strokes.filter(({ role }) => role === 'cambium')
+      for (const point of meets)
+        expect(Math.min(...cambium.map(({ d }) => distance(point, d))), `${id} at ${point}`).toBeLessThan(
+          NEAR,
+        )
+    }
+  })
+
+  test('of two parts in section draws the cambium of both up to the join', () => {
+    for (const id of [
       'whipShut',
       'whipOneSide',
       'omegaShut',
       'twoJoined',
-      'barkSet',
-      'veneerFit',
-      'flapSet',
-      'tSeated',
+      'cleftSection',
       'chipFit',
-      'chipOneSide',
-      'patchFit',
-    ] as const
-    for (const id of joins) {
-      const { meets, strokes } = { meets: [], ...CUTS[id] } as (typeof CUTS)[typeof id]
-      expect(meets?.length, id).toBeGreaterThan(0)
-      for (const [a, b] of meets ?? [])
-        expect(Math.hypot(a[0] - b[0], a[1] - b[1]), id).toBeLessThanOrEqual(1.5)
-      expect(
-        strokes.some(({ role }) => role === 'cambium'),
-        id,
-      ).toBe(true)
+    ] as const) {
+      const { meets = [], strokes }: Cut = CUTS[id]
+      const cambium = strokes.filter(({ role }) => role === 'cambium')
+      for (const point of meets)
+        expect(
+          cambium.filter(({ d }) => distance(point, d) < NEAR).length,
+          `${id} at ${point}`,
+        ).toBeGreaterThan(1)
     }
   })
 })

@@ -41,8 +41,8 @@ export interface Cut {
   readonly strokes: readonly Stroke[]
   /** Of a piece of wood: where its base and its tip lie. Up is up: the base lies lower. */
   readonly polarity?: { readonly base: Point; readonly tip: Point }
-  /** Where the cambium of one part must lie on that of the other. */
-  readonly meets?: readonly (readonly [Point, Point])[]
+  /** Of a join: where the cambium of one part lies on that of the other. */
+  readonly meets?: readonly Point[]
 }
 
 /** The field of every drawing, square: `0 0 200 200`. */

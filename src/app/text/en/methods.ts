@@ -201,7 +201,8 @@ export const methods = {
     veneerStock:
       'A stock with a long shallow face cut into its side, ending in a notch; cambium along both edges.',
     veneerScion: 'A scion with a tip bud: its long arched face, and from the side the short cut on its foot.',
-    veneerFit: 'From the side: the scion’s foot stands in the notch, its face lies on the stock.',
+    veneerFit:
+      'From the side: the scion’s foot stands in the notch, its face lies on the stock. From the front: cambium down both its edges and across its foot.',
     veneerTied: 'Scion and stock wound together from below upward, tip bud free, a label.',
     veneerTopped: 'The scion in leaf; the stock’s top is cut off just above the union.',
     barkSlit:

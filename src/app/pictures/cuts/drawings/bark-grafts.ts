@@ -70,37 +70,53 @@ const veneerStock = (): Stroke[] => [
 ]
 
 /** Stock and scion of a veneer graft from the side: the scion's foot stands in the notch. */
-const veneerSide = (gap: number): Stroke[] => [
+const veneerSide = (): Stroke[] => [
   ...section(
     [
-      [76, 196],
-      [76, 156],
-      [88, 146],
-      [84, 100],
-      [76, 48],
-      [76, 4],
-      [128, 4],
-      [128, 196],
+      [44, 196],
+      [44, 156],
+      [56, 146],
+      [52, 100],
+      [44, 48],
+      [44, 4],
+      [88, 4],
+      [88, 196],
     ],
     {
-      left: { outside: 76, bark: 6 },
-      right: { outside: 128, bark: 6 },
+      left: { outside: 44, bark: 6 },
+      right: { outside: 88, bark: 6 },
     },
   ),
   ...section(
     [
-      [62 - gap, 10],
-      [62 - gap, 118],
-      [76 - gap, 156],
-      [88 - gap, 146],
-      [84 - gap, 100],
-      [76 - gap, 48],
-      [76 - gap, 10],
+      [30, 10],
+      [30, 118],
+      [44, 156],
+      [56, 146],
+      [52, 100],
+      [44, 48],
+      [44, 10],
     ],
     {
-      left: { outside: 62 - gap, bark: 5 },
+      left: { outside: 30, bark: 5 },
     },
   ),
+]
+
+/** The same from the front: where the scion's edges lie, cambium runs down on both sides and across the foot. */
+const veneerFront = (): Stroke[] => [
+  ...stem(150, 196, 4, 62),
+  ...stem(150, 146, 14, 30, { cutTip: true }),
+  stroke(
+    'bud',
+    blob([
+      [150, 2],
+      [157, 12],
+      [150, 20],
+      [143, 12],
+    ]),
+  ),
+  stroke('cambium', lines([135, 54], [135, 146], [165, 146], [165, 54])),
 ]
 
 export const barkGraftCuts = {
@@ -146,22 +162,12 @@ export const barkGraftCuts = {
     polarity: { base: [60, 172], tip: [60, 8] },
   },
   veneerFit: {
-    strokes: [
-      ...veneerSide(0),
-      smallBud(62, 44),
-      ...move([22, 112], [54, 112]),
-      ...move([40, 178], [64, 160]),
-    ],
-    polarity: { base: [100, 196], tip: [71, 10] },
+    strokes: [...veneerSide(), smallBud(30, 44), ...veneerFront(), ...move([4, 104], [24, 104])],
+    polarity: { base: [66, 196], tip: [37, 10] },
     meets: [
-      [
-        [88, 146],
-        [88, 146],
-      ],
-      [
-        [84, 100],
-        [84, 100],
-      ],
+      [135, 100],
+      [165, 100],
+      [150, 146],
     ],
   },
   veneerTied: {
@@ -265,12 +271,7 @@ export const barkGraftCuts = {
       ...move([30, 24], [30, 74]),
     ],
     polarity: { base: [150, 196], tip: [84, 8] },
-    meets: [
-      [
-        [96, 82],
-        [96, 82],
-      ],
-    ],
+    meets: [[96, 82]],
   },
   barkSealed: {
     strokes: [
@@ -375,14 +376,8 @@ export const barkGraftCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 12] },
     meets: [
-      [
-        [87, 94],
-        [87, 94],
-      ],
-      [
-        [113, 94],
-        [113, 94],
-      ],
+      [87, 94],
+      [113, 94],
     ],
   },
   flapWrapped: {

@@ -191,12 +191,7 @@ export const budCuts = {
       ...knife([70, bar - 8], [134, bar - 8]),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
-    meets: [
-      [
-        [100, bar],
-        [100, bar],
-      ],
-    ],
+    meets: [[100, bar]],
   },
   tTied: {
     strokes: [
@@ -274,14 +269,8 @@ export const budCuts = {
     strokes: [...stockWithNotch(38), ...chip(38), ...stem(146, 196, 4, 60), ...frontNotch(146, 40, true)],
     polarity: { base: [63, 196], tip: [63, 4] },
     meets: [
-      [
-        [44, CHIP.top + 26],
-        [44, CHIP.top + 26],
-      ],
-      [
-        [38 + CHIP.depth, CHIP.lipIn],
-        [38 + CHIP.depth, CHIP.lipIn],
-      ],
+      [44, 78],
+      [44, 138],
     ],
   },
   chipOneSide: {
@@ -327,12 +316,7 @@ export const budCuts = {
       ...move([24, 96], [60, 96]),
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
-    meets: [
-      [
-        [73, 92],
-        [74, 92],
-      ],
-    ],
+    meets: [[73, 92]],
   },
   chipTied: {
     strokes: [
@@ -393,14 +377,8 @@ export const budCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 4] },
     meets: [
-      [
-        [PATCH.left, PATCH.top],
-        [PATCH.left, PATCH.top],
-      ],
-      [
-        [PATCH.right, PATCH.bottom],
-        [PATCH.right, PATCH.bottom],
-      ],
+      [PATCH.left, PATCH.top],
+      [PATCH.right, PATCH.bottom],
     ],
   },
   patchTied: {

@@ -139,14 +139,8 @@ export const whipCuts = {
     strokes: [...scionOver(tongueLine(50), 4), ...stockUnder(tongueLine(50), 196), budOn(28)],
     polarity: { base: [100, 196], tip: [100, 4] },
     meets: [
-      [
-        [100 - half + 6, 50],
-        [100 - half + 6, 50],
-      ],
-      [
-        [100 + half - 6, 150],
-        [100 + half - 6, 150],
-      ],
+      [100 - half + 6, 65],
+      [100 + half - 6, 135],
     ],
   },
   whipOneSide: {
@@ -173,12 +167,7 @@ export const whipCuts = {
       ...move([24, 92], [52, 92]),
     ],
     polarity: { base: [100, 196], tip: [86, 4] },
-    meets: [
-      [
-        [69, 60],
-        [69, 60],
-      ],
-    ],
+    meets: [[69, 71]],
   },
   whipTied: {
     strokes: [
@@ -248,14 +237,8 @@ export const whipCuts = {
     ],
     polarity: { base: [100, 196], tip: [100, 8] },
     meets: [
-      [
-        [100 - half + 6, 84],
-        [100 - half + 6, 84],
-      ],
-      [
-        [100 + half - 6, 84],
-        [100 + half - 6, 84],
-      ],
+      [100 - half + 6, 84],
+      [100 + half - 6, 84],
     ],
   },
   waxDipped: {
@@ -500,14 +483,8 @@ export const whipCuts = {
     ],
     polarity: { base: [80, 196], tip: [80, 4] },
     meets: [
-      [
-        [99.5, 58],
-        [100.5, 58],
-      ],
-      [
-        [99.5, 142],
-        [100.5, 142],
-      ],
+      [99.5, 58],
+      [99.5, 142],
     ],
   },
   twoSevered: {
