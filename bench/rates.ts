@@ -2,6 +2,11 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { makeDemoEntries } from '../src/demo/index.ts'
+import { readRateBook } from '../src/planning/index.ts'
+import { learntSurvival } from '../src/planning/rates/learnt-survival.ts'
+import { seenSteps } from '../src/planning/rates/read-rate-book.ts'
+import { foldEntries } from '../src/record/index.ts'
 import { drawBinomial, drawNormal, fitRates, predictShare, seededRandom } from '../src/science/index.ts'
 import type { MixedLogisticData } from '../src/science/rates/crossed-system.ts'
 import { fitMixedLogistic } from '../src/science/rates/mixed-logistic.ts'
@@ -100,15 +105,52 @@ cat(sprintf('{"seconds":%s,"cpuSeconds":%s,"fixed":[%s],"spreads":[%s],"logLikel
 const furthest = (a: ArrayLike<number>, b: readonly number[]) =>
   Math.max(...b.map((value, i) => Math.abs(value - a[i]!)))
 
+/** Of all threads, so that a busy machine does not count. */
+function cpuSecondsOf(work: () => void): number {
+  const before = process.cpuUsage()
+  work()
+  const { user, system } = process.cpuUsage(before)
+  return (user + system) / 1e6
+}
+
+/** The plan's rates of the invented nursery, every kind by every way in every month; and of 41 times as many counts. */
+function measureRateBook() {
+  const today = '2026-11-25'
+  const nursery = foldEntries(makeDemoEntries({ seed: 1, today }))
+  const ask = () => {
+    const book = readRateBook({ ...nursery }, today)
+    for (const kind of nursery.kinds.values())
+      for (const { protocol: id } of kind.ways) {
+        const protocol = nursery.protocols.get(id)
+        if (!protocol) continue
+        for (let month = 1; month <= 12; month++)
+          protocol.steps.forEach((_, step) => {
+            book.survival(protocol, step, { kind: kind.id, startMonth: month })
+          })
+      }
+  }
+  const first = cpuSecondsOf(ask)
+  ask()
+  const again = cpuSecondsOf(ask)
+  const seen = seenSteps(nursery, today)
+  const many = Array.from({ length: 41 }, (_, copy) =>
+    seen.map(row => ({ ...row, year: row.year - 4 * (copy % 14) })),
+  ).flat()
+  return {
+    countsOfInventedNursery: seen.length,
+    cpuSecondsForItsRatesFirst: first,
+    cpuSecondsForItsRatesAgain: again,
+    manyCounts: many.length,
+    cpuSecondsToLearnFromThem: cpuSecondsOf(() => learntSurvival(many, nursery.protocols)),
+  }
+}
+
 /** The rate model on 5,000 batches with six random effects, beside lme4 on the same counts. */
 export default function measure(): Measured {
   const data = inventedBatches()
   const fit = fitMixedLogistic(data, { spreadRate: 0 })
   const seconds = medianSeconds(() => fitMixedLogistic(data, { spreadRate: 0 }), 7, 2)
-  const before = process.cpuUsage()
-  fitMixedLogistic(data, { spreadRate: 0 })
-  const used = process.cpuUsage(before)
-  const cpuSeconds = (used.user + used.system) / 1e6
+  const cpuSeconds = cpuSecondsOf(() => fitMixedLogistic(data, { spreadRate: 0 }))
   const observations = Array.from({ length: batches }, (_, r) => ({
     entered: data.entered[r]!,
     survived: data.survived[r]!,
@@ -132,6 +174,7 @@ export default function measure(): Measured {
       secondsToFitRatesWithMethodAsSeventhEffect: whole,
       secondsToPredictOne: predicting,
       logLikelihood: fit.logLikelihood,
+      ...measureRateBook(),
     },
     rivals:
       lme4 === undefined

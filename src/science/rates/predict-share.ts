@@ -1,5 +1,6 @@
-import { betaQuantile } from '../distributions/beta.ts'
+import { normalQuantile } from '../distributions/normal.ts'
 import { betaOfMoments, shareMoments } from '../numerics/logistic-normal.ts'
+import { shareOfLogit } from '../numerics/logit.ts'
 import type { RateContext, RateModel } from './fit-rates.ts'
 import { varianceOfLogit } from './precisions.ts'
 
@@ -26,6 +27,8 @@ export interface PredictedShare {
     }
   }
 }
+
+const NINE_OF_TEN = normalQuantile(0.95)
 
 /**
  * The Beta for the share of a future batch in any context, seen or unseen.
@@ -59,13 +62,14 @@ export function predictShare(model: RateModel, context: RateContext, offsetLogit
   const openSum = Object.values(open).reduce((sum, part) => sum + part, 0)
   const variance = estimate + batch + openSum
   const moments = shareMoments(mean, variance)
+  const reach = NINE_OF_TEN * Math.sqrt(variance)
   const { alpha, beta } = betaOfMoments(moments.mean, moments.variance)
   return {
     alpha,
     beta,
     mean: moments.mean,
-    low: betaQuantile(0.05, alpha, beta),
-    high: betaQuantile(0.95, alpha, beta),
+    low: shareOfLogit(mean - reach),
+    high: shareOfLogit(mean + reach),
     worthBatches: batch / (estimate + openSum),
     logit: { mean, variance, parts: { estimate, batch, open } },
   }
