@@ -55,3 +55,20 @@ test('kinds that differ only in cultivar are one offer at the lowest price; a na
   expect(ask('')[0]).toMatchObject({ label: 'pippin, russet', price: 19 })
   expect(ask('Pippin')[0]).toMatchObject({ label: 'pippin', price: 24 })
 })
+
+test('what the plan could promise goes before the guess: by its week and chance, or as if it were begun now', () => {
+  const promise = { kind: kinds[0]!.id, firstWeek: '2026-W10', fromPlan: null, ifBegun: null }
+  const ask = (more: object) =>
+    nurseryOffers(
+      { species: 'apple', trees: 5, cultivar: '' },
+      kinds,
+      [batch(9, 0)],
+      [{ ...promise, ...more }],
+    )[0]!
+  const soon = ask({ fromPlan: { week: '2026-W36', chance: 0.93 } })
+  expect(soon.chance).toBe(0.93)
+  expect(soon.waitYears).toBeCloseTo(26 / 52.18, 6)
+  const begun = { protocol: 'p', week: '2026-W12', number: 9, readyWeek: '2027-W38', chance: 0.8 }
+  expect(ask({ ifBegun: begun }).waitYears).toBeGreaterThan(1.4)
+  expect(ask({})).toMatchObject({ waitYears: 0, chance: 1 })
+})

@@ -1,9 +1,10 @@
 import type { Offer } from '../../../advice/index.ts'
 import { rootstocksOf } from '../../../advice/index.ts'
-import type { BatchRow } from '../../../api/index.ts'
+import type { BatchRow, CouldBePromised } from '../../../api/index.ts'
 import type { Kind } from '../../../trade/index.ts'
+import { weeksBetween } from '../../text/format.ts'
 
-/** Until what grows on can be handed over, and until what is not begun can be. Guesses, shown as such. */
+/** Where no plan tells: until what grows on can be handed over, and until what is not begun can be. Guesses. */
 const GROWING = { waitYears: 1, chance: 0.8 } as const
 const NOT_BEGUN = { waitYears: 2, chance: 0.7 } as const
 
@@ -19,6 +20,8 @@ export function nurseryOffers(
   asked: { readonly species: string; readonly trees: number; readonly cultivar: string },
   kinds: readonly Kind[],
   batches: readonly Pick<BatchRow, 'kind' | 'finished' | 'standing' | 'onHold'>[],
+  /** What the plan leaves free beside all orders, where it says. */
+  promises: readonly Pick<CouldBePromised, 'kind' | 'firstWeek' | 'fromPlan' | 'ifBegun'>[] = [],
 ): readonly Offer[] {
   const ofFruit = kinds.filter(kind => kind.species === asked.species && kind.form !== 'rootstock')
   const name = asked.cultivar.trim().toLowerCase()
@@ -30,9 +33,9 @@ export function nurseryOffers(
       rootstock: stockOf(asked.species, kind, kinds),
       label: kind.name,
       price: kind.price,
-      ...whenReady(kind, asked.trees, batches),
+      ...(whenPromised(promises.find(one => one.kind === kind.id)) ?? whenReady(kind, asked.trees, batches)),
     }
-    const key = `${offer.form}/${offer.rootstock}/${offer.waitYears}`
+    const key = `${offer.form}/${offer.rootstock}/${Math.ceil(offer.waitYears)}`
     groups.set(key, [...(groups.get(key) ?? []), offer])
   }
   return [...groups.values()].map(alike => {
@@ -43,6 +46,24 @@ export function nurseryOffers(
       label: names.length > NAMES ? `${names.slice(0, NAMES).join(', ')} …` : names.join(', '),
     }
   })
+}
+
+const WEEKS_IN_YEAR = 52.18
+const LONGEST_WAIT = 15
+
+/** The earliest week by the plan, or if it were begun for this buyer. */
+function whenPromised(
+  promise: Pick<CouldBePromised, 'firstWeek' | 'fromPlan' | 'ifBegun'> | undefined,
+): Pick<Offer, 'waitYears' | 'chance'> | undefined {
+  if (promise === undefined) return undefined
+  const { firstWeek, fromPlan, ifBegun } = promise
+  const week = fromPlan?.week ?? ifBegun?.readyWeek
+  if (week === undefined) return undefined
+  const weeks = Math.max(0, weeksBetween(firstWeek, week))
+  return {
+    waitYears: Math.min(LONGEST_WAIT, weeks / WEEKS_IN_YEAR),
+    chance: fromPlan?.chance ?? ifBegun?.chance ?? 1,
+  }
 }
 
 function whenReady(

@@ -44,7 +44,7 @@ export function ShareIt({ question }: { readonly question: Question }) {
           <textarea readOnly rows={4} value={code} onFocus={event => event.target.select()} />
         </label>
         <p>
-          <a href={page} target="_blank" rel="noreferrer">
+          <a className="plain" href={page} target="_blank" rel="noreferrer">
             {t('whichTree.share.open')}
           </a>
         </p>

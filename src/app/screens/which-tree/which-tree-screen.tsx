@@ -1,10 +1,12 @@
-import { useQuery } from '@tanstack/react-query'
+import { useQueries, useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
 import { useCallback, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Question } from '../../../advice/index.ts'
+import type { CouldBePromised } from '../../../api/index.ts'
 import { allSpecies, speciesById } from '../../../trade/facts/index.ts'
+import type { Kind } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.ts'
@@ -23,6 +25,26 @@ import './which-tree.css'
 
 const route = getRouteApi('/which-tree')
 
+/** How sure a promise to a buyer is to be. */
+const SURE = 0.8
+/** Kinds of a fruit that are asked about, one by one: each is a look at the whole plan. */
+const KINDS_AT_ONCE = 6
+const none: readonly CouldBePromised[] = []
+
+/** What the plan could promise of the kinds of a fruit; nothing while there is no plan. */
+const usePromises = (kinds: readonly Kind[], trees: number): readonly CouldBePromised[] =>
+  useQueries({
+    queries: kinds.slice(0, KINDS_AT_ONCE).map(({ id }) => ({
+      ...look.promise({ kind: id, number: trees, sure: SURE }),
+      retry: false,
+      staleTime: 60_000,
+    })),
+    combine: asked => {
+      const known = asked.flatMap(({ data }) => (data === undefined ? [] : [data]))
+      return known.length === 0 ? none : known
+    },
+  })
+
 /** Which tree for a buyer, and which way for the nursery. */
 export function WhichTreeScreen() {
   const { t } = useTranslation()
@@ -40,18 +62,20 @@ export function WhichTreeScreen() {
     return nursery?.kinds.find(({ species, form }) => form !== 'rootstock' && known.has(species))?.species
   }, [nursery])
   const asked = useMemo(() => questionFromLink(search, first ?? 'apple'), [search, first])
+  const trees = asked.amount.kind === 'trees' ? asked.amount.trees : 1
+  const promises = usePromises(
+    nursery?.kinds.filter(({ species, form }) => species === asked.species && form !== 'rootstock') ?? [],
+    trees,
+  )
   const offers = useMemo(
     () =>
       nurseryOffers(
-        {
-          species: asked.species,
-          trees: asked.amount.kind === 'trees' ? asked.amount.trees : 1,
-          cultivar: asked.wanted === 'named' ? asked.cultivar : '',
-        },
+        { species: asked.species, trees, cultivar: asked.wanted === 'named' ? asked.cultivar : '' },
         nursery?.kinds ?? [],
         batches ?? [],
+        promises,
       ),
-    [asked, nursery, batches],
+    [asked, trees, nursery, batches, promises],
   )
   const question = useMemo<Question>(
     () => ({ ...asked, offers, onlyOffered: only === 'offered' && offers.length > 0 }),
