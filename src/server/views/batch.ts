@@ -1,5 +1,5 @@
 import type { BatchView } from '../../api/index.ts'
-import { expectedBand, type Plan } from '../../planning/index.ts'
+import { expectedBand, type Plan, readRateBook } from '../../planning/index.ts'
 import {
   type Batch,
   childrenOf,
@@ -17,7 +17,6 @@ import { entriesAbout } from './entries.ts'
 import { holdRow } from './holds.ts'
 import { licenceRow } from './mother.ts'
 import { queryRow } from './queries.ts'
-import { rateBookOf } from './rate-book.ts'
 
 const sourceRow = (nursery: Nursery, source: Source): BatchView['from'][number] => {
   switch (source.from) {
@@ -104,7 +103,7 @@ export const batchView = (
     }),
     counts: countsOf(batch),
     losses: batch.losses.map(({ on, step, number, cause }) => ({ on, step, number, cause })),
-    expected: expectedBand(rateBookOf(nursery, today), protocol, batch),
+    expected: expectedBand(readRateBook(nursery, today), protocol, batch),
     from: batch.sources.map(source => sourceRow(nursery, source)),
     into: childrenOf(nursery, batch.id).map(({ batch: child, number }) => ({
       batch: child,

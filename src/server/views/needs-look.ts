@@ -1,13 +1,20 @@
 import type { NeedsLook } from '../../api/index.ts'
-import { fullPlaces, lateBatches, type Plan, poorTakes, slumps, staleLots } from '../../planning/index.ts'
+import {
+  fullPlaces,
+  lateBatches,
+  type Plan,
+  poorTakes,
+  readRateBook,
+  slumps,
+  staleLots,
+} from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
 import type { BatchId, StepId } from '../../trade/index.ts'
 import { named } from './named.ts'
-import { rateBookOf } from './rate-book.ts'
 
 /** What wants eyes: late batches, poor takes, slumps, wood going stale, places that overflow. */
 export const needsLook = (nursery: Nursery, plan: Plan | null, today: string): NeedsLook => {
-  const book = rateBookOf(nursery, today)
+  const book = readRateBook(nursery, today)
   const stepName = (protocolId: string | undefined, step: StepId): string =>
     [...nursery.protocols.values()].find(({ id }) => id === protocolId)?.steps.find(({ id }) => id === step)
       ?.name ?? step

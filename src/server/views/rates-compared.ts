@@ -1,12 +1,12 @@
 import type { RatesCompared } from '../../api/index.ts'
+import { readRateBook } from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
 import { methodById } from '../../trade/facts/index.ts'
 import type { PersonId } from '../../trade/index.ts'
-import { rateBookOf } from './rate-book.ts'
 
 /** People and months beside each other, by the model that the plan's rates come from. */
 export const ratesCompared = (nursery: Nursery, today: string): RatesCompared => {
-  const learnt = rateBookOf(nursery, today).compared()
+  const learnt = readRateBook(nursery, today).compared()
   return {
     people: learnt.comparePeople().map(({ of: { method }, members, finding }) => ({
       method,

@@ -1,10 +1,10 @@
 import type { RateRow } from '../../api/index.ts'
+import { readRateBook } from '../../planning/index.ts'
 import { type Nursery, observations } from '../../record/index.ts'
-import { rateBookOf } from './rate-book.ts'
 
 /** The rate behind every step of every way that the nursery uses, and what was seen of it. */
 export const rateRows = (nursery: Nursery, today: string): RateRow[] => {
-  const book = rateBookOf(nursery, today)
+  const book = readRateBook(nursery, today)
   const month = Number(today.slice(5, 7))
   const seen = new Map<string, { entered: number; survived: number }>()
   for (const row of observations(nursery)) {
