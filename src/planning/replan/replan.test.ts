@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import type { Nursery } from '../../record/index.ts'
 import { OrderId } from '../../trade/index.ts'
 import { inventedNursery } from '../fixtures/invented-nursery.ts'
-import { MONDAY } from '../fixtures/small-nursery.ts'
+import { bench, MONDAY, order, smallNursery } from '../fixtures/small-nursery.ts'
 import type { Plan } from '../plan.ts'
 import { planMemory } from '../plan-memory.ts'
 import { type PlanJobHooks, planSeason } from '../plan-season.ts'
@@ -60,14 +60,24 @@ describe('a plan made after another', () => {
   test('after a new order, begins what it needs and leaves the rest', async () => {
     const [, state] = [...nursery.orders][3]!
     const id = OrderId.parse('newly come')
-    const order = { ...state.order, id, number: 40 }
-    const more = { ...nursery, orders: new Map(nursery.orders).set(id, { ...state, order }) }
+    const placed = { ...state.order, id, number: 40 }
+    const more = { ...nursery, orders: new Map(nursery.orders).set(id, { ...state, order: placed }) }
     const after = await planned(more, first)
     const changed = different(first, after)
     expect(changed.length).toBeGreaterThan(0)
     expect(changed.length).toBeLessThan(0.15 * first.starts.length)
     const made = after.orders.find(({ order: of }) => of === id)!
     expect(made.chance).toBeGreaterThanOrEqual(made.asked - 0.05)
+  })
+
+  test('has what was shown give way to a dearer order that lacks the room, and only then', async () => {
+    // One square metre of mist roots 100 cuttings at a time; figs are worth twice the mulberries.
+    const said = [bench('mist bed', 1), order('berries', 'mulberry', 130, '2026-12-31')]
+    const before = await planned(smallNursery(...said))
+    const after = await planned(smallNursery(...said, order('figs', 'fig', 130, '2026-12-31')), before)
+    const [berries, figs] = after.orders
+    expect(figs!.short).toBeLessThan(10)
+    expect(berries!.short).toBeGreaterThan(30)
   })
 
   test('is the same with and without what the thread remembers', async () => {

@@ -1,4 +1,4 @@
-import { type ChosenStart, chosenStarts } from '../answer/planned.ts'
+import { chosenStarts } from '../answer/planned.ts'
 import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
 import type { Margins, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
@@ -6,6 +6,7 @@ import type { Season, SeasonStart } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
 import { orderChances, simulatedLoads } from '../simulate/outcome.ts'
 import { byComponent, type Simulate, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
@@ -32,11 +33,14 @@ export type MadePlan = Pick<SurePlan, 'margins' | 'relaxed' | 'whole' | 'starts'
 
 /** Where more than this part of the orders is to be planned anew, all is. */
 const MOST_ANEW = 0.5
+/** What the parts of a season share: where one lacks it, another may have to give way. */
+const SHARED = ['space', 'labour', 'licence']
 
 /**
  * What was shown stays where it still serves its orders; only kinds that touch an order which it no longer serves are
  * planned anew, in the room that the rest leaves. It rests on the shown plan alone, so the same plan gives the same again.
- * Null where all is to be planned anew: too much is unsteady, or what stays no longer fits into the nursery.
+ * Null where all is to be planned anew: too much is unsteady, what stays no longer fits into the nursery, or what is planned
+ * anew falls short for lack of room, which what stays may have to give.
  */
 export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const { season, shown, seasons, seed, memory } = input
@@ -70,6 +74,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
         plannedDueWeek: Int32Array.from(orders, o => margins.plannedDueWeek[o]!),
       },
     })
+    if (sure.isCramped) return null
     orders.forEach((o, own) => {
       margins.plannedNumber[o] = sure.margins.plannedNumber[own]!
       margins.plannedDueWeek[o] = sure.margins.plannedDueWeek[own]!
@@ -104,18 +109,28 @@ async function planned(
     readonly simulate: NonNullable<Parameters<typeof surePlan>[0]['simulate']>
     readonly keepsSurplus: (order: number) => boolean
   },
-): Promise<OwnPlan & { readonly margins: Margins; readonly starts: readonly ChosenStart[] }> {
+): Promise<OwnPlan & { readonly margins: Margins; readonly isCramped: boolean }> {
   const covered = withCover(part)
   const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
   try {
-    const { margins, starts, whole, relaxed } = await surePlan({
+    const { margins, starts, whole, relaxed, simulated } = await surePlan({
       ...input,
       season: part,
       covered,
       solver,
       proveSeconds: 0,
     })
-    return { margins, starts, bought: whole.solution.bought, saved: savedByMoving(solver, relaxed, starts) }
+    const isShort = orderChances(part, simulated).some(
+      ({ chance }, o) => !input.keepsSurplus(o) && chance < part.orders[o]!.sure - CLOSE_ENOUGH,
+    )
+    const isFull = relaxed.duals.some(({ rule, dual }) => SHARED.includes(rule) && dual < 0)
+    return {
+      margins,
+      starts,
+      bought: whole.solution.bought,
+      saved: savedByMoving(solver, relaxed, starts),
+      isCramped: isShort && isFull,
+    }
   } finally {
     solver.dispose()
   }

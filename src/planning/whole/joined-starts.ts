@@ -1,7 +1,14 @@
 import type { SeasonSolver, Solution } from '../model/season-model.ts'
 
+/**
+ * Of plants that stand in a batch of their own, the part that need not be begun as cover, because two batches vary less than
+ * one: a batch so large that this is worth more than the batch stands by itself. Our choice; the simulator has the last word.
+ */
+const COVER_SAVED = 0.15
 /** A start of fewer plants is none. */
 const NONE = 0.5
+/** What a plant begun costs at least, where nothing is entered. */
+const LEAST_COST = 0.05
 
 /** The relaxation, solved so that few large batches are preferred to many small ones. */
 export interface JoinedStarts {
@@ -15,7 +22,8 @@ export interface JoinedStarts {
  * A batch has its price whatever its size: its own work, and what a batch less is worth. A relaxation does not see that and
  * spreads what could be one batch over many weeks for next to nothing. So the price is laid upon the plants by the
  * batch's size in the solve before: the smaller a batch was, the dearer its plants are in the next, until its neighbours
- * take it over or it is large enough to stand. A week that was not used counts as if it took the largest batch of its way.
+ * take it over. A batch stands without it once the cover that it saves is worth more; a week that was not used counts as if
+ * it took a batch just too small for that.
  * @source Kim & Pardalos 1999, Operations Research Letters 24:195-203 (dynamic slope scaling), from memory
  */
 export function joinedStarts({ model, ...solver }: SeasonSolver): JoinedStarts {
@@ -30,15 +38,13 @@ export function joinedStarts({ model, ...solver }: SeasonSolver): JoinedStarts {
       for (const each of perBatch) minutes += each
     return batch === 0 ? 0 : batch + minutes * season.prices.minute
   })
-  const perPlant = new Float64Array(starts.length)
+  const large = price.map((each, s) => each / (COVER_SAVED * Math.max(LEAST_COST, trueCosts[s]!)))
+  const perPlant = price.map((each, s) => each / Math.max(1, large[s]!))
 
   const lay = ({ columnValue }: Solution) => {
-    const largest = new Float64Array(season.ways.length)
-    for (const { way, column } of starts) largest[way] = Math.max(largest[way]!, columnValue[column]!)
-    starts.forEach(({ way, column }, s) => {
+    starts.forEach(({ column }, s) => {
       const number = columnValue[column]!
-      if (number > NONE) perPlant[s] = price[s]! / number
-      else if (perPlant[s] === 0 && largest[way]! > NONE) perPlant[s] = price[s]! / largest[way]!
+      if (number > NONE) perPlant[s] = number >= large[s]! ? 0 : price[s]! / number
     })
   }
 
