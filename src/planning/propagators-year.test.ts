@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { type Body, foldEntries } from '../record/index.ts'
+import { type Body, type BodyOf, foldEntries } from '../record/index.ts'
 import { BatchId, BenchId, KindId, MotherId, ProtocolId, StepId } from '../trade/index.ts'
 import {
   bench,
@@ -195,17 +195,27 @@ test('4. a mother tree is lost in mid-season: the other gives what she may, and 
 })
 
 test('5. an order is doubled: the accepted starts stay in their weeks and grow, none is moved', async () => {
-  const before = await planned(MONDAY, order('figs', 'fig', 100, '2026-12-31'))
-  const after = await planned('2026-01-12', order('figs', 'fig', 200, '2026-12-31'), accepted(before, MONDAY))
+  // There is room for twice the trees: what is accepted is under way and stays, and as much again is put beside it.
+  const first = order('figs', 'fig', 100, '2026-12-31')
+  const before = await planned(MONDAY, first)
+  const { order: doubled } = order('figs', 'fig', 200, '2026-12-31') as BodyOf<'order-placed/1'>
+  const after = await planned('2026-01-12', first, accepted(before, MONDAY), {
+    on: '2026-01-10',
+    body: { kind: 'order-changed/1', order: doubled, why: 'a second orchard' },
+  })
   expect(begun(after, 'fig')).toBeGreaterThan(1.8 * begun(before, 'fig'))
   for (const start of before.starts) {
     const same = after.starts.find(({ id }) => id === start.id)
     expect(same?.number ?? 0).toBeGreaterThanOrEqual(start.number)
   }
   expect(after.moved).toEqual({ starts: 0, saved: 0 })
+  expect(after.changes.length).toBeGreaterThan(0)
+  for (const { sentence } of after.changes) expect(sentence).toContain('since order figs was changed')
 })
 
 test('6. the one good grafter is away for three weeks: the grafts are done before or after, and she has the hours for them', async () => {
+  // Nobody else grafts, so in her three weeks nothing is grafted; the windows of March, April, July and August leave other
+  // weeks, and 175 days after the last of them is still before the end of January: the order is as sure as before.
   const orders = [order('pears', 'pear', 200, '2027-01-31')]
   const here = await planned(MONDAY, ...orders)
   const graftWeeks = (plan: Plan) =>
