@@ -317,6 +317,8 @@ export const WorkList = z
     monday: Day,
     tasks: z.array(Task),
     done: z.array(z.string()),
+    /** Tasks that a hold stops: their wood, plants or trees may not be taken, begun with, sold or sent out. */
+    stopped: z.array(z.string()),
     accepted: z.boolean(),
   })
   .readonly()

@@ -16,6 +16,7 @@ import type {
   OrderRow,
   PlanState,
   QueryRow,
+  WorkList,
 } from '../api/index.ts'
 import { AffectedView } from '../api/index.ts'
 import type { Plan } from '../planning/index.ts'
@@ -184,6 +185,15 @@ test('one hold on her whole lineage stops her and all of it, on every screen, wi
   const view: BatchView = await ask(`/api/batches/${batch}`)
   expect(view.row.onHold).toBe(true)
   expect(view.holds).toMatchObject([{ id: hold.id }])
+})
+
+test('the work list of the plan made before says that a hold stops sending out trees of which none is free', async () => {
+  const leaves = firstPlan.tasks.filter(task => task.kindOfTask === 'dispatch')
+  expect(leaves.length).toBeGreaterThan(0)
+  for (const { id, week, kind } of leaves) {
+    const list: WorkList = await ask(`/api/work?week=${week}`)
+    expect(list.stopped.includes(id)).toBe(kind === 'pomegranate-red-ledger')
+  }
 })
 
 test('the season planned anew leaves out all that is held: no tree of it is promised or sent, no wood of hers is taken', async () => {

@@ -1,7 +1,43 @@
 import type { WorkList } from '../../api/index.ts'
 import type { Plan } from '../../planning/index.ts'
-import type { Nursery } from '../../record/index.ts'
+import { aliveIn, heldThings, type Nursery } from '../../record/index.ts'
 import { mondayOf, weekOfDayText } from './week.ts'
+
+type Task = Plan['tasks'][number]
+
+/**
+ * Whether a hold stops a task: a start or collecting from what is held, finishing any of it, or sending out more of a
+ * kind than stands finished, or is finished in that week, in batches that are not held.
+ */
+const stoppedByHolds = (nursery: Nursery, plan: Plan | null): ((task: Task) => boolean) => {
+  const { batches, mothers } = heldThings(nursery)
+  const starts = new Map(plan?.starts.map(start => [start.id, start]))
+  const sendable = ({ kind, week }: Task): number => {
+    let number = 0
+    for (const batch of nursery.batches.values())
+      if (batch.kind === kind && !batches.has(batch.id)) number += batch.finished
+    for (const task of plan?.tasks ?? [])
+      if (task.kindOfTask === 'finish' && task.kind === kind && task.week === week)
+        if (task.batch === null || !batches.has(task.batch)) number += task.number
+    return number
+  }
+  const isHeldKind = (kind: Task['kind']) =>
+    [...batches.keys()].some(id => {
+      const batch = nursery.batches.get(id)
+      return batch?.kind === kind && aliveIn(batch) > 0
+    })
+  return task => {
+    const { kindOfTask, batch, kind, start: id } = task
+    if (kindOfTask === 'finish') return batch !== null && batches.has(batch)
+    if (kindOfTask === 'dispatch') return isHeldKind(kind) && sendable(task) < task.number
+    const start = id === null ? undefined : starts.get(id)
+    if (start === undefined || !['start', 'prepare', 'collect', 'work'].includes(kindOfTask)) return false
+    return (
+      start.mothers.some(({ mother }) => mothers.has(mother)) ||
+      start.rootstocks.some(stock => stock.batch !== null && batches.has(stock.batch))
+    )
+  }
+}
 
 /** What the latest plan asks for in a week, and which of it is done. */
 export const workList = (
@@ -17,6 +53,7 @@ export const workList = (
     monday: mondayOf(asked),
     tasks,
     done: tasks.filter(task => nursery.tasksDone.has(task.id)).map(task => task.id),
+    stopped: tasks.filter(stoppedByHolds(nursery, plan)).map(task => task.id),
     accepted: plan !== null && nursery.acceptedPlan?.plan === plan.id,
   }
 }

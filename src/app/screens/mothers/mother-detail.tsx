@@ -49,8 +49,18 @@ function Detail({ view }: { readonly view: MotherView }) {
         <p className="writing">{view.writing}</p>
         <p>
           {mother.block}
-          {row.onHold && <span className="tag warn"> {t('common.onHold')}</span>}
-          {row.retired && <span className="tag warn"> {t('mothers.retired')}</span>}
+          {row.onHold && (
+            <>
+              {' '}
+              <span className="tag warn">{t('common.onHold')}</span>
+            </>
+          )}
+          {row.retired && (
+            <>
+              {' '}
+              <span className="tag warn">{t('mothers.retired')}</span>
+            </>
+          )}
         </p>
         {view.holds.length > 0 && <HoldList holds={view.holds} />}
         {view.queries.length > 0 && (

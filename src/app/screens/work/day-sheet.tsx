@@ -11,18 +11,26 @@ export function DaySheet({
   day: { day, minutes, places },
   sent,
   unsent,
+  stopped,
   today,
 }: {
   readonly day: WorkDay
   readonly sent: ReadonlySet<string>
   readonly unsent: ReadonlySet<string>
+  readonly stopped: ReadonlySet<string>
   readonly today: string
 }) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
   const stateOf = (task: string): TaskState =>
-    sent.has(task) ? 'done' : unsent.has(task) ? 'waiting' : 'open'
+    sent.has(task)
+      ? 'done'
+      : unsent.has(task)
+        ? 'waiting'
+        : stopped.has(task)
+          ? 'stopped'
+          : 'open'
   const title = day === null ? t('work.unfit') : format.weekday(day)
   return (
     <section className={day === today ? 'sheet day today' : 'sheet day'} aria-label={title}>

@@ -11,8 +11,8 @@ import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import { TickTask } from './tick-task.tsx'
 
-/** `waiting`: done, and not yet at the office. */
-export type TaskState = 'open' | 'waiting' | 'done'
+/** `waiting`: done, and not yet at the office. `stopped`: a hold forbids it. */
+export type TaskState = 'open' | 'stopped' | 'waiting' | 'done'
 
 /** One thing to do: what, how many, from where, by whom, how long, and the caution beside it. */
 export function TaskRow({ task, state }: { readonly task: Task; readonly state: TaskState }) {
@@ -57,7 +57,9 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
           </p>
         </div>
         {task.number > 0 && <p className="task-number">{format.number(task.number)}</p>}
-        {state !== 'open' ? (
+        {state === 'stopped' ? (
+          <span className="tag warn">{t('common.onHold')}</span>
+        ) : state !== 'open' ? (
           <p className="task-done">
             <svg viewBox="0 0 24 24" width={24} height={24} aria-hidden="true">
               <path d="M4 13l5.500 5.500L20 6" />

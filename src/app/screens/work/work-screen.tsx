@@ -39,6 +39,7 @@ export function WorkScreen() {
       {list => {
         const tasks = person === '' ? list.tasks : list.tasks.filter(task => task.person === person)
         const sent = new Set(list.done)
+        const stopped = new Set(list.stopped)
         const unsent = new Set(
           waiting.flatMap(({ entry: { body } }) => (body.kind === 'task-done/1' ? [body.task] : [])),
         )
@@ -113,6 +114,7 @@ export function WorkScreen() {
                     day={day}
                     sent={sent}
                     unsent={unsent}
+                    stopped={stopped}
                     today={nursery?.today ?? ''}
                   />
                 ))}

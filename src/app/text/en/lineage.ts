@@ -28,7 +28,7 @@ export const lineage = {
     noOrder: 'Without an order: {{kinds}}',
     has_one: 'has {{shown}} tree, sent last on {{day}}',
     has_other: 'has {{shown}} trees, sent last on {{day}}',
-    promised_one: '{{shown}} tree of held stock promised by the plan',
+    promised_one: '{{shown}} tree that carries it promised by the plan',
     promised_other: '{{shown}} trees that carry it promised by the plan',
     planned_one: '{{shown}} tree planned with its wood',
     planned_other: '{{shown}} trees planned with its wood',
