@@ -24,13 +24,7 @@ export function DaySheet({
   const format = useFormat()
   const names = useNames()
   const stateOf = (task: string): TaskState =>
-    sent.has(task)
-      ? 'done'
-      : unsent.has(task)
-        ? 'waiting'
-        : stopped.has(task)
-          ? 'stopped'
-          : 'open'
+    sent.has(task) ? 'done' : unsent.has(task) ? 'waiting' : stopped.has(task) ? 'stopped' : 'open'
   const title = day === null ? t('work.unfit') : format.weekday(day)
   return (
     <section className={day === today ? 'sheet day today' : 'sheet day'} aria-label={title}>
