@@ -30,7 +30,14 @@ export function BenchCard({
         <div>
           <p className="card-title">{guideName(method)}</p>
           <p>
-            {needs.season} {needs.wood}
+            <b>{t('methods.needs.season')}:</b> {needs.season} <b>{t('methods.needs.wood')}:</b> {needs.wood}
+            {needs.stock !== null && (
+              <>
+                {' '}
+                <b>{t('methods.needs.stock')}:</b> {needs.stock}
+              </>
+            )}{' '}
+            <b>{t('methods.needs.tools')}:</b> {needs.tools.join('; ')}.
           </p>
         </div>
         <p className="card-kind">
