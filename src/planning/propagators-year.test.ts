@@ -387,26 +387,3 @@ test('work of the weeks: shoots are prepared and wood is cut before the graft, w
   })
   expect(of('start')[0]!.from).toContain(`${graft.number} seedling from batch stocks`)
 })
-
-test('building up a new cultivar: a large order three years away is answered with when and how many mothers to plant', async () => {
-  const newcomer: Said[] = [
-    cultivar('newcomer'),
-    kind('newcomer', { price: 18, ways: [{ protocol: 'cutting' }] }),
-    mother('newcomer tree', 'newcomer', [{ material: 'cuttings', months: [3, 4, 5], perYear: 100 }]),
-  ]
-  const few = await planned(MONDAY, ...newcomer, order('few', 'newcomer', 30, '2026-12-31'))
-  expect(few.plantings).toEqual([])
-  const many = await planned(
-    MONDAY,
-    ...newcomer,
-    order('many', 'newcomer', 600, '2029-12-31', { earliest: '2029-10-01' }),
-  )
-  // 600 trees take 840 cuttings or so; one mother gives 100 a season, so eight more that are grown by 2029.
-  const trees = many.plantings.reduce((sum, { number }) => sum + number, 0)
-  expect(trees).toBeGreaterThanOrEqual(7)
-  expect(trees).toBeLessThanOrEqual(12)
-  expect(many.plantings[0]!.week < '2027').toBe(true)
-  expect(many.plantings[0]!.sentence).toMatch(/^Plant \d+ mother trees of newcomer by week \d+ of 2026/)
-  expect(many.starts.every(({ week }) => week.startsWith('2029'))).toBe(true)
-  expect(forecast(many, 'many').chance).toBeGreaterThan(0.85)
-})

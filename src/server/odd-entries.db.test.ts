@@ -29,6 +29,7 @@ afterEach(async () => {
 const silent = async (): Promise<string[]> => {
   const paths = [
     ...['nursery', 'orders', 'mothers', 'queries', 'rates', 'batches?state=all', 'work', 'benches', 'plan'],
+    ...['holds', 'needs-look', 'rates/compared', 'benches/none', 'lineage/mother/none/affected'],
     ...['entries?limit=10000', 'openapi.json', 'benches?week=2026-W30'],
     ...((await nursery.ask('/api/batches?state=all')).json as BatchRow[])
       .slice(0, 40)
@@ -106,6 +107,11 @@ const unheardOf: readonly object[] = [
     candidates: ['none', 'nor this'],
   },
   { kind: 'counted/1', batch: 'none', step: 'none', sign: 'rooted', taken: 3, dead: 4, undecided: 5 },
+  {
+    kind: 'bench-counted/1',
+    bench: 'none',
+    lines: [{ batch: 'none', step: 'none', stood: 7, counted: 5, cause: 'mice' }],
+  },
   { kind: 'lost/1', ...at, cause: 'mice' },
   { kind: 'advanced/1', batch: 'none', from: 'none', to: 'nor this', number: 7, bench: 'none' },
   { kind: 'finished/1', batch: 'none', number: 7, grade: '' },
