@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
@@ -45,6 +45,13 @@ export default async () => {
   log.append(logWithLiveBatches(), '2026-01-01T00:00:00Z')
   log.close()
   const server = await startServer(['dist/server/main.js'], folder, '--today', TODAY)
+  const answered = async (path: string): Promise<number> => {
+    const began = performance.now()
+    await (await fetch(server.address + path)).arrayBuffer()
+    return (performance.now() - began) / 1000
+  }
+  const secondsToFoldAfterAKill = await answered('/api/nursery')
+  const secondsToLearnRates = await answered('/api/batches/b54321')
   const browser = await openBrowser()
   try {
     const context = await browser.newContext({
@@ -55,35 +62,32 @@ export default async () => {
     const page = await context.newPage()
     const device = await context.newCDPSession(page)
     await device.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
-    let compressed = 0
-    page.on('response', async answer => {
-      if (answer.url().endsWith('.js')) compressed += gzipSync(await answer.body()).length
+    const scripts = new Set<string>()
+    page.on('request', asked => {
+      if (asked.url().endsWith('.js')) scripts.add(new URL(asked.url()).pathname)
     })
 
     const firstView = async (path: string, shown: string): Promise<number> => {
       const began = performance.now()
       await page.goto(server.address + path)
-      await page.locator(shown).first().waitFor()
+      await page.locator(shown).first().waitFor({ timeout: 120_000 })
       return (performance.now() - began) / 1000
     }
     const secondsToBatches = await firstView('/batches', '.batch-line')
-    const kilobytesOfFirstView = compressed / 1000
+    const kilobytesOfFirstView =
+      [...scripts].reduce(
+        (sum, path) => sum + gzipSync(readFileSync(join(root, 'dist/app', path))).length,
+        0,
+      ) / 1000
 
     /** From the event in the page until what it should show is painted. */
     const untilShown = (act: string, shown: string): Promise<number> =>
-      page.evaluate(
-        ([doIt, isThere]) =>
-          new Promise<number>(done => {
-            const began = performance.now()
-            const look = () =>
-              new Function(`return ${isThere}`)()
-                ? requestAnimationFrame(() => done(performance.now() - began))
-                : requestAnimationFrame(look)
-            new Function(doIt!)()
-            look()
-          }),
-        [act, shown],
-      )
+      page.evaluate<number>(`new Promise(done => {
+        const began = performance.now()
+        const look = () => requestAnimationFrame(() => (${shown} ? done(performance.now() - began) : look()));
+        ${act}
+        look()
+      })`)
     const millisecondsToFind = await untilShown(
       `const field = document.querySelector('.find-field input');
        Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set.call(field, 'b54321');
@@ -91,7 +95,7 @@ export default async () => {
       `document.querySelectorAll('.batch-line').length === 1`,
     )
 
-    await page.goto(`${server.address}/batches/b54321/count`)
+    const secondsToOneBatch = await firstView('/batches/b54321/count', 'form.count')
     await page.getByRole('button', { name: '7', exact: true }).tap()
     const millisecondsToKeepACount = await untilShown(
       `[...document.querySelectorAll('button')].find(one => one.textContent === 'Keep this count').click()`,
@@ -107,7 +111,10 @@ export default async () => {
       figures: {
         livingBatches: LIVE,
         pastBatches: PAST,
+        secondsToFoldAfterAKill,
+        secondsToLearnRates,
         secondsToFirstViewOfBatches: secondsToBatches,
+        secondsToOneBatch,
         secondsToThisWeek: secondsToWork,
         millisecondsFromKeyToFound: millisecondsToFind,
         millisecondsFromTapToKept: millisecondsToKeepACount,

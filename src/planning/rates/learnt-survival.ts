@@ -90,6 +90,41 @@ export function learntSurvival(
   seen: readonly SeenStep[],
   protocols: ReadonlyMap<ProtocolId, Protocol>,
 ): LearntSurvival {
+  if (last === null || !isSame(last.seen, seen) || !hasSameSteps(last.protocols, protocols))
+    last = { seen, protocols, learnt: learn(seen, protocols) }
+  return last.learnt
+}
+
+/** Learning takes seconds from tens of thousands of counts, and most entries end no step: then there is nothing new. */
+let last: {
+  readonly seen: readonly SeenStep[]
+  readonly protocols: ReadonlyMap<ProtocolId, Protocol>
+  readonly learnt: LearntSurvival
+} | null = null
+
+const TOLD = [
+  'protocol',
+  'method',
+  'step',
+  'species',
+  'kind',
+  'month',
+  'year',
+  'person',
+  'entered',
+  'survived',
+] as const
+
+const isSame = (some: readonly SeenStep[], others: readonly SeenStep[]): boolean =>
+  some.length === others.length && some.every((row, at) => TOLD.every(key => row[key] === others[at]![key]))
+
+const hasSameSteps = (
+  some: ReadonlyMap<ProtocolId, Protocol>,
+  others: ReadonlyMap<ProtocolId, Protocol>,
+): boolean =>
+  some.size === others.size && [...some].every(([id, { steps }]) => others.get(id)?.steps === steps)
+
+function learn(seen: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Protocol>): LearntSurvival {
   const rowsOf = new Map<string, readonly SeenStep[]>()
   const figures = new Map<string, Figure>()
   for (const [step, rows] of grouped(seen, stepOf)) {
@@ -113,6 +148,7 @@ export function learntSurvival(
   const isLevel = (name: string, level: string | undefined) =>
     level !== undefined && factorsByName.get(name)?.levelNumbers.has(level) === true
   const shares = new Map<string, Share>()
+  const countsOf = new Map([...rowsOf].map(([step, rows]) => [step, countBy(rows)]))
   const varianceOf = (name: string) => factorsByName.get(name)?.varianceOfNew
   const ofYears = varianceOf('year')
   const ofBatch = ['kind', 'month', 'person', 'year'].reduce(
@@ -158,15 +194,28 @@ export function learntSurvival(
         share = { alpha, beta, low, high, yearShare: ofYear }
         shares.set(name, share)
       }
+      const counts = countsOf.get(stepOf(asked))!
       return {
         ...share,
         batches: rows.length,
-        ofKind: rows.filter(({ kind }) => kind === asked.kind).length,
-        inMonth: rows.filter(({ month }) => month === asked.month).length,
-        byPerson: rows.filter(({ person }) => person !== null && person === asked.person).length,
+        ofKind: counts.get(`kind ${asked.kind}`) ?? 0,
+        inMonth: counts.get(`month ${asked.month}`) ?? 0,
+        byPerson: asked.person === null ? 0 : (counts.get(`person ${asked.person}`) ?? 0),
       }
     },
   }
+}
+
+/** How many of the counts are of each kind, month and person. */
+function countBy(rows: readonly SeenStep[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>()
+  const one = (key: string) => counts.set(key, (counts.get(key) ?? 0) + 1)
+  for (const { kind, month, person } of rows) {
+    one(`kind ${kind}`)
+    one(`month ${month}`)
+    if (person !== null) one(`person ${person}`)
+  }
+  return counts
 }
 
 /** The figure of a step as its protocol has it, and its logit. */
