@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { EntryId } from '../trade/index.ts'
 import { exampleRegisters } from './example-registers.ts'
 import { foldEntries } from './fold/fold.ts'
 import { readHistory } from './history.ts'
@@ -53,6 +54,7 @@ test('a row says when, where, of what, and by which mother', () => {
   )
   expect(row).toEqual({
     protocol: 'cuttings',
+    protocolVersion: 1,
     method: 'softwood_cutting',
     step: 'mist',
     species: 'apple',
@@ -73,4 +75,28 @@ test('a row says when, where, of what, and by which mother', () => {
 
 test('what was dispatched or worked on counts as having left its step alive', () => {
   expect(rows('B1[50] »50 »50 ■50 B2[50 on B1]')).toContain('B1 growing on 50/50')
+})
+
+describe('a row follows the protocol', () => {
+  const versionOf = (changedOn: Readonly<Record<number, string>>) => {
+    const entries = exampleRegisters.flatMap(entry => {
+      const { body } = entry
+      if (body.kind !== 'protocol-set/1' || body.protocol.id !== 'cuttings') return [entry]
+      return Object.entries(changedOn).map(([version, on]) => ({
+        ...entry,
+        id: EntryId.parse(version + entry.id.slice(1)),
+        on,
+        body: { ...body, protocol: { ...body.protocol, version: Number(version) } },
+      }))
+    })
+    const [row] = observations(foldEntries([...entries, ...readHistory('B1[100] -20† »80')]))
+    return row?.protocolVersion
+  }
+
+  test('as it stood when its batch was begun', () => {
+    expect(versionOf({ 4: '2025-06-01', 5: '2026-01-01', 6: '2026-01-02' })).toBe(5)
+  })
+  test('as first written down, where its batch was begun before that', () => {
+    expect(versionOf({ 2: '2026-02-01', 3: '2026-03-01' })).toBe(2)
+  })
 })

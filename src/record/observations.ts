@@ -6,6 +6,7 @@ import type {
   MethodId,
   MotherId,
   PersonId,
+  Protocol,
   ProtocolId,
   SpeciesId,
   StepId,
@@ -15,6 +16,8 @@ import type { Batch, Nursery, StepOutcome } from './state.ts'
 /** What one step did to the plants of one batch: a row of the table from which rates are learnt. */
 export interface Observation {
   readonly protocol: ProtocolId
+  /** Of the protocol as it stood when the batch was begun. */
+  readonly protocolVersion: Protocol['version']
   readonly method: MethodId
   readonly step: StepId
   readonly species: SpeciesId
@@ -124,6 +127,7 @@ function rowOf(nursery: Nursery, group: readonly Member[]): Observation | null {
   const [year, month] = outcome.firstEntered.split('-').map(Number) as [number, number]
   return {
     protocol: batch.protocol,
+    protocolVersion: versionAt(nursery, batch) ?? protocol.version,
     method: protocol.method,
     step: outcome.step,
     species: kind.species,
@@ -143,6 +147,12 @@ function rowOf(nursery: Nursery, group: readonly Member[]): Observation | null {
 }
 
 const only = <T>(items: readonly T[]): T | null => (new Set(items).size === 1 ? items[0]! : null)
+
+/** A batch begun before its protocol was written down follows the first that was. */
+function versionAt(nursery: Nursery, batch: Batch): Protocol['version'] | undefined {
+  const versions = nursery.protocolVersions.get(batch.protocol) ?? []
+  return (versions.findLast(({ on }) => on <= batch.startedOn) ?? versions[0])?.version
+}
 
 const rootstocksOf = (nursery: Nursery, batch: Batch): KindId[] =>
   batch.sources.flatMap(source => {

@@ -284,6 +284,11 @@ export interface RateSet {
   readonly why: string
 }
 
+export interface ProtocolVersion {
+  readonly version: Protocol['version']
+  readonly on: Day
+}
+
 /** Everything that the entries say, folded. Maps are keyed by the id of what they hold. */
 export interface Nursery {
   readonly site: Site | null
@@ -294,6 +299,8 @@ export interface Nursery {
   readonly cultivars: ReadonlyMap<CultivarId, Cultivar>
   readonly kinds: ReadonlyMap<KindId, Kind>
   readonly protocols: ReadonlyMap<ProtocolId, Protocol>
+  /** When each protocol was written down or changed, in that order: a batch follows the one of its start. */
+  readonly protocolVersions: ReadonlyMap<ProtocolId, readonly ProtocolVersion[]>
   readonly mothers: ReadonlyMap<MotherId, MotherState>
   readonly lots: ReadonlyMap<MaterialLotId, MaterialLot>
   readonly batches: ReadonlyMap<BatchId, Batch>

@@ -28,8 +28,8 @@ export interface RegisterState {
   people: Map<PersonId, Person>
   cultivars: Map<Cultivar['id'], Cultivar>
   kinds: Map<KindId, Kind>
-  /** All versions of each protocol, in the order of their entries. */
-  protocols: Map<string, readonly Protocol[]>
+  /** All versions of each protocol and the days they were said, in the order of their entries. */
+  protocols: Map<string, readonly { readonly protocol: Protocol; readonly on: string }[]>
   /** The steps of each protocol, in any of its versions. */
   steps: Map<string, readonly StepId[]>
   rateSets: Map<string, RateSet>
@@ -182,9 +182,9 @@ function hear(state: RegisterState, entry: Entry): void {
       state.cultivars.set(body.cultivar.id, body.cultivar)
       return
     case 'protocol-set/1': {
-      const versions = [...(state.protocols.get(body.protocol.id) ?? []), body.protocol]
+      const versions = [...(state.protocols.get(body.protocol.id) ?? []), { protocol: body.protocol, on }]
       state.protocols.set(body.protocol.id, versions)
-      state.steps.set(body.protocol.id, stepsOf(versions))
+      state.steps.set(body.protocol.id, stepsOf(versions.map(({ protocol }) => protocol)))
       return
     }
     case 'rate-set/1': {
@@ -220,6 +220,7 @@ export function showRegisters(
   Nursery,
   | Exclude<Maps, `former${string}`>
   | 'benchCounts'
+  | 'protocolVersions'
   | 'site'
   | 'prices'
   | 'settings'
@@ -236,7 +237,16 @@ export function showRegisters(
     cultivars: new Map(state.cultivars),
     kinds: new Map(state.kinds),
     protocols: new Map(
-      [...state.protocols.values()].map(versions => [versions.at(-1)!.id, versions.at(-1)!]),
+      [...state.protocols.values()].map(versions => {
+        const { protocol } = versions.at(-1)!
+        return [protocol.id, protocol]
+      }),
+    ),
+    protocolVersions: new Map(
+      [...state.protocols.values()].map(versions => [
+        versions[0]!.protocol.id,
+        versions.map(({ protocol: { version }, on }) => ({ version, on })),
+      ]),
     ),
     rateSets: [...state.rateSets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, set]) => set),
     tasksDone: new Map(state.tasksDone),
