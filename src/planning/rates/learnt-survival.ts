@@ -10,6 +10,7 @@ import {
 import type { MethodId, PersonId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import { type Comparison, compareLevels } from './compare-levels.ts'
+import { newestOfEach } from './newest-counts.ts'
 
 /** What one batch did in one step, with what is known of it; month and year are those in which the batch was begun. */
 export interface SeenStep
@@ -65,6 +66,12 @@ const LEAST_VARIANCE = 0.1
 /** Of the variance between batches, what a good or bad year shares until there are seasons to tell. Our choice, no source. */
 export const USUAL_YEAR_SHARE = 0.3
 
+/**
+ * From so many counts rates are learnt in a second or two; more say little that these do not, and tell of older times.
+ * Our choice, no source.
+ */
+const MOST_COUNTS = 20_000
+
 /** Names of the levels that a count belongs to: a hand shows in all steps of a method, the others in the very step. */
 const stepOf = ({ protocol, step }: Pick<AskedStep, 'protocol' | 'step'>) => `${protocol} ${step}`
 const levelsOf = (said: AskedStep) => ({
@@ -82,7 +89,8 @@ const yearOf = ({ method, species, step, year }: SeenStep) => `${method}, ${spec
  * are few. All are departures from the protocols' figures. A figure is for the next batch of anybody, worth 2 batches: of
  * its variance a third is what the nursery's own average is off, half is between batches and a sixth between kinds.
  * Months, people and years are believed to differ as kinds do until the counts say otherwise.
- * A share is for a batch to come, in a year not yet known.
+ * A share is for a batch to come, in a year not yet known. Of very many counts, the newest of each kind in each step
+ * teach.
  *
  * @source science's `fitRates` and `predictShare`; the worth of the figures is our choice
  */
@@ -124,7 +132,8 @@ const hasSameSteps = (
 ): boolean =>
   some.size === others.size && [...some].every(([id, { steps }]) => others.get(id)?.steps === steps)
 
-function learn(seen: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Protocol>): LearntSurvival {
+function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Protocol>): LearntSurvival {
+  const seen = newestOfEach(all, row => levelsOf(row).kind, MOST_COUNTS)
   const rowsOf = new Map<string, readonly SeenStep[]>()
   const figures = new Map<string, Figure>()
   for (const [step, rows] of grouped(seen, stepOf)) {

@@ -61,7 +61,7 @@ export function rateBook(seen: {
   readonly days: readonly SeenDays[]
   readonly set: readonly RateSet[]
 }): RateBook {
-  const daysOf = grouped(seen.days, row => keyOf(row.protocol, row.step))
+  let daysOf: ReadonlyMap<string, readonly SeenDays[]> | null = null
   const durations = new Map<string, StepDays>()
   const figures = new Map<string, SurvivalRate>()
   let learnt: LearntSurvival | null = null
@@ -110,7 +110,9 @@ export function rateBook(seen: {
     days(protocol, stepIndex) {
       const step = protocol.steps[stepIndex]!
       const key = keyOf(protocol.id, step.id)
-      return remembered(durations, key, () => learntDays(step.days, daysOf.get(key) ?? []))
+      daysOf ??= grouped(seen.days, row => keyOf(row.protocol, row.step))
+      const days = daysOf.get(key) ?? []
+      return remembered(durations, key, () => learntDays(step.days, days))
     },
   }
 }

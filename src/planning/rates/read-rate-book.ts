@@ -1,5 +1,5 @@
 import { type Nursery, type Observation, observations } from '../../record/index.ts'
-import { dateOf, dayNumber } from '../../science/index.ts'
+import { dayNumber } from '../../science/index.ts'
 import type { SeenStep } from './learnt-survival.ts'
 import { type RateBook, rateBook, type SeenDays } from './rate-book.ts'
 
@@ -28,10 +28,12 @@ export const seenSteps = (
   today: string,
 ): readonly (SeenStep & Pick<Observation, 'batch'>)[] =>
   observations(nursery).flatMap(row => {
-    const begun = nursery.batches.get(row.batch)!.startedOn
+    const { protocol, method, step, species, kind, grafter, batch, entered, survived } = row
+    const begun = nursery.batches.get(batch)!.startedOn
     if (!row.closed || begun > today) return []
-    const { year, month } = dateOf(dayNumber(begun))
-    return [{ ...row, year, month, person: row.grafter }]
+    const year = Number(begun.slice(0, 4))
+    const month = Number(begun.slice(5, 7))
+    return { protocol, method, step, species, kind, year, month, person: grafter, batch, entered, survived }
   })
 
 const seenDays = (nursery: Nursery, today: string): readonly SeenDays[] =>
