@@ -1,10 +1,9 @@
-import type { Batch, Nursery } from '../../record/index.ts'
+import type { Batch, HeldThings, Nursery } from '../../record/index.ts'
 import { dateOf, dayNumber } from '../../science/index.ts'
 import type { Kind, Protocol, Skill } from '../../trade/index.ts'
 import type { Course, CourseStep, LiveBatch } from '../season.ts'
 import { arriving, type CourseReading, enteredByWeek, readCourse, standingIn } from './course.ts'
 import { weeksOfGrowth } from './growing-weeks.ts'
-import type { Held } from './held.ts'
 import { standingShare } from './standing-share.ts'
 import { yearGroupIndex } from './ways.ts'
 import type { Weeks } from './weeks.ts'
@@ -17,7 +16,7 @@ export function readBatches(
   nursery: Nursery,
   weeks: Weeks,
   reading: CourseReading,
-  held: Held,
+  held: HeldThings,
   yearGroups: string[],
   assumed: string[],
 ): LiveBatch[] {

@@ -1,15 +1,14 @@
-import type { Nursery } from '../../record/index.ts'
+import type { HeldThings, Nursery } from '../../record/index.ts'
 import type { PlaceKind } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { SeasonPlace } from '../season.ts'
-import type { Held } from './held.ts'
 import { daysShared, type Weeks } from './weeks.ts'
 
 /**
  * Benches by kind of place with their area by week. A bench is without its closed part in every week that the closure
  * touches, and without any area while it is on hold.
  */
-export function readPlaces(nursery: Nursery, weeks: Weeks, held: Held): SeasonPlace[] {
+export function readPlaces(nursery: Nursery, weeks: Weeks, held: HeldThings): SeasonPlace[] {
   const byPlace = grouped(nursery.benches.values(), bench => bench.place)
   return [...byPlace].map(([place, benches]) => {
     const read = benches.map(bench => ({

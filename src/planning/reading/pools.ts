@@ -1,8 +1,7 @@
-import { givenInSeason, type MotherState, type Nursery } from '../../record/index.ts'
+import { givenInSeason, type HeldThings, type MotherState, type Nursery } from '../../record/index.ts'
 import { dayText } from '../../science/index.ts'
 import type { CultivarId, Kind, KindId, Material, Protocol } from '../../trade/index.ts'
 import type { MotherPool, PoolMother } from '../season.ts'
-import type { Held } from './held.ts'
 import type { Weeks } from './weeks.ts'
 
 interface Wanted {
@@ -22,7 +21,7 @@ export interface Pools {
  * Mothers of one cultivar that give one material, taken together. A material for which no mother is registered at all
  * is taken as bought, and that is said; where mothers are registered but none may give, there is none.
  */
-export function readPools(nursery: Nursery, weeks: Weeks, held: Held, assumed: string[]): Pools {
+export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assumed: string[]): Pools {
   const wanted = new Map<string, Wanted>()
   const takings = (kind: Kind, protocol: Protocol) =>
     protocol.takes.flatMap(taking => {
@@ -100,7 +99,7 @@ const isMotherOf = ({ mother }: MotherState, { cultivar, rootstockKind, material
 function readPool(
   nursery: Nursery,
   weeks: Weeks,
-  held: Held,
+  held: HeldThings,
   { cultivar, rootstockKind, material, name, keepsWeeks }: Wanted,
   registered: readonly MotherState[],
 ): MotherPool {
@@ -110,7 +109,7 @@ function readPool(
   const stored = [...nursery.lots.values()].flatMap(lot => {
     const left = lot.number - lot.used - lot.discarded
     const from = giving.find(({ mother }) => mother.id === lot.mother)
-    if (!from || lot.material !== material || left <= 0) return []
+    if (!from || held.lots.has(lot.id) || lot.material !== material || left <= 0) return []
     const untilWeek = lot.goodUntil ? weeks.endingBy(lot.goodUntil) : weeks.of(lot.on) + keepsWeeks
     return untilWeek < 0 ? [] : [{ number: left, untilWeek }]
   })
@@ -135,7 +134,7 @@ function readPool(
 }
 
 /** Standing, not on hold, and not found diseased in its last test. */
-const mayGive = ({ mother, retired, tests }: MotherState, held: Held): boolean =>
+const mayGive = ({ mother, retired, tests }: MotherState, held: HeldThings): boolean =>
   retired === null && !held.mothers.has(mother.id) && tests.at(-1)?.result !== 'positive'
 
 /** Stretches of weeks that are one season of giving: calendar years, or seasons over the turn of the year. */

@@ -1,4 +1,4 @@
-import type { Nursery } from '../../record/index.ts'
+import { heldThings, type Nursery } from '../../record/index.ts'
 import { weekNumber } from '../../science/index.ts'
 import type { KindId, PlaceKind } from '../../trade/index.ts'
 import { readRateBook } from '../rates/read-rate-book.ts'
@@ -7,7 +7,6 @@ import { readBatches } from './batches.ts'
 import type { CourseReading } from './course.ts'
 import { groundForMothers } from './ground-for-mothers.ts'
 import { growingWeeks } from './growing-weeks.ts'
-import { readHeld } from './held.ts'
 import { readLicences } from './licences.ts'
 import { readOrders } from './orders.ts'
 import { readPeople } from './people.ts'
@@ -31,7 +30,7 @@ export function readSeason(nursery: Nursery, today: string): Season {
   const assumed: string[] = []
   const kindIndex = new Map<KindId, number>([...nursery.kinds.keys()].map((id, index) => [id, index]))
   const weeks = seasonWeeks(today, horizon(nursery, today))
-  const held = readHeld(nursery)
+  const held = heldThings(nursery)
   const places = readPlaces(nursery, weeks, held)
   const placeIndex = new Map<PlaceKind, number>(places.map(({ place }, index) => [place, index]))
   const { pools, poolsFor } = readPools(nursery, weeks, held, assumed)

@@ -1,4 +1,4 @@
-import type { BatchId, MaterialLotId, MotherId } from '../../trade/index.ts'
+import type { BatchId, BenchId, MaterialLotId, MotherId } from '../../trade/index.ts'
 import type { Hold, Nursery } from '../state.ts'
 import type { Ref } from './graph.ts'
 import { lineageOf } from './trace.ts'
@@ -8,6 +8,8 @@ export interface HeldThings {
   readonly batches: ReadonlyMap<BatchId, readonly Hold[]>
   readonly mothers: ReadonlyMap<MotherId, readonly Hold[]>
   readonly lots: ReadonlyMap<MaterialLotId, readonly Hold[]>
+  /** Benches that take no more plants. */
+  readonly benches: ReadonlyMap<BenchId, readonly Hold[]>
 }
 
 type Held = Pick<Nursery, 'batches' | 'lots' | 'mothers' | 'holds'>
@@ -60,15 +62,17 @@ export function heldThings(nursery: Held): HeldThings {
   const batches = new Map<BatchId, Hold[]>()
   const mothers = new Map<MotherId, Hold[]>()
   const lots = new Map<MaterialLotId, Hold[]>()
+  const benches = new Map<BenchId, Hold[]>()
   for (const hold of nursery.holds.values()) {
     if (hold.released) continue
+    if (hold.on.what === 'bench') add(benches, hold.on.bench, hold)
     for (const { what, id } of coveredBy(hold, nursery)) {
       if (what === 'batch') add(batches, id as BatchId, hold)
       else if (what === 'mother') add(mothers, id as MotherId, hold)
       else if (what === 'lot') add(lots, id as MaterialLotId, hold)
     }
   }
-  const held = { batches, mothers, lots }
+  const held = { batches, mothers, lots, benches }
   known.set(nursery, held)
   return held
 }
