@@ -8,6 +8,8 @@ import {
   createApp,
   createPlanJobs,
   type NurseryMemory,
+  type NurseryThread,
+  nurseryThread,
   openNurseryMemory,
   type PlanJobs,
 } from '../src/server/index.ts'
@@ -23,6 +25,7 @@ export interface ServedNursery {
   readonly app: App
   readonly memory: NurseryMemory
   readonly plans: PlanJobs
+  readonly thread: NurseryThread
   /** The nursery's date, to be turned by the test. */
   today: string
   /** Asks, and reads the answer as JSON. */
@@ -40,7 +43,8 @@ export const serveNursery = async (
   const now = () => '2026-05-19T06:00:00.000Z'
   if (entries.length > 0) log.append(entries, now())
   const memory = openNurseryMemory(log)
-  const plans = createPlanJobs(memory, uuidv7)
+  const thread = nurseryThread(folder)
+  const plans = createPlanJobs(memory, thread, uuidv7)
   const app = createApp({ memory, plans, today: () => served.today, now, newId: uuidv7 })
   const ask = async (path: string, init?: RequestInit) => {
     const answer = await app.request(`http://localhost${path}`, init)
@@ -50,6 +54,7 @@ export const serveNursery = async (
     app,
     memory,
     plans,
+    thread,
     today,
     ask,
     push: said =>
@@ -59,7 +64,8 @@ export const serveNursery = async (
         body: JSON.stringify({ entries: said }),
       }),
     close: async () => {
-      await plans.close()
+      plans.close()
+      await thread.close()
       memory.close()
       log.close()
     },

@@ -1,5 +1,7 @@
 export { type App, createApp } from './app.ts'
+export { type KeptState, keepState } from './kept-state.ts'
 export { type Listening, listen } from './listen.ts'
 export { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
+export { type NurseryThread, nurseryThread } from './nursery-thread.ts'
 export { createPlanJobs, type PlanJobs } from './plan-jobs.ts'
 export type { Served } from './served.ts'

@@ -6,28 +6,35 @@ import { exampleRegisters } from '../record/example-registers.ts'
 import { historyOfNursery } from '../record/fold/random-history.ts'
 import { type AnyEntry, foldEntries } from '../record/index.ts'
 import { type Log, openLog } from '../store/index.ts'
+import { type KeptState, keepState } from './kept-state.ts'
 import { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
+import { type NurseryThread, nurseryThread } from './nursery-thread.ts'
 
 const arrival = '2026-05-19T06:00:00.000Z'
 let folder: string
 let log: Log
 let memory: NurseryMemory
+let thread: NurseryThread
+let state: KeptState
 beforeEach(async () => {
   folder = newFolder()
   await open()
 })
-afterEach(() => {
-  memory.close()
-  log.close()
+afterEach(async () => {
+  await thread.close()
+  end()
   discard(folder)
 })
 
 async function open(): Promise<void> {
   log = await openLog(folder, { write: true })
   memory = openNurseryMemory(log)
+  thread = nurseryThread(folder)
+  state = keepState(memory, thread)
 }
 /** Ends it well: the state is kept. */
 const end = () => {
+  state.close()
   memory.close()
   log.close()
 }
@@ -80,7 +87,7 @@ test('left alone after such a start, it folds the entries in between, and the st
 
 test('after a kill the state kept is older than the log, and all entries are folded', async () => {
   memory.append(history, arrival)
-  memory.keep()
+  state.keep()
   memory.append(more, arrival)
   kill()
   await open()
@@ -109,4 +116,27 @@ test('a state of another version, of another log or cut off is not used', async 
   }
   await open()
   expect(memory.begunFrom).toBe('snapshot')
+})
+
+test('the thread beside the server keeps the state of all entries up to now, those said since it began too', async () => {
+  memory.append(history, arrival)
+  const keptTo: number[] = []
+  thread.onSays(said => {
+    if (said.says === 'state kept') keptTo.push(said.throughSeq)
+  })
+  const kept = () =>
+    until(
+      'the state kept',
+      () => keptTo.at(-1),
+      to => to === memory.throughSeq(),
+    )
+  thread.say({ do: 'keep the state', throughSeq: memory.throughSeq() })
+  await kept()
+  memory.append(more, arrival)
+  thread.say({ do: 'keep the state', throughSeq: memory.throughSeq() })
+  await kept()
+  kill()
+  await open()
+  expect(memory.begunFrom).toBe('snapshot')
+  expectRight()
 })

@@ -1,28 +1,17 @@
-import { Worker } from 'node:worker_threads'
 import type { PlanJob } from '../api/index.ts'
 import { Plan } from '../planning/index.ts'
 import { newsSince } from './news-since.ts'
+import type { ThreadSays } from './nursery.worker.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
-import type { PlanWork, PlanWorkSays } from './plan.worker.ts'
+import type { NurseryThread } from './nursery-thread.ts'
 
 /** Seasons simulated for the chance that is shown: a chance of 0.9 is then known to about 0.013. */
 const SEASONS = 2_000
 const SEED = 20_260_101
 
-/** Built, the thread's file stands beside this one. Run from source, the thread must first learn to read TypeScript. */
-const planThread = (): Worker => {
-  if (!import.meta.url.endsWith('.ts')) return new Worker(new URL('./plan.worker.js', import.meta.url))
-  const file = new URL('./plan.worker.ts', import.meta.url).href
-  const readsTypeScript = `import('tsx/esm/api').then(({ register }) => { register(); return import('${file}') })`
-  return new Worker(readsTypeScript, { eval: true })
-}
-
-/** A thread that has planned nothing for so long is ended: its memory grows with the nursery. */
-const IDLE_MINUTES = 30
-
 /**
- * The planner: one job at a time in a thread of its own, which lives on for the next; the last plan is kept over
- * restarts, and the next begins from it.
+ * The planner: one job at a time in the thread beside the server; the last plan is kept over restarts, and the next
+ * begins from it.
  */
 export interface PlanJobs {
   latest(): Plan | null
@@ -32,15 +21,17 @@ export interface PlanJobs {
   /** Asks the running job to end with its best answer; null when none runs. */
   stop(): PlanJob | null
   onChange(heard: (job: PlanJob) => void): () => void
-  close(): Promise<void>
+  close(): void
 }
 
-export const createPlanJobs = (memory: NurseryMemory, newId: () => string): PlanJobs => {
+export const createPlanJobs = (
+  memory: NurseryMemory,
+  thread: NurseryThread,
+  newId: () => string,
+): PlanJobs => {
   /** A plan that another version of the program wrote may not fit this one: then there is none until the next is made. */
   let latest: Plan | null = Plan.safeParse(memory.log.recall('latest-plan')).data ?? null
   let job: PlanJob | null = null
-  let thread: Worker | null = null
-  let idle: NodeJS.Timeout | undefined
   let stopFlag: Int32Array | null = null
   const listeners = new Set<(job: PlanJob) => void>()
 
@@ -59,7 +50,7 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
     }
   }
 
-  const hear = (running: PlanJob, message: PlanWorkSays): void => {
+  const hear = (running: PlanJob, message: ThreadSays): void => {
     switch (message.says) {
       case 'progress':
         tell({ ...running, ...message.progress })
@@ -77,29 +68,20 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
         })
         return
       }
-      case 'failed':
+      case 'no plan':
         tell({ ...running, state: 'failed', says: 'The plan could not be made.', why: message.why })
     }
   }
 
-  const fail = (says: string, why: string): void => {
-    if (job?.state === 'running') tell({ ...job, state: 'failed', says, why })
-  }
-
-  const living = (): Worker => {
-    const made = planThread()
-    made.unref()
-    made.on('message', (message: PlanWorkSays) => {
-      if (job) hear(job, message)
-      if (job?.state !== 'running') idle = setTimeout(() => made.terminate(), IDLE_MINUTES * 60_000).unref()
-    })
-    made.on('error', problem => fail('The plan could not be made.', problem.message))
-    made.on('exit', () => {
-      if (thread === made) thread = null
-      fail('The planner ended without an answer.', 'The planning thread stopped.')
-    })
-    return made
-  }
+  const forget = [
+    thread.onSays(said => {
+      if (job?.state === 'running') hear(job, said)
+    }),
+    thread.onEnd(why => {
+      if (job?.state === 'running')
+        tell({ ...job, state: 'failed', says: 'The planner ended without an answer.', why })
+    }),
+  ]
 
   return {
     latest: () => latest,
@@ -116,8 +98,9 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
       }
       const stop = new SharedArrayBuffer(4)
       stopFlag = new Int32Array(stop)
-      const work: PlanWork = {
-        nursery: memory.nursery(),
+      tell(begun)
+      thread.say({
+        do: 'plan',
         today,
         throughSeq: memory.throughSeq(),
         seasons: SEASONS,
@@ -125,11 +108,7 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
         previous: latest,
         news: newsSince(memory, latest),
         stop,
-      }
-      clearTimeout(idle)
-      thread ??= living()
-      tell(begun)
-      thread.postMessage(work)
+      })
       return begun
     },
     stop: () => {
@@ -142,9 +121,8 @@ export const createPlanJobs = (memory: NurseryMemory, newId: () => string): Plan
       listeners.add(heard)
       return () => listeners.delete(heard)
     },
-    close: async () => {
-      clearTimeout(idle)
-      await thread?.terminate()
+    close: () => {
+      for (const leave of forget) leave()
     },
   }
 }

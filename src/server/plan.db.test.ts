@@ -142,7 +142,7 @@ test('a planning thread that dies is said to have ended without an answer; the p
   const { plan: before } = await state()
   await begin()
   await until('the first stage of the plan', state, ({ job }) => job?.stage !== 'reading')
-  await nursery.plans.close()
+  await nursery.thread.close()
   const { job, plan } = await ended()
   expect(job).toMatchObject({ state: 'failed', says: 'The planner ended without an answer.' })
   expect(job?.why).toMatch(/\w/)

@@ -22,6 +22,8 @@ export interface Appended {
 
 /** The nursery's memory on disk: entries in order of arrival, chained by hashes. */
 export interface Log {
+  /** Where it is kept. */
+  readonly folder: string
   /** Writes entries in one transaction: all that are new, or none. Sending them again does no harm. */
   readonly append: (entries: readonly AnyEntry[], receivedAt: string) => Appended
   /** Entries after a number, oldest first. */
@@ -145,6 +147,7 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
 
   let open = true
   return {
+    folder,
     append,
     read,
     entriesById,

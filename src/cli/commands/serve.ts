@@ -3,7 +3,14 @@ import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { uuidv7 } from 'uuidv7'
 import { makeDemoEntries } from '../../demo/index.ts'
-import { createApp, createPlanJobs, listen, openNurseryMemory } from '../../server/index.ts'
+import {
+  createApp,
+  createPlanJobs,
+  keepState,
+  listen,
+  nurseryThread,
+  openNurseryMemory,
+} from '../../server/index.ts'
 import { openLog } from '../../store/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, dataFolder } from '../data-folder.ts'
@@ -62,7 +69,9 @@ export const serve: Command = {
       log.append(makeDemoEntries({ seed: 1, today: today() }), now())
     }
     const memory = openNurseryMemory(log)
-    const plans = createPlanJobs(memory, uuidv7)
+    const thread = nurseryThread(folder)
+    const kept = keepState(memory, thread)
+    const plans = createPlanJobs(memory, thread, uuidv7)
     const app = createApp({ memory, plans, today, now, newId: uuidv7 })
     const listening = await listen(app, appFolder(), port)
     if (listening.kind === 'port taken') {
@@ -84,7 +93,9 @@ export const serve: Command = {
     })
     listening.server.close()
     listening.server.closeAllConnections()
-    await plans.close()
+    plans.close()
+    await thread.close()
+    kept.close()
     memory.close()
     log.close()
   },

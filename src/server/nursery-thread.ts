@@ -1,0 +1,74 @@
+import { Worker } from 'node:worker_threads'
+import type { ThreadSays, ThreadWork } from './nursery.worker.ts'
+
+/** A thread that was asked nothing for so long is ended: its memory grows with the nursery. */
+const IDLE_MINUTES = 30
+
+/** A thread with its own fold of the log, for work that would keep everybody waiting: it lives on for the next. */
+export interface NurseryThread {
+  say(work: ThreadWork): void
+  onSays(heard: (said: ThreadSays) => void): () => void
+  /** Hears why when the thread has ended without being asked to. */
+  onEnd(heard: (why: string) => void): () => void
+  close(): Promise<void>
+}
+
+/** Built, the thread's file stands beside this one. Run from source, the thread must first learn to read TypeScript. */
+const begin = (folder: string): Worker => {
+  const workerData = { folder }
+  if (!import.meta.url.endsWith('.ts'))
+    return new Worker(new URL('./nursery.worker.js', import.meta.url), { workerData })
+  const file = new URL('./nursery.worker.ts', import.meta.url).href
+  const readsTypeScript = `import('tsx/esm/api').then(({ register }) => { register(); return import('${file}') })`
+  return new Worker(readsTypeScript, { eval: true, workerData })
+}
+
+/** @param folder of the log */
+export const nurseryThread = (folder: string): NurseryThread => {
+  const listeners = new Set<(said: ThreadSays) => void>()
+  const mourners = new Set<(why: string) => void>()
+  let worker: Worker | null = null
+  let idle: NodeJS.Timeout | undefined
+  let asked = 0
+
+  const living = (): Worker => {
+    const made = begin(folder)
+    let why = 'The thread stopped.'
+    asked = 0
+    made.unref()
+    made.on('message', (said: ThreadSays) => {
+      for (const heard of listeners) heard(said)
+      if (said.says === 'progress') return
+      asked -= 1
+      if (asked === 0) idle = setTimeout(() => made.terminate(), IDLE_MINUTES * 60_000).unref()
+    })
+    made.on('error', problem => {
+      why = problem.message
+    })
+    made.on('exit', () => {
+      if (worker === made) worker = null
+      for (const heard of mourners) heard(why)
+    })
+    return made
+  }
+  const listening = <T>(to: Set<T>) => {
+    return (heard: T) => {
+      to.add(heard)
+      return () => void to.delete(heard)
+    }
+  }
+  return {
+    say: work => {
+      clearTimeout(idle)
+      worker ??= living()
+      asked += 1
+      worker.postMessage(work)
+    },
+    onSays: listening(listeners),
+    onEnd: listening(mourners),
+    close: async () => {
+      clearTimeout(idle)
+      await worker?.terminate()
+    },
+  }
+}

@@ -1,0 +1,65 @@
+import { parentPort, workerData } from 'node:worker_threads'
+import { type Plan, type Progress, planMemory, planSeason } from '../planning/index.ts'
+import type { Entry } from '../record/index.ts'
+import { openLog } from '../store/index.ts'
+import { foldLog } from './folded-log.ts'
+
+/** What the thread is asked: the state is that after the entry `throughSeq` of the log. */
+export type ThreadWork = PlanWork | { readonly do: 'keep the state'; readonly throughSeq: number }
+
+export interface PlanWork {
+  readonly do: 'plan'
+  readonly today: string
+  readonly throughSeq: number
+  readonly seasons: number
+  readonly seed: number
+  readonly previous: Plan | null
+  /** What came in since the plan that the new one is compared with. */
+  readonly news: readonly Entry[]
+  /** One Int32: 0 go on, 1 stop with the best answer so far. */
+  readonly stop: SharedArrayBuffer
+}
+
+/** What it says back. */
+export type ThreadSays =
+  | { readonly says: 'progress'; readonly progress: Progress }
+  | { readonly says: 'plan'; readonly plan: Plan }
+  | { readonly says: 'no plan'; readonly why: string }
+  | { readonly says: 'state kept'; readonly throughSeq: number }
+  | { readonly says: 'state not kept'; readonly why: string }
+
+const say = (message: ThreadSays): void => parentPort?.postMessage(message)
+const whyOf = (problem: unknown) => (problem instanceof Error ? problem.message : String(problem))
+
+const { folder } = workerData as { readonly folder: string }
+const opened = openLog(folder).then(log => ({ log, folded: foldLog(log) }))
+/** The thread lives on between plans: what was simulated for one is there for the next. */
+const memory = planMemory()
+
+async function plan({ throughSeq, stop, ...wish }: PlanWork): Promise<void> {
+  const { folded } = await opened
+  folded.catchUp(throughSeq)
+  const flag = new Int32Array(stop)
+  const made = await planSeason(
+    folded.nursery(),
+    { ...wish, throughSeq: folded.throughSeq() },
+    {
+      onProgress: progress => say({ says: 'progress', progress }),
+      isStopped: () => Atomics.load(flag, 0) === 1,
+      memory,
+    },
+  )
+  say({ says: 'plan', plan: made })
+}
+
+async function keepTheState(throughSeq: number): Promise<void> {
+  const { log, folded } = await opened
+  folded.catchUp(throughSeq)
+  log.saveSnapshot(folded.throughSeq(), folded.nursery())
+  say({ says: 'state kept', throughSeq: folded.throughSeq() })
+}
+
+parentPort?.on('message', (work: ThreadWork) => {
+  if (work.do === 'plan') plan(work).catch(problem => say({ says: 'no plan', why: whyOf(problem) }))
+  else keepTheState(work.throughSeq).catch(problem => say({ says: 'state not kept', why: whyOf(problem) }))
+})
