@@ -74,7 +74,7 @@ test.for(screens)(
       }, theme)
       const { violations } = await look(new AxeBuilder({ page }).setLegacyMode()).analyze()
       for (const { id, nodes } of violations)
-        faults.push(`${theme}, ${width} pixels: ${id} at ${nodes[0]?.target}`)
+        faults.push(`${theme}, ${width} pixels: ${id} at ${nodes[0]?.target}: ${nodes[0]?.any[0]?.message}`)
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
       if (over > 0) faults.push(`${theme}: ${over} pixels wider than the window of ${width}`)
     }
