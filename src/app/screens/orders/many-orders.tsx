@@ -8,6 +8,7 @@ import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { useDone } from '../../parts/done.tsx'
+import { readerLocale } from '../../text/reader-locale.ts'
 import { useFormat } from '../../text/use-format.ts'
 import { datesAround, nextOrderId } from './order-draft.ts'
 import { readPasted } from './read-pasted.ts'
@@ -24,7 +25,7 @@ export function ManyOrders({ ids }: { readonly ids: readonly string[] }) {
   const done = useDone()
   const field = useId()
   const [text, setText] = useState('')
-  const [dayFirst, setDayFirst] = useState(() => isDayFirst(navigator.language))
+  const [dayFirst, setDayFirst] = useState(() => isDayFirst(readerLocale()))
   const { orders, troubles } = readPasted(text, names.nursery?.kinds ?? [], dayFirst)
 
   const keep = async () => {

@@ -3,6 +3,7 @@ import { useTranslation } from 'react-i18next'
 import { type Question, whichTree } from '../../../advice/index.ts'
 import { speciesById } from '../../../trade/facts/index.ts'
 import { createFormat } from '../../text/format.ts'
+import { readerLocale } from '../../text/reader-locale.ts'
 import { AnswerView } from './answer-view.tsx'
 import { askedInWords } from './asked-in-words.ts'
 import './which-tree.css'
@@ -10,7 +11,7 @@ import './which-tree.css'
 /** The answer to one question, to read. */
 export function PlantPage({ asked }: { readonly asked: Question }) {
   const { t } = useTranslation()
-  const format = useMemo(() => createFormat(navigator.language || 'en', 'metric'), [])
+  const format = useMemo(() => createFormat(readerLocale(), 'metric'), [])
   const question = useMemo(() => ({ ...asked, onlyOffered: asked.offers.length > 0 }), [asked])
   const answer = useMemo(() => whichTree(question), [question])
   const fruit = speciesById(question.species)?.commonName ?? question.species

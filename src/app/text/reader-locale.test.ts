@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest'
+import { readerLocale } from './reader-locale.ts'
+
+test.each([
+  ['de-CH', 'de-CH'],
+  ['EN-us', 'en-US'],
+  // The names of locales of POSIX, as a browser without a desktop passes them on.
+  ['en-US@posix', 'en-US'],
+  ['pt_BR.UTF-8', 'pt-BR'],
+  ['', 'en'],
+  ['C', 'en'],
+])('a browser that says %j is read as %s', (said, locale) => {
+  expect(readerLocale(said)).toBe(locale)
+})

@@ -1,0 +1,12 @@
+/** What the browser says of the reader's language, as `Intl` takes it: some systems say more, as in `en-US@posix`. */
+export function readerLocale(said: string = navigator.language): string {
+  for (const tag of [said, said.split(/[@.]/)[0]!.replaceAll('_', '-')]) {
+    try {
+      const [locale] = Intl.getCanonicalLocales(tag)
+      if (locale !== undefined) return locale
+    } catch {
+      // Not a language tag.
+    }
+  }
+  return 'en'
+}
