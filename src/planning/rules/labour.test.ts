@@ -35,12 +35,14 @@ const pear = (people: readonly SeasonPerson[], minute = 0) =>
 
 test('a shared skilled hand: her hour is spent once, on what is worth more by the minute', async () => {
   // 600 minutes of grafting and 600 of cuttings; Ada can do both and has 900, nobody else.
-  const { short, dual } = await solved(
+  const { short, objective, dual } = await solved(
     pear([tinyPerson('Ada', ['grafting', 'cuttings'], everyWeek(12, 900))]),
   )
   // A graft saves 30 − 1 for 6 minutes (4.83 a minute), a cutting 6 − 1 for 2 (2.5 a minute): grafts first.
   expect(short[0]).toBeCloseTo(0, 4)
   expect(short[1]).toBeCloseTo(150, 4)
+  // 100 grafts and 150 cuttings at 1, 150 figs short at 1.5 · 4.
+  expect(objective).toBeCloseTo(100 + 150 + 150 * 6, 4)
   expect(dual('labour/cuttings + grafting/3')).toBeCloseTo(-2.5, 6)
   expect(dual('labour/grafting/3')).toBeCloseTo(0, 6)
 })

@@ -55,6 +55,70 @@ test('what she may give in a week limits the week, not the year', async () => {
   expect(dual('motherYear/Anna, scion sticks/0')).toBeCloseTo(0, 6)
 })
 
+test('air layers: no more branches are ringed than the tree may give, and one more is worth its tree', async () => {
+  // Each layer is a branch of its own; 9 of 10 root. The tree gives 30 branches a year, 12 a week.
+  const branches = pool({
+    material: 'branches',
+    name: 'Kohala, branches',
+    perWeek: everyWeek(30, 12),
+    perYear: [{ fromWeek: 0, toWeek: 29, most: 30 }],
+  })
+  const layered = tinySeason({
+    weeks: 30,
+    kinds: [tinyKind('litchi, layered')],
+    ways: [
+      {
+        kind: 0,
+        steps: [{ ...certain(0.9), days: 70 }],
+        openWeeks: [3, 4, 5],
+        costPerPlant: 2,
+        course: { material: [{ pool: 0, offset: 0, perPlant: 1 }] },
+      },
+    ],
+    orders: [{ kind: 0, number: 40, dueWeek: 20, price: 20 }],
+    pools: [branches],
+  })
+  const { starts, short, objective, dual } = await solved(layered)
+  // 30 layers in all, no more than 12 in one week: 27 trees of 40, 13 short at 1.5 · 20.
+  expect(starts.every(({ number }) => number <= 12 + 1e-6)).toBe(true)
+  expect(starts.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(30, 6)
+  expect(short[0]).toBeCloseTo(13, 6)
+  expect(objective).toBeCloseTo(30 * 2 + 13 * 30, 4)
+  // A branch more: 0.9 of a tree at 30, less the layer at 2.
+  expect(dual('motherYear/Kohala, branches/0')).toBeCloseTo(-25, 6)
+})
+
+test('fresh seed keeps for two weeks: what falls in week 8 is sown by week 10, and of later sowings there are none', async () => {
+  const fresh = (sowing: number[]) =>
+    tinySeason({
+      weeks: 30,
+      kinds: [tinyKind('mango seedling')],
+      ways: [
+        {
+          kind: 0,
+          steps: [{ ...certain(0.5), days: 70 }],
+          openWeeks: sowing,
+          course: { material: [{ pool: 0, offset: 0, perPlant: 1 }] },
+        },
+      ],
+      orders: [{ kind: 0, number: 40, dueWeek: 25, price: 20 }],
+      pools: [
+        pool({
+          material: 'seed',
+          name: 'Mango, seed',
+          perWeek: everyWeek(30, week => (week === 8 ? 60 : 0)),
+          keepsWeeks: 2,
+        }),
+      ],
+    })
+  // 60 seeds make 30 trees, ten are short at 1.5 · 20; a seed more is half a tree at 30, less its sowing at 1.
+  const inTime = await solved(fresh([10]))
+  expect(inTime.short[0]).toBeCloseTo(10, 6)
+  expect(inTime.objective).toBeCloseTo(60 + 10 * 30, 4)
+  expect(inTime.dual('motherWeek/Mango, seed/8')).toBeCloseTo(-14, 6)
+  expect((await solved(fresh([11]))).short[0]).toBeCloseTo(40, 6)
+})
+
 test('wood that keeps may be cut before it is used, but not longer before than it keeps', async () => {
   const cutInTwoAndThree = everyWeek(30, week => (week === 2 || week === 3 ? 50 : 0))
   const shortOf = async (keepsWeeks: number) =>

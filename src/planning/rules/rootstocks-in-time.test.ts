@@ -53,6 +53,27 @@ test('a rootstock too old for use is of no use, whatever its caliper', async () 
   expect((await solved(grafted([3], [16], null, 5))).short[0]).toBeCloseTo(100, 4)
 })
 
+test('stocks on hand that age out: those still fit are worked, the rest of the order is short, and one stem more is worth half a tree', async () => {
+  // 120 stems on hand, usable for 5 weeks of which one is gone: grafts in week 4 still find them, in week 5 no more.
+  const only = (graft: number) => ({
+    ...grafted([], [graft], null, 5),
+    batches: [finishedBatch(120, 1, { kind: 1, course: tinyCourse([]) })],
+  })
+  const fit = await solved(only(4))
+  // 120 grafts at 2 make 60 trees; 40 are short at 1.5 · 40.
+  expect(fit.starts).toMatchObject([{ way: 0, week: 4 }])
+  expect(fit.short[0]).toBeCloseTo(40, 4)
+  expect(fit.objective).toBeCloseTo(120 * 2 + 40 * 60, 3)
+  expect(fit.dual('ordersByTheirDate/order-0')).toBeCloseTo(60, 6)
+  // One stem more: half a tree at 60, less a graft at 2.
+  const stems = fit.duals.filter(({ rule }) => rule === 'stockOfFinished' || rule === 'rootstocksInTime')
+  expect(stems.map(({ dual }) => Math.abs(dual))).toContainEqual(expect.closeTo(28, 6))
+  const aged = await solved(only(5))
+  expect(aged.starts).toEqual([])
+  expect(aged.objective).toBeCloseTo(100 * 60, 3)
+  expect(aged.dual('ordersByTheirDate/order-0')).toBeCloseTo(60, 6)
+})
+
 test('only the share of stems inside the window counts, so more are sown', async () => {
   // Mean 8 mm, sd 1 mm, not growing: between 6 and 10 mm lie 95.45 % of the stems.
   const caliper = { meanMmWhenReady: 8, mmPerWeek: 0, spreadShare: 1 / 8 }

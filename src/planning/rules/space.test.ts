@@ -14,10 +14,11 @@ const bed = (squareMetres: Float64Array, more = {}) =>
 const onBed = { area: [{ place: 0, squareMetres: Float64Array.of(0.01, 0.01, 0.005) }] }
 
 test('a full mist bed limits the season: what is short is what does not fit, and one more m² saves its trees', async () => {
-  const { starts, short, dual } = await solved(bed(everyWeek(20, week => (week === 6 ? 3 : 100))))
+  const { starts, short, objective, dual } = await solved(bed(everyWeek(20, week => (week === 6 ? 3 : 100))))
   // 3 m² in week 6 hold 300 cuttings, 240 trees; 160 are short at 15 each.
   expect(starts[0]!.number).toBeCloseTo(300, 4)
   expect(short[0]).toBeCloseTo(160, 4)
+  expect(objective).toBeCloseTo(300 + 160 * 15, 3)
   // One m² more: 100 cuttings at 1 each, 80 trees at 15: 1200 − 100 saved.
   expect(dual('space/mist bed/6')).toBeCloseTo(-1100, 4)
   expect(dual('space/mist bed/5')).toBeCloseTo(0, 6)

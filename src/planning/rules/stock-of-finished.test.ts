@@ -29,10 +29,12 @@ test('where only an early window is open, trees are held until they are wanted a
     ways: [{ kind: 0, steps: [fourWeeks(0.5)], openWeeks: [2, 3] }],
     orders: [{ kind: 0, number: 10, dueWeek: 20, earliestWeek: 20, price: 50 }],
   })
-  const { starts, objective } = await solved(season)
+  const { starts, objective, dual } = await solved(season)
   // 20 begun in week 3 at 1, ready in week 7, 10 trees held to the end of weeks 7 to 19: 13 weeks at 0.1.
   expect(starts).toMatchObject([{ way: 0, week: 3 }])
   expect(objective).toBeCloseTo(20 + 10 * 13 * 0.1, 4)
+  // One more tree: two plants at 1, held for 13 weeks.
+  expect(dual('ordersByTheirDate/order-0')).toBeCloseTo(2 + 13 * 0.1, 6)
 })
 
 test('a tree past use is not delivered: the order falls short when the only window is too early', async () => {
