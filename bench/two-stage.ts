@@ -1,5 +1,5 @@
 import { drafting } from '../src/planning/model/drafting.ts'
-import { loadSolver, openModel } from '../src/planning/model/solve.ts'
+import { loadSolver, openModel } from '../src/planning/model/open-model.ts'
 import type { Season, SeasonStart } from '../src/planning/season.ts'
 import { betaQuantile, normalCdf, normalQuantile, seededRandom } from '../src/science/index.ts'
 

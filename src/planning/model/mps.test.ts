@@ -4,7 +4,8 @@ import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { buildSeasonModel, withoutMargins } from './build-season-model.ts'
 import { drafting } from './drafting.ts'
 import { toMps } from './mps.ts'
-import { loadSolver, openModel, openSolver } from './solve.ts'
+import { loadSolver, openModel } from './open-model.ts'
+import { openSolver } from './solve.ts'
 
 const season = () => {
   const base = tinySeason({

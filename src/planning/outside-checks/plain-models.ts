@@ -1,7 +1,7 @@
 import { casesOf, type Fixture, type OutsideCheck, outsideCheck, sourceOf } from '../../science/index.ts'
 import plain from '../fixtures/plain-models.json' with { type: 'json' }
 import { type Drafting, drafting } from '../model/drafting.ts'
-import { loadSolver, openModel } from '../model/solve.ts'
+import { loadSolver, openModel } from '../model/open-model.ts'
 
 const fixture: Fixture = plain
 

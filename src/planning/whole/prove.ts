@@ -1,5 +1,6 @@
+import { addRows, loadSolver, openModel } from '../model/open-model.ts'
 import type { SeasonModel, Solution } from '../model/season-model.ts'
-import { addRows, loadSolver, openModel, readSolution } from '../model/solve.ts'
+import { readSolution } from '../model/solve.ts'
 import type { CapacityRow } from '../rules/capacity.ts'
 
 /** Beyond so many yes-or-no columns a search in seconds finds nothing that rounding has not. */

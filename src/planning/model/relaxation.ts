@@ -1,0 +1,196 @@
+import type { Highs } from 'highs'
+import type { CapacityRow } from '../rules/capacity.ts'
+import { blockModel, blocksOf } from './blocks.ts'
+import { addRows, type OpenedModel as Opened, openModel } from './open-model.ts'
+import type { LinearModel, SolveOutcome } from './season-model.ts'
+
+/**
+ * Measured on seasons of 300 kinds: presolve costs more than it saves, and throws a basis away; Devex weights save a
+ * quarter against steepest edge, whose weights must be worked out anew for every basis that is handed in.
+ */
+const DUAL_SIMPLEX = {
+  solver: 'simplex',
+  presolve: 'off',
+  simplex_strategy: 1,
+  simplex_dual_edge_weight_strategy: 1,
+} as const
+
+/** A linear model whose bounds and costs change between solves. */
+export interface Relaxation {
+  setCosts(columns: Int32Array, costs: Float64Array): void
+  setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
+  /** Rows that hold exactly, at other values. */
+  setRows(rows: Int32Array, values: Float64Array): void
+  /** Rows that tie blocks together. */
+  addRows(rows: readonly CapacityRow[]): void
+  run(isStopped?: () => boolean): Ran
+  dispose(): void
+}
+
+export interface Ran {
+  readonly outcome: SolveOutcome
+  readonly objective: number
+  readonly columnValue: Float64Array
+  /** Rows of the model, then those added. */
+  readonly rowDual: Float64Array
+}
+
+/**
+ * Solves block by block, each from its own last basis, and only where something changed. What the blocks share (area,
+ * hours) is written down where it is full; then the whole is solved from the bases of its blocks side by side: it lacks
+ * nothing but what the full rows force, which is a small part of solving it from nothing.
+ */
+export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
+  const { columns, rows } = model
+  const cost = Float64Array.from(columns.cost)
+  const lower = Float64Array.from(columns.lower)
+  const upper = Float64Array.from(columns.upper)
+  const rowLower = Float64Array.from(rows.lower)
+  const rowUpper = Float64Array.from(rows.upper)
+  const everyColumn = Int32Array.from({ length: columns.count }, (_, c) => c)
+  const everyRow = Int32Array.from({ length: rows.count }, (_, r) => r)
+  const as = highs.constants.basisStatus
+  const { optimal, interrupted } = highs.constants.modelStatus
+  const { simplexInterrupt } = highs.constants.callbackType
+
+  const blocks = blocksOf(model)
+  const parts = blocks.length > 1 ? blocks.map(block => ({ block, opened: null as Opened | null })) : []
+  const changed = new Uint8Array(parts.length).fill(1)
+  const partOfColumn = new Int32Array(columns.count).fill(-1)
+  const partOfRow = new Int32Array(rows.count).fill(-1)
+  parts.forEach(({ block }, p) => {
+    for (const column of block.columns) partOfColumn[column] = p
+    for (const row of block.rows) partOfRow[row] = p
+  })
+  const side = {
+    columnValue: new Float64Array(columns.count),
+    rowDual: new Float64Array(rows.count),
+    columnStatus: new Int32Array(columns.count).fill(as.lower),
+    rowStatus: new Int32Array(rows.count).fill(as.basic),
+  }
+  const added: CapacityRow[] = []
+  let whole: Opened | null = null
+  let isWholeAsSet = false
+
+  const open = (of: LinearModel): Opened => {
+    const opened = openModel(highs, of, true)
+    opened.options.set(DUAL_SIMPLEX)
+    return opened
+  }
+  const run = (opened: Opened, isStopped: (() => boolean) | undefined): SolveOutcome => {
+    opened.run(
+      isStopped && {
+        [simplexInterrupt](event) {
+          if (isStopped()) event.interrupt()
+          return undefined
+        },
+      },
+    )
+    const status = opened.getModelStatus()
+    return status === optimal ? 'optimal' : status === interrupted ? 'stopped' : 'contradiction'
+  }
+  /** Hands over what holds now for the columns and rows of an opened model. */
+  const hand = (opened: Opened, ofColumns: Int32Array, ofRows: Int32Array) => {
+    const own = (all: Float64Array) => Float64Array.from(ofColumns, column => all[column]!)
+    const ownRows = (all: Float64Array) => Float64Array.from(ofRows, row => all[row]!)
+    const indices = everyColumn.subarray(0, ofColumns.length)
+    opened.changeColsCost({ kind: 'set', indices }, own(cost))
+    opened.changeColsBounds({ kind: 'set', indices }, own(lower), own(upper))
+    const rowIndices = everyRow.subarray(0, ofRows.length)
+    opened.changeRowsBounds({ kind: 'set', indices: rowIndices }, ownRows(rowLower), ownRows(rowUpper))
+  }
+
+  const runParts = (isStopped: (() => boolean) | undefined): SolveOutcome => {
+    let outcome: SolveOutcome = 'optimal'
+    parts.forEach((part, p) => {
+      if (!changed[p] || outcome === 'stopped') return
+      const { block } = part
+      part.opened ??= open(blockModel(model, block))
+      hand(part.opened, block.columns, block.rows)
+      const own = isStopped?.() ? 'stopped' : run(part.opened, undefined)
+      if (own !== 'optimal') {
+        outcome = own
+        return
+      }
+      const { colValue, rowDual } = part.opened.getSolution()
+      const { colStatus, rowStatus } = part.opened.getBasis()
+      block.columns.forEach((column, c) => {
+        side.columnValue[column] = colValue[c]!
+        side.columnStatus[column] = colStatus[c]!
+      })
+      block.rows.forEach((row, r) => {
+        side.rowDual[row] = rowDual[r]!
+        side.rowStatus[row] = rowStatus[r]!
+      })
+      changed[p] = 0
+    })
+    partOfColumn.forEach((part, column) => {
+      if (part < 0) side.columnValue[column] = lower[column]!
+    })
+    return outcome
+  }
+  const runWhole = (isStopped: (() => boolean) | undefined): Ran => {
+    if (!whole) {
+      whole = open(model)
+      addRows(whole, added)
+    }
+    if (!isWholeAsSet) {
+      hand(whole, everyColumn, everyRow)
+      if (parts.length > 0) {
+        const rowStatus = new Int32Array(rows.count + added.length).fill(as.basic)
+        rowStatus.set(side.rowStatus)
+        whole.setBasis({ colStatus: side.columnStatus, rowStatus })
+      }
+      isWholeAsSet = true
+    }
+    const outcome = run(whole, isStopped)
+    const { colValue, rowDual } = whole.getSolution()
+    return { outcome, objective: whole.getObjectiveValue(), columnValue: colValue, rowDual }
+  }
+  const touch = (part: number) => {
+    isWholeAsSet = false
+    if (part >= 0) changed[part] = 1
+  }
+
+  return {
+    setCosts(at, costs) {
+      at.forEach((column, i) => {
+        if (cost[column] === costs[i]) return
+        cost[column] = costs[i]!
+        touch(partOfColumn[column]!)
+      })
+    },
+    setColumnBounds(at, lowest, highest) {
+      at.forEach((column, i) => {
+        if (lower[column] === lowest[i] && upper[column] === highest[i]) return
+        lower[column] = lowest[i]!
+        upper[column] = highest[i]!
+        touch(partOfColumn[column]!)
+      })
+    },
+    setRows(at, values) {
+      at.forEach((row, i) => {
+        if (rowLower[row] === values[i] && rowUpper[row] === values[i]) return
+        rowLower[row] = values[i]!
+        rowUpper[row] = values[i]!
+        touch(partOfRow[row]!)
+      })
+    },
+    addRows(more) {
+      added.push(...more)
+      if (whole) addRows(whole, more)
+    },
+    run(isStopped) {
+      if (parts.length === 0) return runWhole(isStopped)
+      const outcome = runParts(isStopped)
+      if (outcome === 'optimal' && added.length > 0) return runWhole(isStopped)
+      const columnValue = Float64Array.from(side.columnValue)
+      const objective = columnValue.reduce((sum, value, column) => sum + value * cost[column]!, 0)
+      return { outcome, objective, columnValue, rowDual: Float64Array.from(side.rowDual) }
+    },
+    dispose() {
+      for (const { opened } of parts) opened?.dispose()
+      whole?.dispose()
+    },
+  }
+}
