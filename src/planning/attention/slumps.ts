@@ -1,4 +1,4 @@
-import type { Nursery } from '../../record/index.ts'
+import type { Batch, Nursery } from '../../record/index.ts'
 import { dayNumber, watchForSlump } from '../../science/index.ts'
 import type { BatchId, ProtocolId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
@@ -27,26 +27,24 @@ const LIKELY = 0.5
  * wrong, the alarm behind it sounds no more often than once in two hundred batches (see `watchForSlump`).
  */
 export const slumps = (nursery: Nursery, today: string): readonly Slump[] => {
-  const rows = seenSteps(nursery, today)
-  const endedOn = endsOf(nursery)
+  const rows = seenSteps(nursery, today).map(row => ({
+    ...row,
+    ended: lastDay(nursery.batches.get(row.batch), row.step),
+  }))
   const from = dayNumber(today) - WATCHED_DAYS
-  const endOf = ({ batch, step }: (typeof rows)[number]) =>
-    endedOn.get(`${batch}\n${step}`) ?? Number.NEGATIVE_INFINITY
-  const late = rows.filter(row => endOf(row) > from)
+  const late = rows.filter(({ ended }) => ended > from)
   if (late.length === 0 || late.length === rows.length) return []
   const before = learntSurvival(
-    rows.filter(row => endOf(row) <= from),
+    rows.filter(({ ended }) => ended <= from),
     nursery.protocols,
   )
   return [...grouped(late, ({ protocol, step }) => `${protocol}\n${step}`).values()].flatMap(group => {
     const watched = group
       .flatMap(row => {
         const expected = before.share(row)
-        return expected === null
-          ? []
-          : [{ row, ended: endOf(row), alpha: expected.alpha, beta: expected.beta }]
+        return expected === null ? [] : [{ row, alpha: expected.alpha, beta: expected.beta }]
       })
-      .sort((a, b) => a.ended - b.ended || (a.row.batch < b.row.batch ? -1 : 1))
+      .sort((a, b) => a.row.ended - b.row.ended || (a.row.batch < b.row.batch ? -1 : 1))
     const last = watchForSlump(
       watched.map(({ row, alpha, beta }) => ({ entered: row.entered, survived: row.survived, alpha, beta })),
     ).at(-1)
@@ -65,16 +63,11 @@ export const slumps = (nursery: Nursery, today: string): readonly Slump[] => {
   })
 }
 
-/** The day on which the last plant left each step of each batch, or was lost from it. */
-const endsOf = (nursery: Nursery): ReadonlyMap<string, number> => {
-  const ends = new Map<string, number>()
-  for (const { id, outcomes, losses } of nursery.batches.values()) {
-    const tell = (step: StepId, on: string) => {
-      const key = `${id}\n${step}`
-      ends.set(key, Math.max(ends.get(key) ?? Number.NEGATIVE_INFINITY, dayNumber(on)))
-    }
-    for (const { step, lastLeft } of outcomes) if (lastLeft !== null) tell(step, lastLeft)
-    for (const { step, on } of losses) tell(step, on)
-  }
-  return ends
+/** The day on which the last plant left the step of the batch, or was lost from it. */
+function lastDay(batch: Batch | undefined, step: StepId): number {
+  let last = ''
+  for (const outcome of batch?.outcomes ?? [])
+    if (outcome.step === step && outcome.lastLeft !== null && outcome.lastLeft > last) last = outcome.lastLeft
+  for (const loss of batch?.losses ?? []) if (loss.step === step && loss.on > last) last = loss.on
+  return last === '' ? Number.NEGATIVE_INFINITY : dayNumber(last)
 }

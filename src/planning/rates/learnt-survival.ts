@@ -98,17 +98,23 @@ export function learntSurvival(
   seen: readonly SeenStep[],
   protocols: ReadonlyMap<ProtocolId, Protocol>,
 ): LearntSurvival {
-  if (last === null || !isSame(last.seen, seen) || !hasSameSteps(last.protocols, protocols))
-    last = { seen, protocols, learnt: learn(seen, protocols) }
-  return last.learnt
+  const known = recent.find(one => isSame(one.seen, seen) && hasSameSteps(one.protocols, protocols))
+  if (known !== undefined) return known.learnt
+  const learnt = learn(seen, protocols)
+  recent = [{ seen, protocols, learnt }, ...recent].slice(0, REMEMBERED)
+  return learnt
 }
 
-/** Learning takes seconds from tens of thousands of counts, and most entries end no step: then there is nothing new. */
-let last: {
+/**
+ * Learning takes seconds from tens of thousands of counts, and most entries end no step: then there is nothing new.
+ * Two are remembered: what all counts say, and what those said that came before the ones watched for a slump.
+ */
+const REMEMBERED = 2
+let recent: readonly {
   readonly seen: readonly SeenStep[]
   readonly protocols: ReadonlyMap<ProtocolId, Protocol>
   readonly learnt: LearntSurvival
-} | null = null
+}[] = []
 
 const TOLD = [
   'protocol',

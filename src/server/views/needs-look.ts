@@ -9,15 +9,14 @@ import {
   staleLots,
 } from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
-import type { BatchId, StepId } from '../../trade/index.ts'
+import type { BatchId, ProtocolId, StepId } from '../../trade/index.ts'
 import { named } from './named.ts'
 
 /** What wants eyes: late batches, poor takes, slumps, wood going stale, places that overflow. */
 export const needsLook = (nursery: Nursery, plan: Plan | null, today: string): NeedsLook => {
   const book = readRateBook(nursery, today)
-  const stepName = (protocolId: string | undefined, step: StepId): string =>
-    [...nursery.protocols.values()].find(({ id }) => id === protocolId)?.steps.find(({ id }) => id === step)
-      ?.name ?? step
+  const stepName = (protocolId: ProtocolId | undefined, step: StepId): string =>
+    (protocolId && nursery.protocols.get(protocolId))?.steps.find(({ id }) => id === step)?.name ?? step
   const ofBatch = (batch: BatchId, step: StepId) => {
     const { name, detail } = named(nursery, { what: 'batch', id: batch })
     return { name, kindName: detail, stepName: stepName(nursery.batches.get(batch)?.protocol, step) }
