@@ -5,13 +5,16 @@ import type { Measured } from './measure.ts'
 
 /** Which tree, for every fruit in each of thirty climates: processor time of one answer, and of the slowest. */
 export default function measure(): Measured {
-  const questions = allSpecies().flatMap(({ id }) =>
-    thirtyClimates.map(climate => Question.parse({ species: id, climate, wouldRework: true })),
+  const questions = allSpecies().flatMap(species =>
+    thirtyClimates.map(climate => ({
+      species,
+      question: Question.parse({ species: species.id, climate, wouldRework: true }),
+    })),
   )
-  for (const question of questions.slice(0, 60)) whichTree(question)
-  const times = questions.map(question => {
+  for (const { question, species } of questions.slice(0, 60)) whichTree(question, species)
+  const times = questions.map(({ question, species }) => {
     const before = process.cpuUsage()
-    whichTree(question)
+    whichTree(question, species)
     const { user, system } = process.cpuUsage(before)
     return (user + system) / 1e3
   })

@@ -21,6 +21,8 @@ const screens: readonly (readonly [name: string, path: string])[] = [
   ['year', '/year'],
   ['methods', '/methods'],
   ['method', '/methods/top_wedge_graft'],
+  ['fruits', '/species'],
+  ['fruit', '/species/lychee'],
   ['which-tree', '/which-tree?fruit=apple&area=600'],
   ['which-way', '/which-tree?fruit=apple&view=nursery'],
   ['plant', '/plant.html?fruit=lemon&pot=50&winter=moved+inside'],

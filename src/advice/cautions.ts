@@ -1,4 +1,4 @@
-import type { Species } from '../trade/facts/index.ts'
+import { knownAs, type Species } from '../trade/facts/index.ts'
 import type { Caution, WayAnswer } from './answer.ts'
 import type { PartnerNeed } from './assumptions/partner.ts'
 import type { Question } from './question.ts'
@@ -25,7 +25,7 @@ export function cautionsFor(
       kind: 'law',
       text: 'Plants and wood may be moved only as plant-health rules allow, and protected cultivars raised only under licence.',
     })
-  if (stonesAreToxic.has(species.id))
+  if (stonesAreToxic.has(knownAs(species)))
     out.push({
       kind: 'fruit',
       text: 'The kernel inside the stone or pip holds a poison: do not eat it, least of all children.',

@@ -7,7 +7,7 @@ import { Question } from './question.ts'
 import { whichTree } from './which-tree.ts'
 
 const ask = (species: Species, more: Record<string, unknown> = {}): Answer =>
-  whichTree(Question.parse({ species: species.id, climate: kind(species), ...more }), 40)!
+  whichTree(Question.parse({ species: species.id, climate: kind(species), ...more }), species, 40)
 
 /** A place where the fruit is at home: no cold that harms it, chill enough, summer warm enough. Invented. */
 const kind = (species: Species): ClimateSaid => {
@@ -38,7 +38,11 @@ test('every fruit in every one of thirty climates gets a whole, finite, sensible
   for (const species of allSpecies())
     for (const climate of thirtyClimates) {
       asked += 1
-      const answer = whichTree(Question.parse({ species: species.id, climate, wouldRework: true }), 20)!
+      const answer = whichTree(
+        Question.parse({ species: species.id, climate, wouldRework: true }),
+        species,
+        20,
+      )
       const where = `${species.id}, ${JSON.stringify(climate)}`
       expect(answer.ways.length, where).toBeGreaterThan(0)
       for (const { way, ...rest } of answer.ways) {

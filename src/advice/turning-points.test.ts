@@ -1,16 +1,18 @@
 import { expect, test } from 'vitest'
+import { speciesById } from '../trade/facts/index.ts'
 import { Question } from './question.ts'
 import { turningPoints } from './turning-points.ts'
 import { whichTree } from './which-tree.ts'
 
+const apple = speciesById('apple')!
 const question = Question.parse({
   species: 'apple',
   amount: { kind: 'area', squareMetres: 1000 },
   climate: { kind: 'normals', coldestNightCelsius: -6, coldestMonthCelsius: 4, warmestMonthCelsius: 21 },
   wouldRework: true,
 })
-const answer = whichTree(question)!
-const all = [...turningPoints(question, answer)].filter(step => step !== undefined)
+const answer = whichTree(question, apple)
+const all = [...turningPoints(question, apple, answer)].filter(step => step !== undefined)
 
 test('beyond a turning point another way leads, and well short of it the same one does', () => {
   const money = all.filter(({ wish }) => wish === 'money')
@@ -32,8 +34,9 @@ test('beyond a turning point another way leads, and well short of it the same on
           },
         ],
       },
+      apple,
       60,
-    )!.best.money
+    ).best.money
   expect(nearest.input).toBe('price of the leading way')
   expect(nearest.way).not.toBe(answer.best.money)
   expect(leaderAt(nearest.to)).toBe(nearest.way)

@@ -1,4 +1,4 @@
-import { speciesById } from '../trade/facts/index.ts'
+import type { Species } from '../trade/facts/index.ts'
 import { type Answer, WISHES, type WishId } from './answer.ts'
 import { treeFigures } from './assumptions/tree-figures.ts'
 import type { AssumptionKey, Offer, Question } from './question.ts'
@@ -52,9 +52,12 @@ const amounts: readonly AssumptionKey[] = [
 const shares: readonly AssumptionKey[] = ['trueFromSeedShare', 'worthKeepingShare', 'reworkTakeShare']
 const temperatures: readonly AssumptionKey[] = ['minMatureCelsius']
 
-function leversOf(question: Question, answer: Answer, wish: WishId | null): readonly Lever[] {
-  const species = speciesById(question.species)
-  if (species === undefined) return []
+function leversOf(
+  question: Question,
+  species: Species,
+  answer: Answer,
+  wish: WishId | null,
+): readonly Lever[] {
   const figures = treeFigures(species, question.set)
   const assumed = (key: AssumptionKey, least: number, most: number): Lever => ({
     input: key,
@@ -171,14 +174,18 @@ function saidLevers(question: Question): readonly Lever[] {
 export type TurningStep = TurningPoint | undefined
 
 /** Turning points, one step at a time: for each wish the nearest found so far, each nearer than the one before. */
-export function* turningPoints(question: Question, answer: Answer): Generator<TurningStep> {
-  const asked = (changed: Question) => whichTree(changed, FUTURES)!.best
+export function* turningPoints(
+  question: Question,
+  species: Species,
+  answer: Answer,
+): Generator<TurningStep> {
+  const asked = (changed: Question) => whichTree(changed, species, FUTURES).best
   const base = asked(question)
   yield
   // Where fewer futures give another leader, it is too close to say what would turn it.
   const wishes = WISHES.filter(wish => base[wish] !== null && base[wish] === answer.best[wish])
   const nearest = new Map<WishId, number>()
-  for (const lever of leversOf(question, answer, null))
+  for (const lever of leversOf(question, species, answer, null))
     yield* turnsOf(
       lever,
       wishes.filter(wish => matters(lever, wish)),
@@ -187,7 +194,7 @@ export function* turningPoints(question: Question, answer: Answer): Generator<Tu
       nearest,
     )
   for (const wish of wishes.filter(one => one === 'money' || one === 'cheapest'))
-    for (const lever of leversOf(question, answer, wish)) yield* turnsOf(lever, [wish], base, asked, nearest)
+    for (const lever of leversOf(question, species, answer, wish)) yield* turnsOf(lever, [wish], base, asked, nearest)
 }
 
 /** How long a tree lives is not a matter of how far one looks, nor of what money earns. */

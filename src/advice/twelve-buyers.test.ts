@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { speciesById } from '../trade/facts/index.ts'
 import type { Answer, WayAnswer } from './answer.ts'
 import { Question } from './question.ts'
 import { whichTree } from './which-tree.ts'
@@ -11,7 +12,8 @@ const place = (coldestNight: number, coldestMonth: number, warmestMonth: number)
   coldestMonthCelsius: coldestMonth,
   warmestMonthCelsius: warmestMonth,
 })
-const ask = (said: Record<string, unknown>): Answer => whichTree(Question.parse(said))!
+const ask = (said: Record<string, unknown> & { readonly species: string }): Answer =>
+  whichTree(Question.parse(said), speciesById(said.species)!)
 const way = (answer: Answer, id: string | null): WayAnswer => answer.ways.find(one => one.way.id === id)!
 const formOf = (answer: Answer, wish: keyof Answer['best']) => way(answer, answer.best[wish])?.way.form
 

@@ -1,4 +1,4 @@
-import type { Importance, Species, SpeciesWay } from '../trade/facts/index.ts'
+import { type Importance, knownAs, type Species, type SpeciesWay } from '../trade/facts/index.ts'
 import { type MethodId, markOfMethod, type TreeForm } from '../trade/index.ts'
 import { type FruitGroup, groupOf } from './assumptions/fruit-group.ts'
 import { type Rootstock, rootstocksOf } from './assumptions/rootstock.ts'
@@ -55,8 +55,8 @@ function formsOf(species: Species, wouldRework: boolean): readonly Omit<TreeWay,
   const cutting = byMark('cutting')
   const layer = byMark('layer')
   const division = byMark('division')
-  const isTree = !hasNoTrunk.has(groupOf(species.id))
-  const stocks = graft === undefined ? [] : rootstocksOf(species.id)
+  const isTree = !hasNoTrunk.has(groupOf(knownAs(species)))
+  const stocks = graft === undefined ? [] : rootstocksOf(knownAs(species))
   return [
     ...(seed === undefined
       ? []
@@ -92,7 +92,7 @@ function formsOf(species: Species, wouldRework: boolean): readonly Omit<TreeWay,
 function fits(offer: Offer, way: Omit<TreeWay, 'id' | 'offer'>, species: Species): boolean {
   if (offer.form !== way.form) return false
   if (way.rootstock === null || way.form === 'multi-worked') return true
-  const stocks = rootstocksOf(species.id)
+  const stocks = rootstocksOf(knownAs(species))
   const said = offer.rootstock ?? stocks[Math.floor((stocks.length - 1) / 2)]!.id
   return said === way.rootstock.id
 }

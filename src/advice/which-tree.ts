@@ -1,5 +1,5 @@
 import { equivalentYearlyValue, netPresentValue, paybackYear, seedlingsFor } from '../science/index.ts'
-import { type Species, speciesById } from '../trade/facts/index.ts'
+import { knownAs, type Species } from '../trade/facts/index.ts'
 import type { Against, Answer, WayAnswer } from './answer.ts'
 import { partnerNeed } from './assumptions/partner.ts'
 import { type TreeFigures, treeFigures } from './assumptions/tree-figures.ts'
@@ -23,16 +23,11 @@ const WINTERS = 10
 
 /**
  * Which tree to plant: every way in which the fruit can be had, through the same futures at the asked place.
- * Undefined for a fruit that the facts do not know.
+ * @param species the fruit that is asked for, as the nursery has it
  */
-export function whichTree(question: Question, count: number = USUAL_FUTURES): Answer | undefined {
-  const species = speciesById(question.species)
-  return species === undefined ? undefined : answerFor(species, question, count)
-}
-
-function answerFor(species: Species, question: Question, count: number): Answer {
+export function whichTree(question: Question, species: Species, count: number = USUAL_FUTURES): Answer {
   const figures = treeFigures(species, question.set)
-  const need = partnerNeed(species.id)
+  const need = partnerNeed(knownAs(species))
   const climate = readClimate(question.climate)
   const all = futures(count, question.yearsAhead)
   const site = siteYears(climate, question.ground, figures, question.yearsAhead, all)
@@ -74,7 +69,7 @@ function wayAnswer(
   all: readonly Future[],
   site: readonly SiteYears[],
 ): WayAnswer {
-  const need = partnerNeed(species.id)
+  const need = partnerNeed(knownAs(species))
   const stand = standOf(way, question, figures, need)
   const costs = costsOf(way, species, question, figures, stand.trees)
   const isServed =

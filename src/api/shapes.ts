@@ -7,6 +7,7 @@ import {
   BenchId,
   Cultivar,
   EntryId,
+  FactSaid,
   Kind,
   KindId,
   Material,
@@ -19,6 +20,8 @@ import {
   Protocol,
   ProtocolId,
   Sign,
+  Species,
+  SpeciesId,
   StepId,
 } from '../trade/index.ts'
 import { HoldRow } from './hold-shapes.ts'
@@ -42,6 +45,10 @@ export const ProtocolSummary = z
 export type ProtocolSummary = z.infer<typeof ProtocolSummary>
 
 /** Everything a screen needs to give things their names. */
+const saidAs = { entry: EntryId, on: Day, why: z.string() }
+export const SpeciesSet = z.object({ ...saidAs, species: Species }).readonly()
+export const FactSet = z.object({ ...saidAs, species: SpeciesId, set: FactSaid }).readonly()
+
 export const NurseryView = z
   .object({
     site: Site.nullable(),
@@ -55,6 +62,9 @@ export const NurseryView = z
     cultivars: z.array(Cultivar),
     kinds: z.array(Kind),
     protocols: z.array(ProtocolSummary),
+    /** Fruits that the nursery describes itself, and the facts of fruits that it states itself. */
+    speciesSets: z.array(SpeciesSet),
+    factSets: z.array(FactSet),
     /** Of the batches named after this year and a number, the one with the greatest. */
     lastBatchName: z.string().nullable(),
     counts: z

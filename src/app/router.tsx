@@ -154,6 +154,15 @@ const method = createRoute({
   ...under('/methods/$method'),
   component: lazyRouteComponent(() => import('./screens/methods/method-screen.tsx'), 'MethodScreen'),
 })
+const allSpecies = createRoute({
+  ...under('/species'),
+  validateSearch: said => given({ find: text(said.find) }),
+  component: lazyRouteComponent(() => import('./screens/species/species-screen.tsx'), 'SpeciesScreen'),
+})
+const oneSpecies = createRoute({
+  ...under('/species/$species'),
+  component: lazyRouteComponent(() => import('./screens/species/one-species-screen.tsx'), 'OneSpeciesScreen'),
+})
 
 export const router = createRouter({
   routeTree: root.addChildren([
@@ -179,6 +188,8 @@ export const router = createRouter({
     protocol,
     methods,
     method,
+    allSpecies,
+    oneSpecies,
   ]),
   defaultPreload: 'intent',
   scrollRestoration: true,

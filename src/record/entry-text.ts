@@ -1,3 +1,4 @@
+import { type FactSaid, measureOf } from '../trade/index.ts'
 import type { AnyEntry, Body, Source } from './entry.ts'
 import { heldId } from './fold/subjects.ts'
 import type { Nursery } from './state.ts'
@@ -66,6 +67,10 @@ export function entryText(body: AnyEntry['body'], names: Names): string {
       return 'Settings set'
     case 'rate-set/1':
       return `Survival in ${said.step} set to ${Math.round(said.survival.typical * 100)} %${because(said.why)}`
+    case 'species-set/1':
+      return `Fruit ${said.species.commonName} described${because(said.why)}`
+    case 'fact-set/1':
+      return `${said.species}: ${factText(said.set)}${because(said.why)}`
     case 'mother-set/1':
       return `Mother tree ${said.mother.name}: ${cultivar(said.mother.cultivar)}`
     case 'mother-observed/1':
@@ -146,4 +151,13 @@ export function entryText(body: AnyEntry['body'], names: Names): string {
     default:
       return `Something that only a newer version understands (${body.kind})`
   }
+}
+
+/** A fact of a fruit as it was stated, in the units of the facts. */
+function factText({ fact, value }: FactSaid): string {
+  const { name, unit } = measureOf(fact) ?? { name: fact, unit: '' }
+  const of = fact.startsWith('ways.') ? `, ${fact.split('.')[1]!.replaceAll('_', ' ')}` : ''
+  if ('northMonths' in value) return `${name}${of} set to months ${value.northMonths.join(', ')}`
+  const shown = unit === 'share' ? `${Math.round(100 * value.typical)} %` : `${value.typical} ${unit}`.trim()
+  return `${name}${of} set to ${shown}`
 }

@@ -5,6 +5,7 @@ import {
   Cultivar,
   CultivarId,
   EntryId,
+  FactSaid,
   Kind,
   KindId,
   Material,
@@ -16,6 +17,8 @@ import {
   ProtocolId,
   ShareFigure,
   Sign,
+  Species,
+  SpeciesId,
   StepId,
 } from '../trade/index.ts'
 import { Bench, Day, Mother, Order, Person, Prices, Settings, Site, Week } from './register.ts'
@@ -92,6 +95,11 @@ export const bodies = {
     survival: ShareFigure,
     why: z.string().min(1),
   }),
+
+  /** A fruit that the facts do not know, or that the nursery describes anew as a whole. */
+  speciesSet: body('species-set/1', { species: Species, why: z.string().min(1) }),
+  /** A figure or a window of a fruit that the nursery states itself, against the facts, with its reason. */
+  factSet: body('fact-set/1', { species: SpeciesId, set: FactSaid, why: z.string().min(1) }),
 
   // Mother trees and material
   motherSet: body('mother-set/1', { mother: Mother }),

@@ -18,6 +18,7 @@ export { entryText } from './entry-text.ts'
 export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
 export { createFold, type Fold, foldEntries } from './fold/fold.ts'
 export { givenInSeason } from './fold/mother.ts'
+export { fruitsOf } from './fruits-of.ts'
 export { type History, historyText, readHistory } from './history.ts'
 export { type LicenceTally, licenceTally } from './licence-tally.ts'
 export { type Affected, affectedBy, type Carrier, type SentOut } from './lineage/affected.ts'
@@ -52,6 +53,7 @@ export {
 export type {
   AcceptedPlan,
   Batch,
+  FactSet,
   FinishedPortion,
   Hold,
   Look,
@@ -63,6 +65,7 @@ export type {
   Origin,
   Portion,
   RateSet,
+  SpeciesSet,
   Stay,
   StepOutcome,
   Struck,

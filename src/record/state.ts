@@ -4,6 +4,7 @@ import type {
   Cultivar,
   CultivarId,
   EntryId,
+  FactSaid,
   Kind,
   KindId,
   Material,
@@ -14,6 +15,8 @@ import type {
   Protocol,
   ProtocolId,
   Sign,
+  Species,
+  SpeciesId,
   StepId,
 } from '../trade/index.ts'
 import type { Held, LaterEntry, Source } from './entry.ts'
@@ -289,6 +292,23 @@ export interface ProtocolVersion {
   readonly on: Day
 }
 
+/** A fruit that the nursery describes itself. */
+export interface SpeciesSet {
+  readonly entry: EntryId
+  readonly species: Species
+  readonly on: Day
+  readonly why: string
+}
+
+/** A figure or a window of a fruit that the nursery states itself. */
+export interface FactSet {
+  readonly entry: EntryId
+  readonly species: SpeciesId
+  readonly set: FactSaid
+  readonly on: Day
+  readonly why: string
+}
+
 /** Everything that the entries say, folded. Maps are keyed by the id of what they hold. */
 export interface Nursery {
   readonly site: Site | null
@@ -298,6 +318,7 @@ export interface Nursery {
   readonly people: ReadonlyMap<PersonId, Person>
   readonly cultivars: ReadonlyMap<CultivarId, Cultivar>
   readonly kinds: ReadonlyMap<KindId, Kind>
+  /** The last version of each; what still stands in it as the facts gave it follows `factSets`. */
   readonly protocols: ReadonlyMap<ProtocolId, Protocol>
   /** When each protocol was written down or changed, in that order: a batch follows the one of its start. */
   readonly protocolVersions: ReadonlyMap<ProtocolId, readonly ProtocolVersion[]>
@@ -311,6 +332,8 @@ export interface Nursery {
   /** Ids of the notes and photographs about anything with an id, struck ones too, in the order in which they count. */
   readonly notes: ReadonlyMap<string, readonly EntryId[]>
   readonly rateSets: readonly RateSet[]
+  readonly speciesSets: readonly SpeciesSet[]
+  readonly factSets: readonly FactSet[]
   readonly acceptedPlan: AcceptedPlan | null
   readonly tasksDone: ReadonlyMap<string, { readonly on: Day; readonly minutes: number | null }>
   /** What does not add up and no one has settled yet, in order of the entries. */

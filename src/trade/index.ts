@@ -1,4 +1,6 @@
 /** The door of the trade: words, figures, windows, protocols and kinds. The facts have their own, `facts/index.ts`. */
+export { FactSaid, measureOf } from './facts/fact-key.ts'
+export { Species } from './facts/species.ts'
 export { Basis, commonPractice, Figure, ShareFigure } from './figure.ts'
 export {
   BatchId,

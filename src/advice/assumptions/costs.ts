@@ -1,4 +1,4 @@
-import type { Species } from '../../trade/facts/index.ts'
+import { knownAs, type Species } from '../../trade/facts/index.ts'
 import { commonPractice, type Figure, type MethodId, type TreeForm } from '../../trade/index.ts'
 import { fromMemory } from './figures.ts'
 import { type FruitGroup, groupOf } from './fruit-group.ts'
@@ -55,7 +55,7 @@ const SELDOM = 1.4
 export function usualPriceOf(species: Species, form: TreeForm, method: MethodId): number {
   const made = species.ways.find(way => way.method === method)
   const isHard = made?.importance === 'minor' || (made !== undefined && made.success.typical < 0.4)
-  return usualPrice[form].typical * (sizeShare[groupOf(species.id)] ?? 1) * (isHard ? SELDOM : 1)
+  return usualPrice[form].typical * (sizeShare[groupOf(knownAs(species))] ?? 1) * (isHard ? SELDOM : 1)
 }
 
 /**

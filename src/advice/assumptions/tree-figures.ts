@@ -1,4 +1,4 @@
-import { type Species, stageSurvival } from '../../trade/facts/index.ts'
+import { knownAs, type Species, stageSurvival } from '../../trade/facts/index.ts'
 import type { Figure } from '../../trade/index.ts'
 import type { AssumptionKey, Question } from '../question.ts'
 import { careLeastPerTree, carePerSquareMetre, plantingCost, reworkCost, stakeCost } from './costs.ts'
@@ -34,24 +34,24 @@ const noChill = fromMemory(0, 0, 0, 'no need known')
 
 export function treeFigures(species: Species, set: Question['set'] = {}): TreeFigures {
   const { orchard } = species
-  const group = groupFigures(species.id)
+  const group = groupFigures(knownAs(species))
   const figures: Record<AssumptionKey, Figure> = {
     yearsToFruitSeedling: seedlingYears(species),
     yearsToFruitClonal: orchard.yearsToFruitClonal,
-    yearsFirstToFull: group.yearsFirstToFull,
-    fullCropKgPerSquareMetre: group.fullCropKgPerSquareMetre,
-    trueFromSeedShare: trueFromSeed(species),
-    worthKeepingShare: worthKeeping(species),
-    cropAloneShare: cropAlone(partnerNeed(species.id)),
+    yearsFirstToFull: orchard.yearsFirstToFull ?? group.yearsFirstToFull,
+    fullCropKgPerSquareMetre: orchard.fullCropKgPerSquareMetre ?? group.fullCropKgPerSquareMetre,
+    trueFromSeedShare: orchard.trueFromSeedShare ?? trueFromSeed(species),
+    worthKeepingShare: orchard.worthKeepingShare ?? worthKeeping(species),
+    cropAloneShare: orchard.cropAloneShare ?? cropAlone(partnerNeed(knownAs(species))),
     reworkTakeShare: topWorking(species),
     minYoungCelsius: orchard.minYoungCelsius,
     minMatureCelsius: orchard.minMatureCelsius,
     chillHours: orchard.chillHours ?? noChill,
-    warmestMonthCelsius: group.warmestMonthCelsius,
-    heightMetres: group.heightMetres,
+    warmestMonthCelsius: orchard.warmestMonthCelsius ?? group.warmestMonthCelsius,
+    heightMetres: orchard.heightMetres ?? group.heightMetres,
     rowSpacingMetres: orchard.rowSpacingMetres,
     inRowSpacingMetres: orchard.inRowSpacingMetres,
-    fruitWorthPerKg: group.fruitWorthPerKg,
+    fruitWorthPerKg: orchard.fruitWorthPerKg ?? group.fruitWorthPerKg,
     plantingCost,
     stakeCost,
     reworkCost,

@@ -1,4 +1,4 @@
-import type { Species } from '../../trade/facts/index.ts'
+import { knownAs, type Species } from '../../trade/facts/index.ts'
 import { commonPractice, type Figure } from '../../trade/index.ts'
 import { fromMemory } from './figures.ts'
 
@@ -22,7 +22,7 @@ const knownShare: Readonly<Record<string, Figure>> = {
 
 /** The named fruit from seed. */
 export function trueFromSeed(species: Species): Figure {
-  const known = knownShare[species.id]
+  const known = knownShare[knownAs(species)]
   if (known !== undefined) return known
   if (species.reproduction.embryony === 'poly')
     return fromMemory(0.7, 0.88, 0.97, 'seedlings of the mother’s own tissue')
@@ -32,7 +32,7 @@ export function trueFromSeed(species: Species): Figure {
 /** Share of seedlings of which the fruit is worth keeping, where any good one will do. An assumption, no source. */
 const keptFew = ['apple', 'pear', 'cherry', 'plum', 'apricot', 'avocado', 'macadamia', 'grape', 'persimmon']
 export function worthKeeping(species: Species): Figure {
-  const share = keptFew.includes(species.id)
+  const share = keptFew.includes(knownAs(species))
     ? fromMemory(0.03, 0.1, 0.25, 'an assumption: most are too small, late or sour')
     : fromMemory(0.1, 0.3, 0.6, 'an assumption: many can be eaten, few are good')
   const fromMother = trueFromSeed(species)

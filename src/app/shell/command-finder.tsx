@@ -56,6 +56,10 @@ function FinderLeaf({ onClose }: { readonly onClose: () => void }) {
         return void navigate({ to: '/mothers', search: { mother: id } })
       case 'bench':
         return void navigate({ to: '/benches', search: { bench: id } })
+      case 'fruit':
+        return void navigate({ to: '/species/$species', params: { species: id } })
+      case 'method':
+        return void navigate({ to: '/methods/$method', params: { method: id } })
       case 'deed': {
         const theme = THEMES.find(name => id === `theme:${name}`)
         if (theme !== undefined) setTheme(theme)

@@ -2,7 +2,7 @@ import { folded } from '../data/folded.ts'
 
 export interface Findable {
   readonly id: string
-  readonly kind: 'screen' | 'deed' | 'batch' | 'order' | 'mother' | 'bench'
+  readonly kind: 'screen' | 'deed' | 'batch' | 'order' | 'mother' | 'bench' | 'fruit' | 'method'
   readonly name: string
   /** Said beside the name; searched too. */
   readonly also: string

@@ -9,6 +9,7 @@ export const SCREENS = [
   { id: 'rates', path: '/rates' },
   { id: 'year', path: '/year' },
   { id: 'methods', path: '/methods' },
+  { id: 'species', path: '/species' },
   { id: 'whichTree', path: '/which-tree' },
   { id: 'checks', path: '/checks' },
   { id: 'settings', path: '/settings' },

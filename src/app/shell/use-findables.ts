@@ -7,6 +7,17 @@ import { THEMES } from '../theme/theme.ts'
 import type { Findable } from './find-anything.ts'
 import { SCREENS } from './screens.ts'
 
+/** The facts are heavy: fetched when something is first looked for. */
+const facts = {
+  queryKey: ['facts'],
+  queryFn: async () => {
+    const { allMethods, fruitsWith } = await import('../../trade/facts/index.ts')
+    return { allMethods, fruitsWith }
+  },
+  staleTime: Number.POSITIVE_INFINITY,
+  meta: { kept: false },
+}
+
 /** Everything that can be gone to or done, fetched only while the finder is open. */
 export const useFindables = (isOpen: boolean): readonly Findable[] => {
   const { t } = useTranslation()
@@ -15,6 +26,12 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
   const { data: batches } = useQuery({ ...look.batchesAlive(), enabled: isOpen })
   const { data: orders } = useQuery({ ...look.orders(), enabled: isOpen })
   const { data: mothers } = useQuery({ ...look.mothers(), enabled: isOpen })
+  const { data: known } = useQuery({ ...facts, enabled: isOpen })
+  const fruits = useMemo(
+    () =>
+      known?.fruitsWith({ fruits: (nursery?.speciesSets ?? []).map(({ species }) => species), sets: [] }).all,
+    [known, nursery],
+  )
   return useMemo(
     () => [
       ...SCREENS.map(
@@ -63,7 +80,18 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
           also: t(`trade.place.${bench.place}`),
         }),
       ),
+      ...(fruits ?? []).map(
+        ({ id, commonName, botanical }): Findable => ({
+          id,
+          kind: 'fruit',
+          name: commonName,
+          also: botanical,
+        }),
+      ),
+      ...(known?.allMethods() ?? []).map(
+        ({ method, label }): Findable => ({ id: method, kind: 'method', name: label, also: '' }),
+      ),
     ],
-    [t, format, nursery, batches, orders, mothers],
+    [t, format, nursery, batches, orders, mothers, fruits, known],
   )
 }

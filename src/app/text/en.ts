@@ -13,6 +13,7 @@ import { rates } from './en/rates.ts'
 import { season } from './en/season.ts'
 import { settings } from './en/settings.ts'
 import { shell } from './en/shell.ts'
+import { species } from './en/species.ts'
 import { trade } from './en/trade.ts'
 import { whichTree } from './en/which-tree.ts'
 import { work } from './en/work.ts'
@@ -39,4 +40,5 @@ export const en = {
   settings,
   imports,
   whichTree,
+  species,
 } as const

@@ -1,4 +1,4 @@
-import type { BodyOf, Entry, Held } from '../../record/index.ts'
+import { type BodyOf, type Entry, fruitsOf, type Held } from '../../record/index.ts'
 import type { BatchId, BenchId, CultivarId, KindId, OrderId, ProtocolId, Skill } from '../../trade/index.ts'
 import { meanRate } from './mean-rate.ts'
 import type { Planned } from './planned.ts'
@@ -139,6 +139,12 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
       const kinds = body.kindOfTree ? [body.kindOfTree] : []
       const protocol = body.kindOfTree ? null : body.protocol
       return { ...bare, text: `the rate was set anew (${body.why})`, kinds, protocol, weight: 1000 }
+    }
+    case 'fact-set/1': {
+      const kinds = [...nursery.kinds.values()].filter(({ species }) => species === body.species)
+      const fruit = fruitsOf(nursery).byId(body.species)?.commonName ?? body.species
+      const text = `a figure of ${fruit} was set anew (${body.why})`
+      return { ...bare, text, kinds: kinds.map(({ id }) => id), weight: 1000 }
     }
     case 'protocol-set/1':
       return {

@@ -1,7 +1,9 @@
+import { followFacts } from '../../trade/facts/index.ts'
 import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol, StepId } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
+import { fruitsOf } from '../fruits-of.ts'
 import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
-import type { AcceptedPlan, Nursery, RateSet } from '../state.ts'
+import type { AcceptedPlan, FactSet, Nursery, RateSet, SpeciesSet } from '../state.ts'
 import { stepsOf } from './batch-draft.ts'
 import type { Registers } from './register-questions.ts'
 
@@ -33,6 +35,10 @@ export interface RegisterState {
   /** The steps of each protocol, in any of its versions. */
   steps: Map<string, readonly StepId[]>
   rateSets: Map<string, RateSet>
+  speciesSets: Map<string, SpeciesSet>
+  factSets: Map<string, FactSet>
+  /** The two before in the order in which they are shown, until one of them changes. */
+  stated: Pick<Nursery, 'speciesSets' | 'factSets'> | null
   tasksDone: Map<string, Task>
   formerBenches: Map<BenchId, { readonly bench: Bench; readonly removedBy: Entry['id'] }>
   formerPeople: Map<PersonId, Person>
@@ -55,6 +61,9 @@ export const newRegisters = (): RegisterState => ({
   protocols: new Map(),
   steps: new Map(),
   rateSets: new Map(),
+  speciesSets: new Map(),
+  factSets: new Map(),
+  stated: null,
   tasksDone: new Map(),
   formerBenches: new Map(),
   formerPeople: new Map(),
@@ -109,6 +118,14 @@ function forget(state: RegisterState, key: string): void {
       return
     case 'rate':
       state.rateSets.delete(id)
+      return
+    case 'species':
+      state.speciesSets.delete(id)
+      state.stated = null
+      return
+    case 'fact':
+      state.factSets.delete(id)
+      state.stated = null
       return
     case 'task':
       state.tasksDone.delete(id)
@@ -194,6 +211,14 @@ function hear(state: RegisterState, entry: Entry): void {
       state.rateSets.set(key, { protocol, step, kind: kindOfTree, survival: { low, typical, high }, on, why })
       return
     }
+    case 'species-set/1':
+      state.speciesSets.set(body.species.id, { entry: entry.id, species: body.species, on, why: body.why })
+      return
+    case 'fact-set/1': {
+      const { species, set, why } = body
+      state.factSets.set(JSON.stringify([species, set.fact]), { entry: entry.id, species, set, on, why })
+      return
+    }
     case 'task-done/1':
       state.tasksDone.set(body.task, { on, minutes: body.minutes })
       return
@@ -213,12 +238,17 @@ function hear(state: RegisterState, entry: Entry): void {
   }
 }
 
+const inOrder = <T>(sets: ReadonlyMap<string, T>): T[] =>
+  [...sets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, set]) => set)
+
 /** The registers as the nursery shows them. */
 export function showRegisters(
   state: RegisterState,
 ): Pick<
   Nursery,
   | Exclude<Maps, `former${string}`>
+  | 'speciesSets'
+  | 'factSets'
   | 'benchCounts'
   | 'protocolVersions'
   | 'site'
@@ -227,6 +257,9 @@ export function showRegisters(
   | 'acceptedPlan'
   | 'former'
 > {
+  state.stated ??= { speciesSets: inOrder(state.speciesSets), factSets: inOrder(state.factSets) }
+  const { speciesSets, factSets } = state.stated
+  const fruits = fruitsOf(state.stated)
   return {
     site: state.site,
     prices: state.prices,
@@ -239,7 +272,7 @@ export function showRegisters(
     protocols: new Map(
       [...state.protocols.values()].map(versions => {
         const { protocol } = versions.at(-1)!
-        return [protocol.id, protocol]
+        return [protocol.id, factSets.length === 0 ? protocol : followFacts(protocol, fruits)]
       }),
     ),
     protocolVersions: new Map(
@@ -248,7 +281,9 @@ export function showRegisters(
         versions.map(({ protocol: { version }, on }) => ({ version, on })),
       ]),
     ),
-    rateSets: [...state.rateSets.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, set]) => set),
+    rateSets: inOrder(state.rateSets),
+    speciesSets,
+    factSets,
     tasksDone: new Map(state.tasksDone),
     benchCounts: new Map(state.benchCounts),
     former: {

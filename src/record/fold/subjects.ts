@@ -67,6 +67,8 @@ const visitors: Visitors = {
   'protocol-set/1': ({ protocol }, visit) => visit('register', `protocol ${protocol.id}`),
   'rate-set/1': ({ protocol, step, kindOfTree }, visit) =>
     visit('register', `rate ${JSON.stringify([protocol, step, kindOfTree])}`),
+  'species-set/1': ({ species }, visit) => visit('register', `species ${species.id}`),
+  'fact-set/1': ({ species, set }, visit) => visit('register', `fact ${JSON.stringify([species, set.fact])}`),
   'plan-accepted/1': (_, visit) => visit('register', 'plan'),
   'task-done/1': ({ task }, visit) => visit('register', `task ${task}`),
 

@@ -1,6 +1,6 @@
 import type { LicenceRow, MotherView } from '../../api/index.ts'
-import { givenInSeason, heldMothers, licenceTally, type Nursery } from '../../record/index.ts'
-import { scionKeeping, speciesById } from '../../trade/facts/index.ts'
+import { fruitsOf, givenInSeason, heldMothers, licenceTally, type Nursery } from '../../record/index.ts'
+import { scionKeeping } from '../../trade/facts/index.ts'
 import { type CultivarId, cultivarWriting, MotherId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 import { entriesAbout } from './entries.ts'
@@ -12,13 +12,13 @@ import { queryRow } from './queries.ts'
 const writingOf = (nursery: Nursery, id: CultivarId): string => {
   const cultivar = nursery.cultivars.get(id)
   if (cultivar === undefined) return id
-  const fruit = speciesById(cultivar.species)
+  const fruit = fruitsOf(nursery).byId(cultivar.species)
   return fruit === undefined ? `‘${cultivar.name}’` : cultivarWriting(fruit, cultivar)
 }
 
 const keepingOf = (nursery: Nursery, id: CultivarId): MotherView['keeping'] => {
   const species = nursery.cultivars.get(id)?.species
-  const fruit = species === undefined ? undefined : speciesById(species)
+  const fruit = species === undefined ? undefined : fruitsOf(nursery).byId(species)
   if (fruit === undefined) return null
   const { how, days } = scionKeeping(fruit)
   return { how, days: days.typical, basis: days.basis }

@@ -44,6 +44,8 @@ export const nurseryView = (nursery: Nursery, today: string, throughSeq: number)
       },
       steps: steps.map(step => ({ id: step.id, name: step.name, place: step.place, sign: step.sign })),
     })),
+    speciesSets: [...nursery.speciesSets],
+    factSets: [...nursery.factSets],
     lastBatchName: last === 0 ? null : `${year}-${String(last).padStart(3, '0')}`,
     counts: {
       batches,

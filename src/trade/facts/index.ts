@@ -2,9 +2,13 @@
  * The second door of the trade: what the program assumes before a nursery has records of its own.
  * Apart from `trade/index.ts` because the facts are heavy: a screen that needs only the words does not load them.
  */
+export { followFacts } from '../protocols/follow-facts.ts'
 export { multiWorkedProtocol } from '../protocols/multi-worked.ts'
 export type { Product } from '../protocols/start.ts'
 export { productsOf, starterProtocol, starterProtocols } from '../protocols/starter-protocol.ts'
+export { allSpecies, speciesById } from './all-species.ts'
+export { type Fact, factsOf, withFact } from './fact.ts'
+export { type Fruits, fruitsWith, type OwnFacts } from './fruits.ts'
 export {
   benchShareOfFloor,
   crowdedDays,
@@ -25,15 +29,6 @@ export { beginner, minutesPerPlant, plantsPerPersonHour, productiveHoursPerDay }
 export { allMethods, Method, methodById, Quantities } from './method.ts'
 export { type QuantityKey, quantityByKey } from './quantity.ts'
 export { allSources, citation, Source, sourceById } from './source.ts'
-export {
-  allSpecies,
-  Hazard,
-  Importance,
-  losesLeaves,
-  Species,
-  SpeciesWay,
-  speciesById,
-  wayOf,
-} from './species.ts'
+export { Hazard, Importance, knownAs, losesLeaves, Species, SpeciesWay, wayOf } from './species.ts'
 export { speciesByName } from './species-by-name.ts'
 export { TextFact } from './text-fact.ts'

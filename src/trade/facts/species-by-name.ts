@@ -1,6 +1,7 @@
 import { parseName } from '../names/parse-name.ts'
 import { foldName } from '../names/same-name.ts'
-import { allSpecies, type Species } from './species.ts'
+import { allSpecies } from './all-species.ts'
+import type { Species } from './species.ts'
 
 let byFold: ReadonlyMap<string, Species | null> | undefined
 

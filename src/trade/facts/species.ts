@@ -4,30 +4,13 @@ import { SpeciesId } from '../ids.ts'
 import { MethodId } from '../vocabulary.ts'
 import { Window } from '../window.ts'
 import { Quantities } from './method.ts'
-import species from './species.json' with { type: 'json' }
 import { TextFact } from './text-fact.ts'
+import { type TimingKey, timingByKey } from './timing.ts'
 
 export const Importance = z.enum(['main', 'common', 'minor', 'experimental'])
 export type Importance = z.infer<typeof Importance>
 
-const timing = [
-  'daysAfterSeveringToEstablished',
-  'daysToBudBreak',
-  'daysToCallus',
-  'daysToPot',
-  'daysToRoot',
-  'daysToShoot',
-  'daysToUnion',
-  'daysToUnwrap',
-  'etiolatedShootMm',
-  'etiolationCelsius',
-  'leadTimeOrderMonths',
-  'minutesPerBud',
-  'monthsGreenhouse',
-  'monthsToSaleable',
-  'stockAgeDays',
-  'yearsToFullBedYield',
-] as const
+const Timing = z.enum(Object.keys(timingByKey) as [TimingKey, ...TimingKey[]])
 
 /** One method as it is done with one fruit. */
 export const SpeciesWay = z
@@ -48,7 +31,7 @@ export const SpeciesWay = z
       .readonly()
       .default([]),
     /** Months to saleable run from the act of the method: sowing, sticking, ringing, budding, grafting. */
-    timing: z.partialRecord(z.enum(timing), Figure).readonly().default({}),
+    timing: z.partialRecord(Timing, Figure).readonly().default({}),
     window: Window.nullable().default(null),
     materials: Quantities,
     environment: Quantities,
@@ -80,6 +63,8 @@ export type Hazard = z.infer<typeof Hazard>
 export const Species = z
   .object({
     id: SpeciesId,
+    /** Of a fruit that a nursery adds: a built-in one that it is like, for what is known by fruit and has no figure. */
+    like: SpeciesId.optional(),
     commonName: z.string().min(1),
     botanical: z.string().min(1),
     /** The botanical names meant, each whole, the usual one first. */
@@ -129,6 +114,15 @@ export const Species = z
         minYoungCelsius: Figure,
         minMatureCelsius: Figure,
         chillHours: Figure.nullable().default(null),
+        /** Mean of the warmest month that ripens it; the rest where a fruit's own figure is better than its group's. */
+        warmestMonthCelsius: Figure.optional(),
+        heightMetres: Figure.optional(),
+        fullCropKgPerSquareMetre: Figure.optional(),
+        yearsFirstToFull: Figure.optional(),
+        trueFromSeedShare: ShareFigure.optional(),
+        worthKeepingShare: ShareFigure.optional(),
+        cropAloneShare: ShareFigure.optional(),
+        fruitWorthPerKg: Figure.optional(),
       })
       .readonly(),
     hazards: z.array(Hazard).readonly().default([]),
@@ -137,20 +131,8 @@ export const Species = z
   .readonly()
 export type Species = z.infer<typeof Species>
 
-let byId: ReadonlyMap<string, Species> | undefined
-
-const read = (): ReadonlyMap<string, Species> => {
-  byId ??= new Map(
-    z
-      .array(Species)
-      .parse(species)
-      .map(one => [one.id, one]),
-  )
-  return byId
-}
-
-export const allSpecies = (): readonly Species[] => [...read().values()]
-export const speciesById = (id: string): Species | undefined => read().get(id)
+/** The built-in fruit by which a fruit is looked up where a table of the program names fruits. */
+export const knownAs = ({ id, like }: Pick<Species, 'id' | 'like'>): SpeciesId => like ?? id
 /** At rest without leaves in winter; a half-evergreen fruit is so where winters are cold. */
 export const losesLeaves = (of: Pick<Species, 'evergreen' | 'climates'>): boolean =>
   of.evergreen === false || (of.evergreen === 'semi' && of.climates.includes('temperate'))

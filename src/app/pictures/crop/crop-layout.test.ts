@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { Question, whichTree } from '../../../advice/index.ts'
+import { speciesById } from '../../../trade/facts/index.ts'
 import { layOutCrop } from './crop-layout.ts'
 
 const answer = whichTree(
@@ -9,8 +10,9 @@ const answer = whichTree(
     climate: { kind: 'normals', coldestNightCelsius: -8, coldestMonthCelsius: 2, warmestMonthCelsius: 20 },
     wouldRework: true,
   }),
+  speciesById('apple')!,
   60,
-)!
+)
 
 test('every way has its line, its band and a letter of its own', () => {
   const { lines } = layOutCrop(answer, 50, 700)

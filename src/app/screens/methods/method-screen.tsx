@@ -7,6 +7,7 @@ import { Mark } from '../../pictures/marks/mark.tsx'
 import './methods.css'
 import { BenchCard } from './bench-card.tsx'
 import { MethodFigures } from './method-figures.tsx'
+import { MethodFruits } from './method-fruits.tsx'
 import { MethodOwn } from './method-own.tsx'
 import { MethodSteps } from './method-steps.tsx'
 import { useMethod } from './use-method.ts'
@@ -123,6 +124,7 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
           </section>
         </div>
         <MethodFigures method={method} protocols={own.protocols} />
+        <MethodFruits method={method} />
         <MethodOwn {...own} />
       </article>
       <BenchCard guide={guide} protocols={own.protocols} />

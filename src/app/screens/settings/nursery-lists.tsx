@@ -41,6 +41,9 @@ export function NurseryLists({ nursery }: { readonly nursery: NurseryView }) {
           ))}
         </ul>
       </details>
+      <p>
+        <Link to="/species">{t('settings.fruits')}</Link>
+      </p>
       <details className="sheet">
         <summary>
           {t('settings.protocols')} ({format.number(nursery.protocols.length)})

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Answer, Question } from '../../../advice/index.ts'
+import type { Species } from '../../../trade/facts/index.ts'
 import { CropLegend, CropPicture } from '../../pictures/crop/crop-picture.tsx'
 import type { Format } from '../../text/format.ts'
 import { AssumptionList } from './assumption-list.tsx'
@@ -12,11 +13,13 @@ import { WishList } from './wish-list.tsx'
 /** An answer, to look at: the chart, the sentences, the table, the cautions and what it rests on. */
 export function AnswerView({
   question,
+  species,
   answer,
   format,
   onAsk,
 }: {
   readonly question: Question
+  readonly species: Species
   readonly answer: Answer
   readonly format: Format
   /** Null where the page only reads. */
@@ -26,7 +29,7 @@ export function AnswerView({
   const [chosen, setChosen] = useState<string | null>(null)
   const nameOf = useMemo(() => wayNames(answer, t), [answer, t])
   const says = useMemo(() => ({ t, format }), [t, format])
-  const { turns, isLooking } = useTurns(question, answer)
+  const { turns, isLooking } = useTurns(question, species, answer)
   const { climate } = answer
   const degrees = (value: number) => format.amount(Math.abs(value) < 0.05 ? 0 : value)
   if (answer.ways.length === 0) return <p>{t('whichTree.none')}</p>

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Question } from '../../../advice/index.ts'
-import { allSpecies, speciesById } from '../../../trade/facts/index.ts'
+import type { Fruits } from '../../../trade/facts/index.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
@@ -12,11 +12,13 @@ import { Tick } from './tick.tsx'
 /** Everything that is asked; each change is said at once. */
 export function AskForm({
   question,
+  fruits,
   worthPerKg,
   isMaker,
   onAsk,
 }: {
   readonly question: Question
+  readonly fruits: Fruits
   readonly worthPerKg: number
   /** The maker's side asks for the fruit alone. */
   readonly isMaker: boolean
@@ -30,11 +32,11 @@ export function AskForm({
     <Pick
       label={t('whichTree.fruit')}
       value={question.species as string}
-      options={[...allSpecies()]
+      options={[...fruits.all]
         .sort((a, b) => a.commonName.localeCompare(b.commonName))
         .map(({ id, commonName }) => ({ id: id as string, name: commonName }))}
       onPick={id => {
-        const species = speciesById(id)
+        const species = fruits.byId(id)
         // What was overruled for one fruit does not hold for another.
         if (species !== undefined) say({ species: species.id, set: {}, cultivar: '' })
       }}

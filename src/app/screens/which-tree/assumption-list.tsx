@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Answer, AssumptionKey, Question } from '../../../advice/index.ts'
@@ -33,7 +34,14 @@ export function AssumptionList({
       <summary>
         <h2>{t('whichTree.assumptions.title')}</h2>
       </summary>
-      <p className="soft small">{t('whichTree.assumptions.says')}</p>
+      <p className="soft small">
+        {t('whichTree.assumptions.says')}{' '}
+        {onAsk !== null && (
+          <Link to="/species/$species" params={{ species: question.species }}>
+            {t('whichTree.assumptions.forGood')}
+          </Link>
+        )}
+      </p>
       <ul>
         {answer.assumptions.map(({ key, figure }) => (
           <li key={key}>

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { speciesById } from '../../../trade/facts/index.ts'
 import { Kind } from '../../../trade/index.ts'
 import { nurseryOffers } from './nursery-offers.ts'
 
@@ -28,7 +29,9 @@ const batch = (finished: number, standing: number, onHold = false) => ({
 })
 
 test('only kinds of the fruit that are sold as trees are offered, with price and stock', () => {
-  const [offer, ...rest] = nurseryOffers({ species: 'apple', trees: 1, cultivar: '' }, kinds, [batch(4, 0)])
+  const [offer, ...rest] = nurseryOffers({ species: speciesById('apple')!, trees: 1, cultivar: '' }, kinds, [
+    batch(4, 0),
+  ])
   expect(rest).toEqual([])
   expect(offer).toMatchObject({
     form: 'worked',
@@ -41,7 +44,7 @@ test('only kinds of the fruit that are sold as trees are offered, with price and
 
 test('what still grows is promised for later, what is not begun later still, and what is on hold not at all', () => {
   const waits = (...batches: ReturnType<typeof batch>[]) =>
-    nurseryOffers({ species: 'apple', trees: 5, cultivar: '' }, kinds, batches)[0]!.waitYears
+    nurseryOffers({ species: speciesById('apple')!, trees: 5, cultivar: '' }, kinds, batches)[0]!.waitYears
   expect(waits(batch(5, 0))).toBe(0)
   expect(waits(batch(2, 10))).toBe(1)
   expect(waits(batch(2, 0))).toBe(2)
@@ -50,7 +53,8 @@ test('what still grows is promised for later, what is not begun later still, and
 
 test('kinds that differ only in cultivar are one offer at the lowest price; a name picks among them', () => {
   const two = [kind('pippin'), kind('russet', { price: 19 })]
-  const ask = (cultivar: string) => nurseryOffers({ species: 'apple', trees: 1, cultivar }, two, [])
+  const ask = (cultivar: string) =>
+    nurseryOffers({ species: speciesById('apple')!, trees: 1, cultivar }, two, [])
   expect(ask('')).toHaveLength(1)
   expect(ask('')[0]).toMatchObject({ label: 'pippin, russet', price: 19 })
   expect(ask('Pippin')[0]).toMatchObject({ label: 'pippin', price: 24 })
@@ -60,7 +64,7 @@ test('what the plan could promise goes before the guess: by its week and chance,
   const promise = { kind: kinds[0]!.id, firstWeek: '2026-W10', fromPlan: null, ifBegun: null }
   const ask = (more: object) =>
     nurseryOffers(
-      { species: 'apple', trees: 5, cultivar: '' },
+      { species: speciesById('apple')!, trees: 5, cultivar: '' },
       kinds,
       [batch(9, 0)],
       [{ ...promise, ...more }],

@@ -1,6 +1,7 @@
 import type { Offer } from '../../../advice/index.ts'
 import { rootstocksOf } from '../../../advice/index.ts'
 import type { BatchRow, CouldBePromised } from '../../../api/index.ts'
+import { knownAs, type Species } from '../../../trade/facts/index.ts'
 import type { Kind } from '../../../trade/index.ts'
 import { weeksBetween } from '../../text/format.ts'
 
@@ -17,20 +18,20 @@ const NAMES = 2
  * among them.
  */
 export function nurseryOffers(
-  asked: { readonly species: string; readonly trees: number; readonly cultivar: string },
+  asked: { readonly species: Species; readonly trees: number; readonly cultivar: string },
   kinds: readonly Kind[],
   batches: readonly Pick<BatchRow, 'kind' | 'finished' | 'standing' | 'onHold'>[],
   /** What the plan leaves free beside all orders, where it says. */
   promises: readonly Pick<CouldBePromised, 'kind' | 'firstWeek' | 'fromPlan' | 'ifBegun'>[] = [],
 ): readonly Offer[] {
-  const ofFruit = kinds.filter(kind => kind.species === asked.species && kind.form !== 'rootstock')
+  const ofFruit = kinds.filter(kind => kind.species === asked.species.id && kind.form !== 'rootstock')
   const name = asked.cultivar.trim().toLowerCase()
   const named = name === '' ? [] : ofFruit.filter(kind => kind.name.toLowerCase().includes(name))
   const groups = new Map<string, Offer[]>()
   for (const kind of named.length > 0 ? named : ofFruit) {
     const offer = {
       form: kind.form,
-      rootstock: stockOf(asked.species, kind, kinds),
+      rootstock: stockOf(knownAs(asked.species), kind, kinds),
       label: kind.name,
       price: kind.price,
       ...(whenPromised(promises.find(one => one.kind === kind.id)) ?? whenReady(kind, asked.trees, batches)),

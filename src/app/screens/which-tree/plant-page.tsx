@@ -13,19 +13,18 @@ export function PlantPage({ asked }: { readonly asked: Question }) {
   const { t } = useTranslation()
   const format = useMemo(() => createFormat(readerLocale(), 'metric'), [])
   const question = useMemo(() => ({ ...asked, onlyOffered: asked.offers.length > 0 }), [asked])
-  const answer = useMemo(() => whichTree(question), [question])
-  const fruit = speciesById(question.species)?.commonName ?? question.species
+  const species = speciesById(question.species)
+  const answer = useMemo(() => species && whichTree(question, species), [question, species])
+  if (species === undefined || answer === undefined) return <p>{t('whichTree.none')}</p>
   return (
     <main className="stack which-tree plant-page">
       <header>
-        <h1>{t('whichTree.sheet.title', { fruit })}</h1>
+        <h1>{t('whichTree.sheet.title', { fruit: species.commonName })}</h1>
         <p>
           {t('whichTree.sheet.asked')}: {askedInWords(question, t, format)}.
         </p>
       </header>
-      {answer !== undefined && (
-        <AnswerView question={question} answer={answer} format={format} onAsk={null} />
-      )}
+      <AnswerView question={question} species={species} answer={answer} format={format} onAsk={null} />
       <p className="soft small">{t('whichTree.sheet.estimate')}</p>
     </main>
   )

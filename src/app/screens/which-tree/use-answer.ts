@@ -6,11 +6,13 @@ import {
   turningPoints,
   whichTree,
 } from '../../../advice/index.ts'
+import type { Species } from '../../../trade/facts/index.ts'
 
 /** The answer to a question, at once. */
-export const useAnswer = (question: Question): Answer | undefined => {
+export const useAnswer = (question: Question, species: Species): Answer => {
   const asked = useDeferredValue(question)
-  return useMemo(() => whichTree(asked), [asked])
+  const of = useDeferredValue(species)
+  return useMemo(() => whichTree(asked, of), [asked, of])
 }
 
 /** Quiet before the search begins, and the longest it works without letting the page breathe. */
@@ -20,7 +22,8 @@ const STRETCH_MS = 12
 /** What would turn an answer, found little by little once the question rests. */
 export function useTurns(
   question: Question,
-  answer: Answer | undefined,
+  species: Species,
+  answer: Answer,
 ): { readonly turns: readonly TurningPoint[]; readonly isLooking: boolean } {
   const [found, setFound] = useState<{
     readonly of: Answer | undefined
@@ -29,8 +32,7 @@ export function useTurns(
   }>({ of: undefined, turns: [], isLooking: true })
 
   useEffect(() => {
-    if (answer === undefined) return
-    const search = turningPoints(question, answer)
+    const search = turningPoints(question, species, answer)
     const turns: TurningPoint[] = []
     let waiting: ReturnType<typeof setTimeout>
     const goOn = () => {
@@ -44,7 +46,7 @@ export function useTurns(
     }
     waiting = setTimeout(goOn, QUIET_MS)
     return () => clearTimeout(waiting)
-  }, [question, answer])
+  }, [question, species, answer])
 
   return found.of === answer ? found : { turns: [], isLooking: true }
 }

@@ -5,10 +5,10 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Question } from '../../../advice/index.ts'
 import type { CouldBePromised } from '../../../api/index.ts'
-import { allSpecies, speciesById } from '../../../trade/facts/index.ts'
 import type { Kind } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
+import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { useFormat } from '../../text/use-format.ts'
@@ -29,6 +29,8 @@ const route = getRouteApi('/which-tree')
 const SURE = 0.8
 /** Kinds of a fruit that are asked about, one by one: each is a look at the whole plan. */
 const KINDS_AT_ONCE = 6
+/** Asked of first where the nursery makes nothing that the facts know. */
+const USUAL_FRUIT = 'apple'
 const none: readonly CouldBePromised[] = []
 
 /** What the plan could promise of the kinds of a fruit; nothing while there is no plan. */
@@ -50,6 +52,7 @@ export function WhichTreeScreen() {
   const { t } = useTranslation()
   const format = useFormat()
   const { nursery } = useNames()
+  const fruits = useFruits()
   const { data: batches } = useQuery(look.batchesAlive())
   const { data: rates } = useQuery(look.rates())
   const search = route.useSearch()
@@ -57,11 +60,19 @@ export function WhichTreeScreen() {
   const navigate = route.useNavigate()
   const [isAsking, setAsking] = useState(false)
 
-  const first = useMemo(() => {
-    const known = new Set<string>(allSpecies().map(({ id }) => id))
-    return nursery?.kinds.find(({ species, form }) => form !== 'rootstock' && known.has(species))?.species
-  }, [nursery])
-  const asked = useMemo(() => questionFromLink(search, first ?? 'apple'), [search, first])
+  const first = useMemo(
+    () =>
+      nursery?.kinds.find(({ species, form }) => form !== 'rootstock' && fruits.byId(species) !== undefined)
+        ?.species ?? USUAL_FRUIT,
+    [nursery, fruits],
+  )
+  const asked = useMemo(() => {
+    const said = questionFromLink(search, first)
+    return fruits.byId(said.species) === undefined
+      ? questionFromLink({ ...search, fruit: first }, first)
+      : said
+  }, [search, first, fruits])
+  const species = fruits.byId(asked.species)!
   const trees = asked.amount.kind === 'trees' ? asked.amount.trees : 1
   const promises = usePromises(
     nursery?.kinds.filter(({ species, form }) => species === asked.species && form !== 'rootstock') ?? [],
@@ -70,18 +81,18 @@ export function WhichTreeScreen() {
   const offers = useMemo(
     () =>
       nurseryOffers(
-        { species: asked.species, trees, cultivar: asked.wanted === 'named' ? asked.cultivar : '' },
+        { species, trees, cultivar: asked.wanted === 'named' ? asked.cultivar : '' },
         nursery?.kinds ?? [],
         batches ?? [],
         promises,
       ),
-    [asked, trees, nursery, batches, promises],
+    [asked, species, trees, nursery, batches, promises],
   )
   const question = useMemo<Question>(
     () => ({ ...asked, offers, onlyOffered: only === 'offered' && offers.length > 0 }),
     [asked, offers, only],
   )
-  const answer = useAnswer(question)
+  const answer = useAnswer(question, species)
   const ask = useCallback(
     (next: Question) =>
       void navigate({
@@ -91,8 +102,7 @@ export function WhichTreeScreen() {
       }),
     [navigate],
   )
-  const species = speciesById(question.species)!
-  const worth = answer?.assumptions.find(({ key }) => key === 'fruitWorthPerKg')?.figure.typical ?? 1
+  const worth = answer.assumptions.find(({ key }) => key === 'fruitWorthPerKg')?.figure.typical ?? 1
   return (
     <div className="stack which-tree">
       <div className="page-head">
@@ -136,6 +146,7 @@ export function WhichTreeScreen() {
           <AskForm
             key={question.species}
             question={question}
+            fruits={fruits}
             worthPerKg={worth}
             isMaker={view === 'nursery'}
             onAsk={ask}
@@ -160,10 +171,8 @@ export function WhichTreeScreen() {
           )
         ) : (
           <div className="stack">
-            {answer !== undefined && (
-              <AnswerView question={question} answer={answer} format={format} onAsk={ask} />
-            )}
-            <ShareIt question={question} />
+            <AnswerView question={question} species={species} answer={answer} format={format} onAsk={ask} />
+            <ShareIt question={question} answer={answer} />
             <p className="on-paper small">{t('whichTree.sheet.estimate')}</p>
           </div>
         )}

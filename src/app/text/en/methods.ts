@@ -49,6 +49,12 @@ export const methods = {
     rangeRemembered: 'published middle, range from memory',
     sources: 'Sources',
   },
+  fruits: {
+    title: 'Fruits made so',
+    says: 'The share that succeeds, as the facts or you have it. What it counts stands with the fruit.',
+    none: 'The facts know no fruit that is made so.',
+    line: '{{importance}}, {{share}} ({{range}}), {{basis}}',
+  },
   own: {
     title: 'Yours beside the built-in',
     says: 'What your own batches of this method taught, at the step that tells whether it worked. The other steps stand under Rates.',

@@ -11,6 +11,7 @@ export const settings = {
   places: 'Places',
   people: 'People',
   personLine: '{{name}}: {{skills}}; {{hours}} h a week',
+  fruits: 'Fruits: what is known of each, and your own figures',
   protocols: 'Protocols',
   protocolLine: '{{name}}, version {{version}}',
   benchLine: '{{name}}: {{place}}, {{area}}',

@@ -175,6 +175,7 @@ export const whichTree = {
   assumptions: {
     title: 'What this rests on',
     says: 'Every figure with where it comes from. Overrule any: the answer follows, and says so.',
+    forGood: 'State your own for good.',
     figure: 'Figure',
     typical: 'Usual',
     range: 'Low to high',
@@ -195,6 +196,8 @@ export const whichTree = {
     embedSays:
       'A page that only reads: it holds the question and nothing of the nursery, reckons in the reader’s browser and asks this server for nothing but itself.',
     prices: 'Show our kinds and prices on it',
+    notEmbedded:
+      'The page for a web site knows the built-in fruits only; of this fruit of yours print the sheet or send the link.',
     code: 'Code for the site',
     open: 'Open the page',
   },

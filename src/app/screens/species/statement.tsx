@@ -1,0 +1,23 @@
+import type { TextFact } from '../../../trade/facts/index.ts'
+import { useFormat } from '../../text/use-format.ts'
+
+/** What is said of a fruit in words, with where it comes from. */
+export function Statement({
+  said,
+  sources,
+}: {
+  readonly said: TextFact
+  readonly sources: readonly string[]
+}) {
+  const format = useFormat()
+  return (
+    <p>
+      {said.text}{' '}
+      <span className="soft small">
+        {said.basis}
+        {said.sources.length > 0 &&
+          ` [${format.list(said.sources.map(id => format.number(sources.indexOf(id) + 1)))}]`}
+      </span>
+    </p>
+  )
+}
