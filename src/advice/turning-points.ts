@@ -174,11 +174,7 @@ function saidLevers(question: Question): readonly Lever[] {
 export type TurningStep = TurningPoint | undefined
 
 /** Turning points, one step at a time: for each wish the nearest found so far, each nearer than the one before. */
-export function* turningPoints(
-  question: Question,
-  species: Species,
-  answer: Answer,
-): Generator<TurningStep> {
+export function* turningPoints(question: Question, species: Species, answer: Answer): Generator<TurningStep> {
   const asked = (changed: Question) => whichTree(changed, species, FUTURES).best
   const base = asked(question)
   yield
@@ -194,7 +190,8 @@ export function* turningPoints(
       nearest,
     )
   for (const wish of wishes.filter(one => one === 'money' || one === 'cheapest'))
-    for (const lever of leversOf(question, species, answer, wish)) yield* turnsOf(lever, [wish], base, asked, nearest)
+    for (const lever of leversOf(question, species, answer, wish))
+      yield* turnsOf(lever, [wish], base, asked, nearest)
 }
 
 /** How long a tree lives is not a matter of how far one looks, nor of what money earns. */
