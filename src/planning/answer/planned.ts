@@ -54,7 +54,7 @@ export const weeksSaid = (season: Season, from: number, to: number): string =>
 /** Plants can be counted: a number within rounding of a whole one is that one. */
 export const wholePlants = (number: number): number => Math.round(number)
 
-export function chosenStarts(season: Season, { starts }: Solution): ChosenStart[] {
+export function chosenStarts(season: Season, starts: Solution['starts']): ChosenStart[] {
   return starts
     .map(({ way, week, number }) => ({
       id: startId(season, way, week),

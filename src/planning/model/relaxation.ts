@@ -15,6 +15,9 @@ const DUAL_SIMPLEX = {
   simplex_dual_edge_weight_strategy: 1,
 } as const
 
+/** Smaller models are solved whole: to take them apart costs more than it saves. */
+const LARGE = 5000
+
 /** A linear model whose bounds and costs change between solves. */
 export interface Relaxation {
   setCosts(columns: Int32Array, costs: Float64Array): void
@@ -53,7 +56,7 @@ export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
   const { optimal, interrupted } = highs.constants.modelStatus
   const { simplexInterrupt } = highs.constants.callbackType
 
-  const blocks = blocksOf(model)
+  const blocks = columns.count > LARGE ? blocksOf(model) : []
   const parts = blocks.length > 1 ? blocks.map(block => ({ block, opened: null as Opened | null })) : []
   const changed = new Uint8Array(parts.length).fill(1)
   const partOfColumn = new Int32Array(columns.count).fill(-1)

@@ -11,6 +11,7 @@ import optima from '../fixtures/planning-optimisation.json' with { type: 'json' 
 import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season } from '../season.ts'
+import { reckonedAgainst } from '../whole/reckon.ts'
 import { wholeTrays } from '../whole/whole-trays.ts'
 import { plainModels } from './plain-models.ts'
 import { simulatedChances } from './simulated-chances.ts'
@@ -63,11 +64,12 @@ async function costCheck<Inputs>(
   season: Season,
 ): Promise<OutsideCheck> {
   const margins = withoutMargins(season)
-  const solver = await openSolver(buildSeasonModel(season, margins))
+  const model = buildSeasonModel(season, margins)
+  const solver = await openSolver(model)
   const relaxed = solver.solve()
   solver.dispose()
-  const trays = wholeTrays(season)
-  const { cost } = await trays.round({ margins, relaxed, proveSeconds: 20 }).finally(trays.dispose)
+  const { starts, bought } = await wholeTrays(season).round({ margins, relaxed, model, proveSeconds: 20 })
+  const { cost } = await reckonedAgainst(relaxed, season, margins, starts, bought)
   return outsideCheck({
     what: `${what} (${known.id})`,
     source: sourceOf(fixture, known),

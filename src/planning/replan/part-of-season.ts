@@ -1,3 +1,4 @@
+import type { Taken } from '../rules/capacity.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import type { SimulatedLoads } from '../simulate/outcome.ts'
 
@@ -13,16 +14,12 @@ export function partOfSeason(season: Season, isOwn: (kind: number) => boolean): 
   }
 }
 
-/** A part of a season in the room that the rest leaves: its expected area and hours, and its starts under a licence. */
-export const besideTheRest = (
-  part: Season,
-  rest: SimulatedLoads,
-  starts: readonly SeasonStart[],
-): Season => ({
+/** A part of a season in the room that the rest leaves: its area and hours, and its starts under a licence. */
+export const besideTheRest = (part: Season, rest: Taken, starts: readonly SeasonStart[]): Season => ({
   ...part,
   taken: {
-    area: rest.squareMetres.map(({ expected }, place) => ({ place, squareMetres: expected })),
-    labour: rest.minutes.map(({ skill, expected }) => ({ skill, minutes: expected })),
+    area: [...(part.taken?.area ?? []), ...rest.area],
+    labour: [...(part.taken?.labour ?? []), ...rest.labour],
   },
   licences: part.licences.map(licence => ({
     ...licence,
@@ -37,4 +34,10 @@ export const besideTheRest = (
       ),
     })),
   })),
+})
+
+/** What is expected to be taken over the simulated seasons. */
+export const expectedToTake = ({ squareMetres, minutes }: SimulatedLoads): Taken => ({
+  area: squareMetres.map(({ expected }, place) => ({ place, squareMetres: expected })),
+  labour: minutes.map(({ skill, expected }) => ({ skill, minutes: expected })),
 })

@@ -11,7 +11,7 @@ import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
 import { reckoned } from '../whole/reckon.ts'
-import { besideTheRest, partOfSeason } from './part-of-season.ts'
+import { besideTheRest, expectedToTake, partOfSeason } from './part-of-season.ts'
 import type { ShownPlan } from './shown-plan.ts'
 import { isSteady, kindsToPlan } from './what-stays.ts'
 
@@ -65,7 +65,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   if (part.orders.length > 0) {
     const loads = simulatedLoads(rest.season, await simulated(rest.season)(rest.starts, rest.bought, seasons))
     const orders = season.orders.flatMap(({ kinds }, o) => (anew.has(kinds[0]!.kind) ? [o] : []))
-    const sure = await planned(besideTheRest(part, loads, rest.starts), {
+    const sure = await planned(besideTheRest(part, expectedToTake(loads), rest.starts), {
       ...input,
       simulate: simulated(part),
       keepsSurplus: o => isSteadyOrder[orders[o]!]!,
@@ -90,7 +90,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     margins,
     relaxed: whole.relaxed,
     whole,
-    starts: chosenStarts(season, whole.solution),
+    starts: chosenStarts(season, whole.solution.starts),
     simulated: await simulated(season)(starts, bought, seasons),
     saved: own.saved,
   }

@@ -1,3 +1,5 @@
+import type { Season } from '../season.ts'
+
 /**
  * Rows that matter only where something is full: area by place and week, hours by skill and week. Most never bind, so
  * they are not written down beforehand: after a solve, those that it breaks are added, and it is solved again from
@@ -13,10 +15,15 @@ export interface CapacityRow {
   readonly values: Float64Array
 }
 
+/** Area and hours that are given away, week by week. */
+export type Taken = NonNullable<Season['taken']>
+
 export interface Capacity {
   readonly rule: string
   /** Rows broken by these values of the columns by more than `tolerance`, worst ones where several say the same. */
   broken(columnValue: Float64Array, tolerance: number): readonly CapacityRow[]
+  /** What these values of the columns take. */
+  taken(columnValue: Float64Array): Taken
   /** All rows that can matter at all. */
   all(): readonly CapacityRow[]
 }

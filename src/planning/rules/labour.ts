@@ -1,7 +1,7 @@
 import type { Skill } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Season } from '../season.ts'
-import { type Capacity, rowEntries } from './capacity.ts'
+import { type Capacity, rowEntries, type Taken } from './capacity.ts'
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
 
 /** People who have exactly the same skills, taken together. */
@@ -97,10 +97,14 @@ function labourCapacity(
   const bitsOf = crews.map(crew =>
     crew.skills.reduce((bits, s) => bits | (index.has(s) ? 1 << index.get(s)! : 0), 0),
   )
-  const living = skills.map(() => new Float64Array(weeks))
-  for (const batch of [...season.batches, ...(season.taken ? [season.taken] : [])])
-    for (const { skill, minutes } of batch.labour)
-      for (let w = 0; w < Math.min(weeks, minutes.length); w++) living[index.get(skill)!]![w]! += minutes[w]!
+  const minutesOf = (labour: Taken['labour']) => {
+    const by = skills.map(() => new Float64Array(weeks))
+    for (const { skill, minutes } of labour)
+      for (let w = 0; w < Math.min(weeks, minutes.length); w++) by[index.get(skill)!]![w]! += minutes[w]!
+    return by
+  }
+  const living = minutesOf(season.batches.flatMap(batch => batch.labour))
+  const taken = minutesOf(season.taken?.labour ?? [])
   const sets = setsThatMatter(skills.length, bitsOf)
   let workOf: readonly WorkOf[] | undefined
   const works = () => {
@@ -108,17 +112,30 @@ function labourCapacity(
     return workOf
   }
 
-  /** Minutes that people with any skill of the set have beside their care of living batches. */
-  const freeMinutes = (set: number, week: number) => {
+  /**
+   * Minutes that people with any skill of the set have beside their care of living batches and what is given away. Below
+   * none where others work overtime already: then that much of it is theirs.
+   */
+  const freeInWeek = (set: number, week: number) => {
     let minutes = 0
+    let more = 0
     crews.forEach((crew, c) => {
-      if (bitsOf[c]! & set) minutes += crew.minutes[week]!
+      if (!(bitsOf[c]! & set)) return
+      minutes += crew.minutes[week]!
+      more += crew.overtimeMinutes[week]!
     })
+    let given = 0
     skills.forEach((_, s) => {
-      if (set & (1 << s)) minutes -= living[s]![week]!
+      if (!(set & (1 << s))) return
+      minutes -= living[s]![week]!
+      given += taken[s]![week]!
     })
-    return minutes
+    return Math.max(0, minutes) - Math.min(given, Math.max(0, minutes) + more)
   }
+  const free = new Map(
+    sets.map(set => [set, Float64Array.from({ length: weeks }, (_, week) => freeInWeek(set, week))]),
+  )
+  const freeMinutes = (set: number, week: number) => free.get(set)![week]!
   const row = (set: number, week: number) => {
     const entries = rowEntries()
     for (const { column, skill, from, minutes } of works())
@@ -127,27 +144,36 @@ function labourCapacity(
       if (bitsOf[c]! & set && overtime[c]![week]! >= 0) entries.add(overtime[c]![week]!, -1)
     })
     const about = skills.filter((_, s) => set & (1 << s)).join(' + ')
-    const upper = Math.max(0, freeMinutes(set, week))
+    const upper = freeMinutes(set, week)
     return { rule: 'labour', subject: set, about, week, upper, ...entries.done() }
+  }
+
+  const loadOf = (columnValue: Float64Array) => {
+    const load = skills.map(() => new Float64Array(weeks))
+    for (const { column, skill, from, minutes } of works()) {
+      const number = columnValue[column]!
+      if (number <= 0) continue
+      for (let k = Math.max(0, -from); k < Math.min(minutes.length, weeks - from); k++)
+        load[skill]![from + k]! += number * minutes[k]!
+    }
+    return load
   }
 
   return {
     rule: 'labour',
+    taken: columnValue => ({
+      area: [],
+      labour: loadOf(columnValue).map((minutes, s) => ({ skill: skills[s]!, minutes })),
+    }),
     all: () => sets.flatMap(set => Array.from({ length: weeks }, (_, week) => row(set, week))),
     broken(columnValue, tolerance) {
-      const load = skills.map(() => new Float64Array(weeks))
-      for (const { column, skill, from, minutes } of works()) {
-        const number = columnValue[column]!
-        if (number <= 0) continue
-        for (let k = Math.max(0, -from); k < Math.min(minutes.length, weeks - from); k++)
-          load[skill]![from + k]! += number * minutes[k]!
-      }
+      const load = loadOf(columnValue)
       const rows = []
       for (let week = 0; week < weeks; week++) {
         let worst = -1
         let most = tolerance
         for (const set of sets) {
-          let over = -Math.max(0, freeMinutes(set, week))
+          let over = -freeMinutes(set, week)
           for (let s = 0; s < skills.length; s++) if (set & (1 << s)) over += load[s]![week]!
           crews.forEach((_, c) => {
             const column = overtime[c]![week]!

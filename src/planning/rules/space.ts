@@ -52,27 +52,36 @@ function spaceCapacity(draft: SeasonDraft, extra: readonly (readonly number[] | 
     return { rule: 'space', subject: place, about: places[place]!.place, week, upper, ...entries.done() }
   }
 
+  const loadOf = (columnValue: Float64Array) => {
+    const load = places.map(() => new Float64Array(weeks))
+    starts.forEach(({ week: begun, column }, s) => {
+      const number = columnValue[column]!
+      if (number <= 0) return
+      for (const { place, from, squareMetres } of footprints[s]!)
+        for (let k = 0; k < squareMetres.length; k++) {
+          const week = begun + from + k
+          if (week >= 0 && week < weeks) load[place]![week]! += number * squareMetres[k]!
+        }
+    })
+    for (const { kind, week: from, until, column } of holds) {
+      const { standsAt } = season.kinds[kind]!
+      const number = columnValue[column]!
+      if (!standsAt || number <= 0) continue
+      for (let week = from; week < until; week++)
+        load[standsAt.place]![week]! += number * standsAt.squareMetres
+    }
+    return load
+  }
+
   return {
     rule: 'space',
     all: () => places.flatMap((_, place) => Array.from({ length: weeks }, (_, week) => row(place, week))),
+    taken: columnValue => ({
+      area: loadOf(columnValue).map((squareMetres, place) => ({ place, squareMetres })),
+      labour: [],
+    }),
     broken(columnValue, tolerance) {
-      const load = places.map(() => new Float64Array(weeks))
-      starts.forEach(({ week: begun, column }, s) => {
-        const number = columnValue[column]!
-        if (number <= 0) return
-        for (const { place, from, squareMetres } of footprints[s]!)
-          for (let k = 0; k < squareMetres.length; k++) {
-            const week = begun + from + k
-            if (week >= 0 && week < weeks) load[place]![week]! += number * squareMetres[k]!
-          }
-      })
-      for (const { kind, week: from, until, column } of holds) {
-        const { standsAt } = season.kinds[kind]!
-        const number = columnValue[column]!
-        if (!standsAt || number <= 0) continue
-        for (let week = from; week < until; week++)
-          load[standsAt.place]![week]! += number * standsAt.squareMetres
-      }
+      const load = loadOf(columnValue)
       return places.flatMap((_, place) =>
         Array.from({ length: weeks }, (_, week) => week)
           .filter(week => {

@@ -4,12 +4,15 @@ import { everyWeek, solved, tinyPlace } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { withoutMargins } from '../model/build-season-model.ts'
 import type { Season } from '../season.ts'
+import { reckonedAgainst } from '../whole/reckon.ts'
 import { wholeTrays } from '../whole/whole-trays.ts'
 
 async function whole(season: Season, proveSeconds = 20) {
   const relaxed = await solved(season)
-  const trays = wholeTrays(season)
-  return trays.round({ margins: withoutMargins(season), relaxed, proveSeconds }).finally(trays.dispose)
+  const { model } = relaxed
+  const margins = withoutMargins(season)
+  const { starts, bought } = await wholeTrays(season).round({ margins, relaxed, model, proveSeconds })
+  return reckonedAgainst(relaxed, season, margins, starts, bought)
 }
 const begun = ({ solution }: Awaited<ReturnType<typeof whole>>) =>
   solution.starts.map(({ way, week, number }) => [way, week, Math.round(number * 1e4) / 1e4])

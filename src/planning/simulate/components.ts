@@ -35,12 +35,3 @@ export function componentsOf(season: Season): number[][] {
   })
   return [...members.values()]
 }
-
-/** By kind, the number of its component. */
-export function partOfKinds(season: Season): Int32Array {
-  const partOfKind = new Int32Array(season.kinds.length)
-  componentsOf(season).forEach((kinds, part) => {
-    for (const kind of kinds) partOfKind[kind] = part
-  })
-  return partOfKind
-}

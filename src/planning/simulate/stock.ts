@@ -36,6 +36,8 @@ export function emptyStock(
   const begun = new Int32Array(cells)
   const takenAbove = new Float64Array(cells).fill(1)
   const oldest = new Int32Array(count)
+  /** Whether anything at all becomes ready in a week. */
+  const isAnyReady = new Uint8Array(weeks + weeksBack)
   const onHand = new Int32Array(count)
   let now = -1
   /** Weeks of thickening since this week: the caliper of what was ready before is that of today. */
@@ -51,12 +53,14 @@ export function emptyStock(
       left.fill(0)
       begun.fill(0)
       takenAbove.fill(1)
+      isAnyReady.fill(0)
       oldest.fill(0)
       onHand.fill(0)
       now = -1
     },
     put(line, week, number) {
       const cell = (week + weeksBack) * count + line
+      isAnyReady[week + weeksBack] = 1
       left[cell]! += number
       begun[cell]! += number
       if (week <= now) onHand[line]! += number
@@ -64,6 +68,7 @@ export function emptyStock(
     readyIn: line => begun[(now + weeksBack) * count + line]!,
     open(week) {
       now = week
+      if (isAnyReady[week + weeksBack] === 0) return
       const from = (week + weeksBack) * count
       for (let line = 0; line < count; line++) onHand[line]! += left[from + line]!
     },

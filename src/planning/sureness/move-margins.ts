@@ -11,7 +11,7 @@ const SOON = 3
 /** Planned for so much less than wanted by its week, an order is at a limit of the nursery. */
 const AT_LIMIT = 0.98
 const EARLIER_STEP = 2
-/** Nearer to the wish than this, a margin stays where it is. */
+/** Nearer to the wish than this, a margin stays where it is, unless told otherwise. */
 const TOLERATED = CLOSE_ENOUGH / 3
 /** A margin moves by no more than this part of the order's number in one round. */
 const LARGEST_STEP = 0.5
@@ -63,6 +63,7 @@ export const firstState = (margins: Margins): MarginState => ({
  * lacks: the planned week moves earlier instead.
  *
  * @param keepsSurplus orders that stay surer than asked where they are so
+ * @param tolerated nearer to the wish than this, a margin stays where it is
  */
 export function moveMargins(
   season: Season,
@@ -72,6 +73,7 @@ export function moveMargins(
   simulated: SimulatedSeasons,
   outcomes: readonly OrderChance[],
   keepsSurplus: (order: number) => boolean = () => false,
+  tolerated = TOLERATED,
 ): MarginState {
   const plannedNumber = Float64Array.from(state.margins.plannedNumber)
   const plannedDueWeek = Int32Array.from(state.margins.plannedDueWeek)
@@ -99,7 +101,7 @@ export function moveMargins(
       const isLimited = inTime[o]! < AT_LIMIT * planned - 0.5
       let wanted = comes
       standing[o] = 'as asked'
-      if (number > 0 && dueWeek >= 0 && chance < sure - TOLERATED) {
+      if (number > 0 && dueWeek >= 0 && chance < sure - tolerated) {
         // Of what it had before, it is to lose nothing to an order before it.
         wanted = Math.max(0, comes)
         const weeks = isTimeSpent[o] ? 0 : weeksLacking(simulated, o, chance, sure)
@@ -116,7 +118,7 @@ export function moveMargins(
           wanted = stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
           standing[o] = 'more wanted'
         }
-      } else if (number > 0 && chance > sure + TOLERATED) {
+      } else if (number > 0 && chance > sure + tolerated) {
         // Fewer were planned and as many came: others' plants cover it.
         const fell = state.meanWhenLowered[o]! - meanByDue
         const isCovered = planned < 0.5 || fell < 0.01 * number

@@ -25,6 +25,8 @@ export interface SettleInput<Plan extends SolvedPlan> {
   readonly fewestToEnd?: number
   /** Orders that are not to be less sure than asked, but surer they may be, say because whole trays were rounded up. */
   readonly keepsSurplus?: (order: number) => boolean
+  /** Nearer to its wish than this, an order's margin stays where it is. */
+  readonly tolerated?: number
   readonly isStopped?: () => boolean
   readonly tell?: (round: number, worst: number) => void
 }
@@ -59,12 +61,22 @@ export async function settleMargins<Plan extends SolvedPlan>(
   let least = Number.POSITIVE_INFINITY
   for (let round = 1; ; round++) {
     const { margins } = state
-    const plan = await input.solve(margins)
+    const t0 = performance.now(); const plan = await input.solve(margins); const t1 = performance.now(); const c1 = process.cpuUsage()
     const simulated = await input.simulate(plan.starts, plan.bought, seasonsByRound[round - 1]!)
     const outcomes = orderChances(season, simulated)
-    const next = moveMargins(season, chains, state, plan, simulated, outcomes, input.keepsSurplus)
+    const next = moveMargins(
+      season,
+      chains,
+      state,
+      plan,
+      simulated,
+      outcomes,
+      input.keepsSurplus,
+      input.tolerated,
+    )
     const { worst, off } = missesOf(season, outcomes, next.standing)
     input.tell?.(round, worst)
+    console.error('ROUND', round, seasonsByRound[round-1], 'solve', (t1-t0).toFixed(0), 'sim', (performance.now()-t1).toFixed(0), 'cpu', (process.cpuUsage(c1).user/1000).toFixed(0), 'worst', worst.toFixed(3), 'off', off, 'starts', plan.starts.length, 'limited', next.standing.filter(x=>x==='limited').length, 'covered', next.standing.filter(x=>x==='covered').length)
     const isSettled = off <= UNSETTLED_SHARE * season.orders.length
     // Rounds with more seasons see finer; a rough early round must be much better to be kept.
     const noise = 1 / Math.sqrt(seasonsByRound[round - 1]!)

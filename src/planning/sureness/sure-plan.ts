@@ -1,14 +1,15 @@
 import { type ChosenStart, chosenStarts } from '../answer/planned.ts'
 import type { Margins, SeasonSolver, Solution } from '../model/season-model.ts'
 import type { Season, SeasonStart } from '../season.ts'
-import { partOfKinds } from '../simulate/components.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { simulateSeasons } from '../simulate/simulate-seasons.ts'
 import { joinedStarts } from '../whole/joined-starts.ts'
-import { costAndGap, type WholePlan, wholeTrays } from '../whole/whole-trays.ts'
+import { reckonedAgainst } from '../whole/reckon.ts'
+import type { WholePlan } from '../whole/whole-plan.ts'
+import { wholeTrays } from '../whole/whole-trays.ts'
 import { firstMargins } from './first-margins.ts'
 import type { Standing } from './move-margins.ts'
-import { type Settled, settleMargins } from './settle-margins.ts'
+import { settleMargins } from './settle-margins.ts'
 import { settleSpread } from './settle-spread.ts'
 
 export interface SurePlanInput {
@@ -51,9 +52,11 @@ const SPREAD_ROUNDS = [0.5, 0.5, 1, 1]
 const WHOLE_ROUNDS = [1, 1, 1, 1, 1]
 /** Of many orders a season takes longer to run, and the first rounds need not see finely. */
 const MANY_ORDERS = 100
-const RELAXED_ROUNDS_OF_MANY = [0.1, 0.1, 0.2, 0.3, 0.5]
-const WHOLE_ROUNDS_OF_MANY = [0.4, 1, 1, 1, 1]
+const RELAXED_ROUNDS_OF_MANY = [0.1, 0.1, 0.2, 0.3, 0.3]
+const WHOLE_ROUNDS_OF_MANY = [0.3, 0.5, 0.5, 1, 1, 1]
 const FEWEST_SEASONS = 200
+/** In whole trays, what is this near to its wish keeps its trays. */
+const WHOLE_TOLERATED = 0.01
 
 /**
  * The plan that is as sure as each order asks: margins settled on the relaxation, rounded to whole trays, and the margins of
@@ -83,51 +86,44 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const relaxed = input.isSpread
     ? await settleSpread({ ...settle, solver, seasonsBySpreadRound: SPREAD_ROUNDS.map(part) })
     : { ...(await settleMargins({ ...settle, solve: relax })), most: undefined }
+  const trays = wholeTrays(covered, relaxed.most)
   /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
   let isProved = false
-  const trays = wholeTrays(covered, relaxed.most)
-  const partOfKind = partOfKinds(season)
-  let before: Margins | undefined
-  const settleWhole = (): Promise<Settled<RoundedPlan>> =>
-    settleMargins({
-      season,
-      margins: relaxed.margins,
-      solve: async (margins: Margins): Promise<RoundedPlan> => {
-        const bound = relax(margins)
-        const moved = before && movedParts(season, partOfKind, before, margins)
-        const rounded = await trays.round({
-          margins,
-          relaxed: bound,
-          proveSeconds: isProved ? 0 : input.proveSeconds,
-          isStopped,
-          ...(moved && { isAnew: (kind: number) => moved.has(partOfKind[kind]!) }),
-        })
-        isProved = true
-        before = margins
-        const solution = sentInTheirDates(season, rounded.solution)
-        return {
-          starts: chosenStarts(season, solution),
-          bought: solution.bought,
-          // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
-          deliveries: bound.deliveries,
-          whole: { ...rounded, solution },
-        }
-      },
-      simulate,
-      seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
-      fewestToEnd: part(1),
-      keepsSurplus: () => true,
-      isStopped,
-      tell: (round, worst) => tell?.('whole numbers', round, worst),
-    })
-  const { margins, plan, simulated, standing, isSettled } = await settleWhole().finally(trays.dispose)
+  const { margins, plan, simulated, standing, isSettled } = await settleMargins({
+    season,
+    margins: relaxed.margins,
+    solve: async (margins: Margins): Promise<RoundedPlan> => {
+      const bound = relax(margins)
+      const rounded = await trays.round({
+        margins,
+        relaxed: bound,
+        model: solver.model,
+        proveSeconds: isProved ? 0 : input.proveSeconds,
+        isStopped,
+      })
+      isProved = true
+      return {
+        starts: chosenStarts(season, rounded.starts),
+        bought: rounded.bought,
+        // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
+        deliveries: bound.deliveries,
+      }
+    },
+    simulate,
+    seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
+    fewestToEnd: part(1),
+    keepsSurplus: () => true,
+    tolerated: WHOLE_TOLERATED,
+    isStopped,
+    tell: (round, worst) => tell?.('whole numbers', round, worst),
+  })
   solver.withMargins(margins)
   const relaxedPlan = sentInTheirDates(season, joined.atTrueCosts(isStopped))
-  const { model, solution } = plan.whole
+  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.starts, plan.bought)
   return {
     margins,
     relaxed: relaxedPlan,
-    whole: { model, solution, ...costAndGap(model, solution, relaxedPlan) },
+    whole: { ...whole, solution: sentInTheirDates(season, whole.solution) },
     starts: plan.starts,
     simulated,
     standing,
@@ -139,18 +135,7 @@ interface RoundedPlan {
   readonly starts: readonly ChosenStart[]
   readonly bought: Solution['bought']
   readonly deliveries: Solution['deliveries']
-  readonly whole: WholePlan
 }
-
-/** Parts with an order that is planned otherwise than before: the trays of the others stay. */
-const movedParts = (season: Season, partOfKind: Int32Array, before: Margins, now: Margins): Set<number> =>
-  new Set(
-    season.orders.flatMap(({ kinds }, o) =>
-      before.plannedNumber[o] === now.plannedNumber[o] && before.plannedDueWeek[o] === now.plannedDueWeek[o]
-        ? []
-        : [partOfKind[kinds[0]!.kind]!],
-    ),
-  )
 
 /** What was set aside for an order goes out in its earliest week. */
 const sentInTheirDates = (season: Season, solution: Solution): Solution => ({

@@ -1,8 +1,9 @@
 import { buildSeasonModel } from '../model/build-season-model.ts'
-import type { Margins, Solution } from '../model/season-model.ts'
+import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
-import { besideStarts, costAndGap, type WholePlan } from './whole-trays.ts'
+import { besideStarts, standingStarts } from './beside-starts.ts'
+import { type WholePlan, wholePlan } from './whole-plan.ts'
 
 export interface Reckoned extends WholePlan {
   /** The relaxation over these starts and the weeks beside them: what limits the plan is read from its duals. */
@@ -23,40 +24,68 @@ export async function reckoned(
   const solver = await openSolver(model)
   try {
     const relaxed = solver.solve()
-    const numberOf = new Map(starts.map(({ way, week, number }) => [way * season.weeks + week, number]))
-    const numbers = Float64Array.from(
-      model.wholeStarts,
-      ({ way, week }) => numberOf.get(way * season.weeks + week) ?? 0,
-    )
-    // What is left of a batch begun in part may be less than the smallest.
-    const begun = numbers.map((number, s) => {
-      const { smallestBatch, tray } = season.ways[model.wholeStarts[s]!.way]!
-      return Math.min(1, number / Math.max(smallestBatch, tray))
-    })
-    solver.setColumnBounds(
-      Int32Array.from(model.wholeStarts, ({ column }) => column),
-      numbers,
-      numbers,
-    )
-    solver.setColumnBounds(
-      Int32Array.from(model.wholeStarts, ({ begun: column }) => column),
-      begun,
-      begun,
-    )
-    const boughtOf = new Map(bought.map(({ kind, week, number }) => [kind * season.weeks + week, number]))
-    const comes = Float64Array.from(
-      model.bought,
-      ({ kind, week }) => boughtOf.get(kind * season.weeks + week) ?? 0,
-    )
-    solver.setColumnBounds(
-      Int32Array.from(model.bought, ({ column }) => column),
-      comes,
-      comes,
-    )
-    const solution = solver.solve()
-    if (solution.outcome !== 'optimal') return null
-    return { model, relaxed, solution, ...costAndGap(model, solution, relaxed) }
+    const solution = solvedWith(model, solver, starts, bought)
+    return solution && { relaxed, ...wholePlan(model, solution, relaxed) }
   } finally {
     solver.dispose()
   }
+}
+
+/** The same for starts that were planned in the nursery's room and fit but for rounding errors, against a bound that is known. */
+export async function reckonedAgainst(
+  relaxed: Solution,
+  season: Season,
+  margins: Margins,
+  starts: readonly SeasonStart[],
+  bought: Solution['bought'],
+): Promise<WholePlan> {
+  const model = buildSeasonModel(
+    season,
+    margins,
+    besideStarts(season, [...starts, ...standingStarts(season)]),
+  )
+  for (const of of [model, { ...model, capacities: [] }]) {
+    const solver = await openSolver(of)
+    try {
+      const solution = solvedWith(of, solver, starts, bought)
+      if (solution) return wholePlan(of, solution, relaxed)
+    } finally {
+      solver.dispose()
+    }
+  }
+  throw new Error('A plan of whole trays contradicts the rules of the season.')
+}
+
+function solvedWith(
+  { season, wholeStarts, bought: buying }: SeasonModel,
+  solver: SeasonSolver,
+  starts: readonly SeasonStart[],
+  bought: Solution['bought'],
+): Solution | null {
+  const numberOf = new Map(starts.map(({ way, week, number }) => [way * season.weeks + week, number]))
+  const numbers = Float64Array.from(
+    wholeStarts,
+    ({ way, week }) => numberOf.get(way * season.weeks + week) ?? 0,
+  )
+  // What is left of a batch begun in part may be less than the smallest.
+  const begun = numbers.map((number, s) => {
+    const { smallestBatch, tray } = season.ways[wholeStarts[s]!.way]!
+    return Math.min(1, number / Math.max(smallestBatch, tray))
+  })
+  const fix = (columns: Int32Array, values: Float64Array) => solver.setColumnBounds(columns, values, values)
+  fix(
+    Int32Array.from(wholeStarts, ({ column }) => column),
+    numbers,
+  )
+  fix(
+    Int32Array.from(wholeStarts, ({ begun: column }) => column),
+    begun,
+  )
+  const boughtOf = new Map(bought.map(({ kind, week, number }) => [kind * season.weeks + week, number]))
+  fix(
+    Int32Array.from(buying, ({ column }) => column),
+    Float64Array.from(buying, ({ kind, week }) => boughtOf.get(kind * season.weeks + week) ?? 0),
+  )
+  const solution = solver.solve()
+  return solution.outcome === 'optimal' ? solution : null
 }

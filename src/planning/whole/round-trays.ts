@@ -1,0 +1,174 @@
+import { buildSeasonModel } from '../model/build-season-model.ts'
+import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
+import { openSolver } from '../model/solve.ts'
+import type { Season, SeasonStart } from '../season.ts'
+import { besideStarts, standingStarts } from './beside-starts.ts'
+import { joinedStarts } from './joined-starts.ts'
+import { proveWhole } from './prove.ts'
+
+export interface RoundInput {
+  readonly margins: Margins
+  /** Of the relaxation, and of the last plan: these and the weeks beside them are weighed. */
+  readonly seen: readonly SeasonStart[]
+  /** Most that may be begun, `way · weeks + week`, where starts are spread over weeks; up to whole trays of it. */
+  readonly most?: ReadonlyMap<number, number> | undefined
+  /** Seconds to spend on proving and bettering the rounded plan; 0 for none. */
+  readonly proveSeconds: number
+  readonly isStopped?: (() => boolean) | undefined
+}
+
+/** Batches under this part of the largest of their kind are dropped, if the plan then costs hardly more. */
+const SMALL_BESIDE_LARGEST = [0.5, 0.2]
+/** So much dearer a plan may be for fewer batches: one part in 500. Our choice: each has its label, card and counts. */
+const NEXT_TO_NOTHING = 0.002
+/** Solves in which small batches may give way. */
+const JOINING_SOLVES = 3
+/** Rounds of fixing before all that is left is rounded up. */
+const ROUNDS = 8
+/** A part of a tray over this goes up, under that goes down, in between waits for the next round. */
+const UP = 0.6
+const DOWN = 0.15
+const NEARLY = 0.01
+
+/**
+ * From the relaxation to whole trays and sensible batches. Which batches are begun at all is read off the relaxation
+ * (dribbles under half a smallest batch are dropped and their neighbours take over), then trays are fixed in rounds,
+ * each solved again from the last basis. A small mixed-integer search may better it; it is never begun without a plan.
+ */
+export async function roundTrays(
+  season: Season,
+  { margins, seen, most, proveSeconds, isStopped }: RoundInput,
+): Promise<{ readonly model: SeasonModel; readonly solution: Solution }> {
+  const weighed = besideStarts(season, [...seen, ...standingStarts(season)])
+  const model = buildSeasonModel(season, margins, weighed)
+  boundStarts(model, most)
+  const solver = await openSolver(model)
+  try {
+    const begun = fixBegun(model, solver, joinedFirst(solver, isStopped))
+    const rounded = fixTrays(model, solver, solver.solve(isStopped), begun)
+    const better = await proveWhole(model, solver.addedRows(), rounded, {
+      proveSeconds,
+      ...(isStopped && { isStopped }),
+    })
+    return { model, solution: better ?? rounded }
+  } finally {
+    solver.dispose()
+  }
+}
+
+/** Where starts are spread over weeks, each keeps to its part, in whole trays and sensible batches. */
+function boundStarts(model: SeasonModel, most: ReadonlyMap<number, number> | undefined): void {
+  const { season, columns } = model
+  for (const { way, week, column } of model.wholeStarts) {
+    const bound = most?.get(way * season.weeks + week)
+    if (bound === undefined) continue
+    const { tray, smallestBatch } = season.ways[way]!
+    const trays = Math.ceil(Math.max(bound, smallestBatch) / tray)
+    columns.upper[column] = Math.min(columns.upper[column]!, trays * tray)
+  }
+}
+
+/** Before yes and no are said, a few solves in which small batches give way to large ones. */
+function joinedFirst(solver: SeasonSolver, isStopped: (() => boolean) | undefined): Solution {
+  const joined = joinedStarts(solver)
+  let solution = joined.solve(isStopped)
+  for (let solve = 1; solve < JOINING_SOLVES; solve++) solution = joined.solve(isStopped)
+  joined.atTrueCosts(isStopped)
+  return solution
+}
+
+/**
+ * Yes or no for each batch. Batches that are small beside the largest of their kind are dropped as well, as long as the
+ * plan then costs next to nothing more.
+ */
+function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Float64Array {
+  let begun = begunAtLeast(model, free, 0)
+  bindBegun(model, solver, begun)
+  const before = solver.solve().objective
+  for (const smallest of SMALL_BESIDE_LARGEST) {
+    const fewer = begunAtLeast(model, free, smallest)
+    if (fewer.every((is, s) => is === begun[s])) continue
+    bindBegun(model, solver, fewer)
+    const { outcome, objective } = solver.solve()
+    if (outcome !== 'optimal' || objective > before * (1 + NEXT_TO_NOTHING)) continue
+    begun = fewer
+    break
+  }
+  bindBegun(model, solver, begun)
+  return begun
+}
+
+function bindBegun({ wholeStarts }: SeasonModel, solver: SeasonSolver, begun: Float64Array): void {
+  const columns = Int32Array.from(wholeStarts, ({ begun: column }) => column)
+  solver.setColumnBounds(columns, begun, begun)
+}
+
+/** Every kind that the relaxation makes keeps at least its largest batch. */
+function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: number): Float64Array {
+  const { season, wholeStarts } = model
+  const largest = new Map<number, number>()
+  wholeStarts.forEach(({ way, column }, s) => {
+    const { kind } = season.ways[way]!
+    const best = largest.get(kind)
+    if (best === undefined || columnValue[column]! > columnValue[wholeStarts[best]!.column]!)
+      largest.set(kind, s)
+  })
+  const stands = new Set(standingStarts(season).map(({ way, week }) => way * season.weeks + week))
+  return Float64Array.from(wholeStarts, ({ way, week, column }, s) => {
+    const number = columnValue[column]!
+    const { kind, smallestBatch } = season.ways[way]!
+    const best = largest.get(kind)!
+    if (number < 0.5) return 0
+    if (best === s || stands.has(way * season.weeks + week)) return 1
+    const least = Math.max(smallestBatch / 2, smallest * columnValue[wholeStarts[best]!.column]!)
+    return number >= least ? 1 : 0
+  })
+}
+
+function fixTrays(model: SeasonModel, solver: SeasonSolver, first: Solution, begun: Float64Array): Solution {
+  const { wholeStarts } = model
+  const fixed = begun.map(isBegun => (isBegun === 0 ? 0 : -1))
+  let solution = first
+  for (let round = 1; round <= ROUNDS; round++) {
+    const up: number[] = []
+    const changed: number[] = []
+    wholeStarts.forEach(({ trays }, s) => {
+      if (fixed[s]! >= 0) return
+      const value = solution.columnValue[trays]!
+      const part = value - Math.floor(value)
+      if (part < NEARLY || part > 1 - NEARLY) fixed[s] = Math.round(value)
+      else if (round === ROUNDS || part >= UP) {
+        fixed[s] = Math.ceil(value)
+        up.push(s)
+      } else if (part <= DOWN && value >= 1) fixed[s] = Math.floor(value)
+      else return
+      changed.push(s)
+    })
+    if (changed.length === 0 && round < ROUNDS) continue
+    const bound = (starts: readonly number[]) =>
+      solver.setColumnBounds(
+        Int32Array.from(starts, s => wholeStarts[s]!.trays),
+        Float64Array.from(starts, s => fixed[s]!),
+        Float64Array.from(starts, s => fixed[s]!),
+      )
+    bound(changed)
+    let next = solver.solve()
+    if (next.outcome === 'contradiction') {
+      // No room for another tray: these go down instead, and are not begun where that leaves too few.
+      for (const s of up) {
+        const start = wholeStarts[s]!
+        const { smallestBatch, tray } = model.season.ways[start.way]!
+        const fewer = fixed[s]! - 1
+        fixed[s] = fewer * tray >= Math.max(smallestBatch, tray) ? fewer : 0
+        if (fixed[s] === 0)
+          solver.setColumnBounds(Int32Array.of(start.begun), Float64Array.of(0), Float64Array.of(0))
+      }
+      bound(up)
+      next = solver.solve()
+    }
+    if (next.outcome !== 'optimal') break
+    solution = next
+    if (fixed.every(trays => trays >= 0)) break
+  }
+  return solution
+}
