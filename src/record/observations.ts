@@ -55,13 +55,19 @@ const mostUnclearShare = 0.1
  * are told in one row, under the batch that brought the most.
  */
 export function observations(nursery: Nursery): readonly Observation[] {
+  const known = observed.get(nursery)
+  if (known !== undefined) return known
   const rows: Observation[] = []
   for (const group of stepGroups(nursery)) {
     const row = rowOf(nursery, group)
     if (row) rows.push(row)
   }
+  observed.set(nursery, rows)
   return rows
 }
+
+/** A nursery is never changed once folded: its rows are told once. */
+const observed = new WeakMap<Nursery, readonly Observation[]>()
 
 interface Member {
   readonly batch: Batch
