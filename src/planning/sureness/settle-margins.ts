@@ -61,7 +61,7 @@ export async function settleMargins<Plan extends SolvedPlan>(
   let least = Number.POSITIVE_INFINITY
   for (let round = 1; ; round++) {
     const { margins } = state
-    const t0 = performance.now(); const plan = await input.solve(margins); const t1 = performance.now(); const c1 = process.cpuUsage()
+    const plan = await input.solve(margins)
     const simulated = await input.simulate(plan.starts, plan.bought, seasonsByRound[round - 1]!)
     const outcomes = orderChances(season, simulated)
     const next = moveMargins(
@@ -76,7 +76,6 @@ export async function settleMargins<Plan extends SolvedPlan>(
     )
     const { worst, off } = missesOf(season, outcomes, next.standing)
     input.tell?.(round, worst)
-    console.error('ROUND', round, seasonsByRound[round-1], 'solve', (t1-t0).toFixed(0), 'sim', (performance.now()-t1).toFixed(0), 'cpu', (process.cpuUsage(c1).user/1000).toFixed(0), 'worst', worst.toFixed(3), 'off', off, 'starts', plan.starts.length, 'limited', next.standing.filter(x=>x==='limited').length, 'covered', next.standing.filter(x=>x==='covered').length)
     const isSettled = off <= UNSETTLED_SHARE * season.orders.length
     // Rounds with more seasons see finer; a rough early round must be much better to be kept.
     const noise = 1 / Math.sqrt(seasonsByRound[round - 1]!)
