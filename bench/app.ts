@@ -16,7 +16,7 @@ const LIVE = 5_000
 const SLOWER = 4
 const TODAY = '2026-01-05'
 
-/** Ten years of batches of which the last are still in their first step. */
+/** Ten years of batches, many with finished trees still here, of which the last are still in their first step. */
 function logWithLiveBatches(): AnyEntry[] {
   const live = (entry: AnyEntry): number => {
     const batch = 'batch' in entry.body ? String(entry.body.batch) : ''
@@ -34,8 +34,8 @@ function logWithLiveBatches(): AnyEntry[] {
 }
 
 /**
- * The app on a phone four times slower than this machine, on a nursery of 5,000 living and 50,000 past batches: the first
- * view with nothing kept on the device, a count from the tap until it is kept, a search from the key until it is shown.
+ * The app on a phone four times slower than this machine, on a nursery of 55,000 batches, 5,000 of them in work and 30,000
+ * more with trees for sale: the first view with nothing kept on the device, a count from the tap until it is kept, a search from the key until it is shown.
  * Goals: under 2 s, under 100 ms, under 100 ms; the scripts of the first view under 300 kB compressed.
  */
 export default async () => {
@@ -51,6 +51,9 @@ export default async () => {
     return (performance.now() - began) / 1000
   }
   const secondsToFoldAfterAKill = await answered('/api/nursery')
+  const living = (await (
+    await fetch(`${server.address}/api/batches?state=alive&limit=100000`)
+  ).json()) as readonly unknown[]
   const secondsToLearnRates = await answered('/api/batches/b54321')
   // The server keeps its state once the log has been quiet for half a minute: not while the app is measured.
   await new Promise(quiet => setTimeout(quiet, 45_000))
@@ -112,8 +115,8 @@ export default async () => {
     const heap = metrics.find(({ name }) => name === 'JSHeapUsedSize')?.value ?? 0
     return {
       figures: {
-        livingBatches: LIVE,
-        pastBatches: PAST,
+        livingBatches: living.length,
+        pastBatches: PAST + LIVE - living.length,
         secondsToFoldAfterAKill,
         secondsToLearnRates,
         secondsToFirstViewOfBatches: secondsToBatches,
