@@ -32,6 +32,23 @@ export default async () => {
   let shownError = 0
   let settledPlans = 0
 
+  const mean = (sure: number) => {
+    const list = achieved.get(sure) ?? []
+    return list.reduce((sum, chance) => sum + chance, 0) / list.length
+  }
+  const figures = (nurseries: number) => ({
+    nurseries,
+    orders,
+    underShare: (under.length + limitedUnder.length) / orders,
+    underOfLimited: limitedUnder.length,
+    binding80: mean(0.8),
+    binding90: mean(0.9),
+    binding95: mean(0.95),
+    shownError,
+    settledShare: settledPlans / nurseries,
+    seconds: (performance.now() - began) / 1000,
+  })
+
   for (let nursery = 1; nursery <= NURSERIES; nursery++) {
     const season = roomy(
       readSeason(
@@ -93,25 +110,11 @@ export default async () => {
       if (sure.standing[o] === 'limited') limitedUnder.push(said)
       else under.push(said)
     })
+    if (nursery % 5 === 0) process.stderr.write(`${nursery} nurseries: ${JSON.stringify(figures(nursery))}\n`)
   }
 
-  const mean = (sure: number) => {
-    const list = achieved.get(sure) ?? []
-    return list.reduce((sum, chance) => sum + chance, 0) / list.length
-  }
   return {
-    figures: {
-      nurseries: NURSERIES,
-      orders,
-      underShare: (under.length + limitedUnder.length) / orders,
-      underOfLimited: limitedUnder.length,
-      binding80: mean(0.8),
-      binding90: mean(0.9),
-      binding95: mean(0.95),
-      shownError,
-      settledShare: settledPlans / NURSERIES,
-      seconds: (performance.now() - began) / 1000,
-    },
+    figures: figures(NURSERIES),
     rivals: {},
     notes: [
       `chances of the whole-tray plans, settled on ${SEASONS} seasons, measured on ${SHOWN_SEASONS} fresh ones`,

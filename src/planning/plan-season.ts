@@ -31,7 +31,7 @@ export interface PlanWish {
   readonly previous?: Plan | null
   /** Entries since the plan that this one is compared with: the reasons for what changes. */
   readonly news?: readonly Entry[]
-  /** Seconds for bettering the rounded plan; 2 unless told. */
+  /** Seconds for bettering the rounded plan; 1 unless told. */
   readonly proveSeconds?: number
   /** Spread starts over more weeks where that lowers what must be begun: fewer plants, more batches. */
   readonly isSpread?: boolean
@@ -151,7 +151,7 @@ async function planAnew({ season, shown, wish, hooks, isStopped, tell }: Job): P
       solver,
       seasons: wish.seasons,
       seed: wish.seed,
-      proveSeconds: wish.proveSeconds ?? 2,
+      proveSeconds: wish.proveSeconds ?? 1,
       isSpread: wish.isSpread ?? false,
       isStopped,
       tell,

@@ -52,7 +52,7 @@ export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
   const rowUpper = Float64Array.from(rows.upper)
   const everyColumn = Int32Array.from({ length: columns.count }, (_, c) => c)
   const everyRow = Int32Array.from({ length: rows.count }, (_, r) => r)
-  const as = highs.constants.basisStatus
+  const { basic, lower: atLower } = highs.constants.basisStatus
   const { optimal, interrupted } = highs.constants.modelStatus
   const { simplexInterrupt } = highs.constants.callbackType
 
@@ -68,8 +68,8 @@ export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
   const side = {
     columnValue: new Float64Array(columns.count),
     rowDual: new Float64Array(rows.count),
-    columnStatus: new Int32Array(columns.count).fill(as.lower),
-    rowStatus: new Int32Array(rows.count).fill(as.basic),
+    columnStatus: new Int32Array(columns.count).fill(atLower),
+    rowStatus: new Int32Array(rows.count).fill(basic),
   }
   const added: CapacityRow[] = []
   let whole: Opened | null = null
@@ -140,7 +140,7 @@ export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
     if (!isWholeAsSet) {
       hand(whole, everyColumn, everyRow)
       if (parts.length > 0) {
-        const rowStatus = new Int32Array(rows.count + added.length).fill(as.basic)
+        const rowStatus = new Int32Array(rows.count + added.length).fill(basic)
         rowStatus.set(side.rowStatus)
         whole.setBasis({ colStatus: side.columnStatus, rowStatus })
       }

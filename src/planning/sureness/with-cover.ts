@@ -1,15 +1,11 @@
 import { normalQuantile } from '../../science/index.ts'
+import { BATCH_MINUTES } from '../reading/batch-minutes.ts'
 import type { Course, Season } from '../season.ts'
 
 /** Rootstocks are planned so that they suffice in this share of years; what then lacks is met by the orders' margins. */
 const ROOTSTOCKS_SURE = 0.85
 /** A kind of rootstock is taken to come from so many batches. */
 const ROOTSTOCK_BATCHES = 2
-/**
- * Minutes for which one would rather not have another batch, beside its set-up: it has a label and a card of its own, is
- * counted and potted on its own, and its pots stand apart. Our choice, no source.
- */
-const BATCH_MINUTES = 30
 /** Trees may be set aside for an order so many weeks before it is due, though it goes out later. */
 export const SET_ASIDE_WEEKS = 4
 

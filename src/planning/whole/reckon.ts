@@ -44,11 +44,11 @@ export async function reckonedAgainst(
     margins,
     besideStarts(season, [...starts, ...standingStarts(season)]),
   )
-  for (const of of [model, { ...model, capacities: [] }]) {
-    const solver = await openSolver(of)
+  for (const held of [model, { ...model, capacities: [] }]) {
+    const solver = await openSolver(held)
     try {
-      const solution = solvedWith(of, solver, starts, bought)
-      if (solution) return wholePlan(of, solution, relaxed)
+      const solution = solvedWith(held, solver, starts, bought)
+      if (solution) return wholePlan(held, solution, relaxed)
     } finally {
       solver.dispose()
     }

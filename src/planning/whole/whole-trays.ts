@@ -17,15 +17,17 @@ export interface RoundAllInput {
   /** The solved relaxation and its model: its starts are rounded. */
   readonly relaxed: Solution
   readonly model: SeasonModel
-  /** Seconds to spend on bettering what is rounded all together; 0 for none. */
+  /** Seconds to spend on bettering the rounded plan; 0 for none. */
   readonly proveSeconds: number
   readonly isStopped?: (() => boolean) | undefined
 }
 
 /** Room that parts leave to each other, in m² and minutes: what each overruns by rounding errors adds up to less. */
 const LEFT = 1e-3
-/** Up to so many starts are rounded all together the first time, and searched for better ones. */
-const MOST_TOGETHER = 200
+/** Up to so many starts are rounded all together the first time; of more, each part by itself. */
+const MOST_TOGETHER = 40
+/** Of more starts than these a search takes longer than it betters. */
+const MOST_SEARCHED = 200
 
 /**
  * The season in whole trays. A season of many starts is rounded part by part: kinds that share neither mothers nor
@@ -45,7 +47,8 @@ export function wholeTrays(season: Season, most?: ReadonlyMap<number, number>): 
     return parts.map(part => ofPart(part, margins, model, solution))
   }
 
-  const partByPart = async ({ margins, relaxed, model, isStopped }: RoundAllInput) => {
+  const partByPart = async ({ margins, relaxed, model, proveSeconds, isStopped }: RoundAllInput) => {
+    const all = relaxed.starts.length
     const now = parts.map((part, p) => rounded[p] ?? ofPart(part, margins, model, relaxed))
     for (const [p, part] of parts.entries()) {
       const own = ofOrders(part, margins)
@@ -58,7 +61,13 @@ export function wholeTrays(season: Season, most?: ReadonlyMap<number, number>): 
         rest.flatMap(({ starts }) => starts),
       )
       const seen = [...ofKinds(season, part, relaxed).starts, ...(last?.starts ?? [])]
-      const found = await roundTrays(room, { margins: own, seen, most, proveSeconds: 0, isStopped })
+      const found = await roundTrays(room, {
+        margins: own,
+        seen,
+        most,
+        proveSeconds: all > MOST_SEARCHED ? 0 : (proveSeconds * seen.length) / all,
+        isStopped,
+      })
       const { starts, bought, columnValue } = found.solution
       now[p] = { margins: own, starts, bought, taken: takenBy(found.model, columnValue) }
     }
