@@ -19,14 +19,15 @@ test('beyond a turning point another way leads, and well short of it the same on
   expect(money.length).toBeGreaterThan(0)
   for (let i = 1; i < money.length; i++) expect(money[i]!.distance).toBeLessThan(money[i - 1]!.distance)
   const nearest = money.at(-1)!
+  const leading = answer.ways.find(({ way }) => way.id === answer.best.money)!.way
   const leaderAt = (value: number) =>
     whichTree(
       {
         ...question,
         offers: [
           {
-            form: 'worked',
-            rootstock: 'semi-dwarfing',
+            form: leading.form,
+            rootstock: leading.rootstock!.id,
             label: 'asked',
             price: value,
             waitYears: 0,

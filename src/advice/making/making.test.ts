@@ -106,3 +106,13 @@ test('at the break-even number both ways cost the same, and on each side the nam
     }),
   )
 })
+
+test('a way that saves next to nothing each never earns its set-up back', () => {
+  const [a] = whichWay([way({ setUp: 0, materialCost: 2 })], costs)
+  const [b] = whichWay([way({ setUp: 2, materialCost: 2 })], costs)
+  const dust = { ...a!, one: { ...a!.one, cost: a!.one.cost } }
+  expect(breakEven(dust, b!)).toMatchObject({ kind: 'always', cheaper: { way: { setUp: 0 } } })
+  const free = { ...a!, one: { ...a!.one, cost: 5e-324 } }
+  const freer = { ...b!, one: { ...b!.one, cost: 0 } }
+  expect(breakEven(free, freer)).toMatchObject({ kind: 'always', cheaper: { way: { setUp: 0 } } })
+})

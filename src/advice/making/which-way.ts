@@ -76,6 +76,7 @@ export function breakEven(a: WayMade, b: WayMade): BreakEven {
     return moreSetUp > 0
       ? { kind: 'from', number, below: a, above: b }
       : { kind: 'from', number, below: b, above: a }
-  if (moreSetUp === 0 && lessEach === 0) return { kind: 'always', cheaper: a }
+  // What saves nothing that can be counted never earns its set-up back.
+  if (!Number.isFinite(number)) return { kind: 'always', cheaper: moreSetUp >= 0 ? a : b }
   return { kind: 'always', cheaper: moreSetUp >= 0 && lessEach <= 0 ? a : b }
 }

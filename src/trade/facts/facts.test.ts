@@ -25,11 +25,11 @@ for (const species of allSpecies()) walk(species.id, species)
 for (const method of allMethods()) walk(method.method, method)
 
 describe('the facts', () => {
-  test('know forty fruits, each method of the vocabulary, and 145 sources', () => {
+  test('know forty fruits, each method of the vocabulary, and 147 sources', () => {
     expect(allSpecies()).toHaveLength(40)
     expect(allMethods().map(method => method.method)).toEqual(expect.arrayContaining([...MethodId.options]))
     expect(allMethods()).toHaveLength(MethodId.options.length)
-    expect(allSources()).toHaveLength(145)
+    expect(allSources()).toHaveLength(147)
   })
 
   test('name no source that is not listed', () => {
