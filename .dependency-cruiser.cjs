@@ -18,7 +18,7 @@ const floors = [
 ]
 
 /** Shelves of a room with a door of their own, because most users of the room should not carry their weight. */
-const sideDoors = ['trade/facts', 'trade/guides', 'api/routes']
+const sideDoors = ['trade/facts', 'trade/guides', 'api/routes', 'exchange/weather']
 
 const rules = floors.flatMap((rooms, floor) =>
   rooms.map(room => {

@@ -14,6 +14,7 @@ export { WISHES } from './answer.ts'
 export type { PartnerNeed } from './assumptions/partner.ts'
 export { type Rootstock, rootstocksOf } from './assumptions/rootstock.ts'
 export { ClimateSaid } from './climate/climate.ts'
+export { type ClimateOfDays, climateOfDays } from './climate/from-days.ts'
 export {
   type MakingOfOne,
   makingOfOne,

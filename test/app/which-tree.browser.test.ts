@@ -59,3 +59,35 @@ test('the sheet for the buyer is one page of A4', async () => {
   expect(pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1)
   await context.close()
 })
+
+test('a weather file gives the climate: the coldest nights, the months, and the answer that follows', async () => {
+  const { page, context, problems } = await app.open()
+  await page.goto(`${app.address}/which-tree?fruit=lemon&night=6&cold=13&warm=27`)
+  const lives = page.locator('.ways-table tbody tr').first().locator('td').nth(2)
+  await expect.poll(() => lives.textContent()).toMatch(/^9\d%/)
+  // Six made years, with semicolons, decimal commas and days before months; the coldest night of each is below −10 °C.
+  const lines = ['Datum;Tmin;Tmax']
+  for (let year = 2010; year < 2016; year++)
+    for (let month = 1; month <= 12; month++)
+      for (let day = 1; day <= 28; day++)
+        for (const again of day <= 3 ? [0, 28] : [0]) {
+          if (day + again > 30 && [2, 4, 6, 9, 11].includes(month)) continue
+          if (month === 2 && day + again > 28) continue
+          const mean = 11 - 9 * Math.cos((2 * Math.PI * (month - 1)) / 12)
+          const min = month === 1 && day === 10 ? -10.5 - (year % 3) : mean - 4
+          const two = (value: number) => String(value).padStart(2, '0')
+          const written = (value: number) => value.toFixed(1).replace('.', ',')
+          lines.push(`${two(day + again)}.${two(month)}.${year};${written(min)};${written(mean + 4)}`)
+        }
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'station.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(`\uFEFF${lines.join('\r\n')}`),
+  })
+  await page.getByText(/^Read: \d whole winters/).waitFor()
+  await expect.poll(() => page.getByLabel(/Coldest night of each year/).inputValue()).toContain('-12.5')
+  await expect.poll(() => lives.textContent()).toMatch(/^\d%/)
+  await expect.poll(() => page.url()).toContain('months=')
+  await context.close()
+  expect(problems).toEqual([])
+})

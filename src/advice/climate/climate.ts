@@ -3,6 +3,9 @@ import type { ExtremeValue } from '../../science/index.ts'
 
 const celsius = z.number().min(-60).max(50)
 
+/** Means of the twelve months from January on, where a weather file gives them. */
+const monthMeansCelsius = z.array(celsius).length(12).readonly().optional()
+
 /** What the buyer can say of the climate: a record of years, a few usual figures, or only the place. */
 export const ClimateSaid = z.discriminatedUnion('kind', [
   z
@@ -12,6 +15,7 @@ export const ClimateSaid = z.discriminatedUnion('kind', [
       yearlyMinimaCelsius: z.array(celsius).min(5).max(300).readonly(),
       coldestMonthCelsius: celsius,
       warmestMonthCelsius: celsius,
+      monthMeansCelsius,
     })
     .readonly(),
   z
@@ -23,6 +27,7 @@ export const ClimateSaid = z.discriminatedUnion('kind', [
       coldestInTenYearsCelsius: celsius.nullable().default(null),
       coldestMonthCelsius: celsius,
       warmestMonthCelsius: celsius,
+      monthMeansCelsius,
     })
     .readonly(),
   z
@@ -42,7 +47,7 @@ export interface Climate {
   readonly coldestNight: ExtremeValue
   /** How far its location may be off, as a standard deviation. */
   readonly coldestNightError: number
-  /** Means of the twelve months from the coldest on, whatever the hemisphere. */
+  /** Means of the twelve months, whatever the order. */
   readonly monthMeansCelsius: readonly number[]
   readonly monthMeansError: number
   readonly from: ClimateSaid['kind']

@@ -26,9 +26,12 @@ export function readClimate(said: ClimateSaid): Climate {
   }
 }
 
+const monthsOf = (said: Exclude<ClimateSaid, { readonly kind: 'place' }>): readonly number[] =>
+  said.monthMeansCelsius ?? monthsBetween(said.coldestMonthCelsius, said.warmestMonthCelsius)
+
 function fromRecord(said: ClimateSaid & { readonly kind: 'record' }): Climate {
   const turned = said.yearlyMinimaCelsius.map(value => -value)
-  const months = monthsBetween(said.coldestMonthCelsius, said.warmestMonthCelsius)
+  const months = monthsOf(said)
   const alike = turned.every(value => value === turned[0])
   const fit = alike ? { location: turned[0]!, scale: 0.3, shape: SHAPE } : fitOf(turned)
   return {
@@ -63,7 +66,7 @@ function fromNormals(said: ClimateSaid & { readonly kind: 'normals' }): Climate 
   return {
     coldestNight: { location: -coldestNightCelsius - scale * middle, scale, shape: SHAPE },
     coldestNightError: TYPED_ERROR,
-    monthMeansCelsius: monthsBetween(coldestMonthCelsius, warmestMonthCelsius),
+    monthMeansCelsius: monthsOf(said),
     monthMeansError: MONTHS_ERROR,
     from: 'normals',
   }

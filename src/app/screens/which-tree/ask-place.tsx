@@ -4,6 +4,7 @@ import type { ClimateSaid } from '../../../advice/index.ts'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { NumberAsked } from './number-asked.tsx'
+import { WeatherFile } from './weather-file.tsx'
 
 const months = (climate: ClimateSaid) =>
   climate.kind === 'place'
@@ -19,6 +20,12 @@ const asKind = (kind: ClimateSaid['kind'], now: ClimateSaid): ClimateSaid => {
   if (kind === 'normals')
     return { kind, coldestNightCelsius: -8, coldestInTenYearsCelsius: null, ...months(now) }
   return { kind, yearlyMinimaCelsius: [-8, -6, -11, -7.5, -9, -5, -8.5, -12, -7, -6.5], ...months(now) }
+}
+
+/** A month that is typed makes the months of a file void. */
+const withoutMeans = <C extends Exclude<ClimateSaid, { readonly kind: 'place' }>>(climate: C): C => {
+  const { monthMeansCelsius: _, ...rest } = climate
+  return rest as C
 }
 
 /** The climate: usual figures, a record of winters, or latitude and height alone. */
@@ -60,6 +67,12 @@ export function AskPlace({
           const next = asKind(kind, climate)
           if (next.kind === 'record') setMinima(next.yearlyMinimaCelsius.join('  '))
           onAsk(next)
+        }}
+      />
+      <WeatherFile
+        onAsk={read => {
+          if (read.kind === 'record') setMinima(read.yearlyMinimaCelsius.join('  '))
+          onAsk(read)
         }}
       />
       {climate.kind === 'normals' && (
@@ -118,10 +131,10 @@ export function AskPlace({
       ) : (
         <>
           {celsius(t('whichTree.coldestMonth'), climate.coldestMonthCelsius, value =>
-            onAsk({ ...climate, coldestMonthCelsius: value ?? 0 }),
+            onAsk({ ...withoutMeans(climate), coldestMonthCelsius: value ?? 0 }),
           )}
           {celsius(t('whichTree.warmestMonth'), climate.warmestMonthCelsius, value =>
-            onAsk({ ...climate, warmestMonthCelsius: value ?? 0 }),
+            onAsk({ ...withoutMeans(climate), warmestMonthCelsius: value ?? 0 }),
           )}
         </>
       )}

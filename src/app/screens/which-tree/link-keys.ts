@@ -15,6 +15,7 @@ export const LINK_KEYS = [
   'ten',
   'cold',
   'warm',
+  'months',
   'lat',
   'high',
   'sea',

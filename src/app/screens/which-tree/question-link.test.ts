@@ -24,6 +24,7 @@ const climates = fc.oneof(
     yearlyMinimaCelsius: fc.array(degrees, { minLength: 5, maxLength: 40 }),
     coldestMonthCelsius: degrees,
     warmestMonthCelsius: degrees,
+    monthMeansCelsius: fc.array(degrees, { minLength: 12, maxLength: 12 }),
   }),
 )
 const questions = fc.record({

@@ -65,18 +65,29 @@ function climateFromLink(link: QuestionLink) {
       heightMetres: number(link.high) ?? 0,
       sea: wordOf(link.sea, 'near', 'some way off', 'far') ?? 'some way off',
     }
-  const winters = String(link.winters ?? '')
-    .split(/[;\s]+/)
-    .filter(part => part !== '')
-    .map(part => Number(part.replace(',', '.')))
+  const listed = (said: string | number | undefined) =>
+    String(said ?? '')
+      .split(/[;\s]+/)
+      .filter(part => part !== '')
+      .map(part => Number(part.replace(',', '.')))
+  const winters = listed(link.winters)
+  const months = listed(link.months)
+  const means = months.length === 12 && months.every(Number.isFinite) ? { monthMeansCelsius: months } : {}
   if (winters.length >= 5 && winters.every(Number.isFinite))
-    return { kind: 'record', yearlyMinimaCelsius: winters, coldestMonthCelsius, warmestMonthCelsius }
+    return {
+      kind: 'record',
+      yearlyMinimaCelsius: winters,
+      coldestMonthCelsius,
+      warmestMonthCelsius,
+      ...means,
+    }
   return {
     kind: 'normals',
     coldestNightCelsius: number(link.night) ?? USUAL_PLACE.night,
     coldestInTenYearsCelsius: number(link.ten) ?? null,
     coldestMonthCelsius,
     warmestMonthCelsius,
+    ...means,
   }
 }
 
@@ -99,6 +110,7 @@ export function linkOfQuestion(question: Question, withOffers: boolean): Questio
       : {
           cold: climate.coldestMonthCelsius,
           warm: climate.warmestMonthCelsius,
+          months: climate.monthMeansCelsius?.join(';'),
           ...(climate.kind === 'record'
             ? { winters: climate.yearlyMinimaCelsius.join(';') }
             : {
