@@ -13,6 +13,7 @@ export {
   Source,
 } from './entry.ts'
 export { canonicalJson, entryLine, type ParsedEntry, parseEntry, parseEntryLine } from './entry-line.ts'
+export { madeAt } from './entry-made.ts'
 export { compareEntries } from './entry-order.ts'
 export { entryText } from './entry-text.ts'
 export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
@@ -33,6 +34,7 @@ export {
   sharedGround,
 } from './lineage/shared-ground.ts'
 export { type Lineage, lineageOf, type Reached, type Trace } from './lineage/trace.ts'
+export { type BatchNumber, type BatchSums, batchSums, numbersBehind } from './numbers-behind.ts'
 export { foldVersion, nurseryFromBytes, nurseryToBytes } from './nursery-text.ts'
 export { type Observation, observations } from './observations.ts'
 export type { Query, SettledQuery } from './query.ts'

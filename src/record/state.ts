@@ -174,16 +174,19 @@ export interface Batch {
   readonly found: number
   readonly missing: number
   readonly calipers: readonly {
+    readonly entry: EntryId
     readonly on: Day
     readonly step: StepId
     readonly calipersMm: readonly number[]
   }[]
   readonly grades: readonly {
+    readonly entry: EntryId
     readonly on: Day
     readonly step: StepId
     readonly grades: Readonly<Record<string, number>>
   }[]
   readonly pottings: readonly {
+    readonly entry: EntryId
     readonly on: Day
     readonly step: StepId
     readonly number: number
@@ -207,6 +210,8 @@ export interface MaterialLot {
   readonly discarded: number
   readonly stored: string
   readonly goodUntil: Day | null
+  /** Ids of all entries that speak of it, struck ones too, in the order in which they count. */
+  readonly entries: readonly EntryId[]
 }
 
 export interface MotherState {

@@ -220,7 +220,7 @@ export function grade(draft: Draft, entry: Entry, body: BodyOf<'graded/1'>, arou
   const graded = Object.values(grades).reduce((sum, number) => sum + number, 0)
   const stood = standingIn(draft, step)
   if (graded > stood) around.query(ask(draft, entry, 'grades-do-not-close', { step, graded, stood }))
-  draft.grades.push({ on: entry.on, step, grades })
+  draft.grades.push({ entry: entry.id, on: entry.on, step, grades })
 }
 
 /** Wholly worked over, the batch is of the new kind. In part, it keeps the old one until that part is split off. */

@@ -150,7 +150,7 @@ export function createFold(): Fold {
     }
     for (const id of lists.takeTouched('lot') as readonly MaterialLotId[]) {
       const { lot, queries: raised } = foldLot(id, counting('lot', id))
-      lots.put(id, lot)
+      lots.put(id, lot && { ...lot, entries: idsOf('lot', id) })
       setQueries(`lot ${id}`, raised)
     }
     for (const id of lists.takeTouched('order') as readonly OrderId[]) {

@@ -43,7 +43,18 @@ export function foldLot(
   if (!collected) return { lot: null, queries }
   const { mother, material, number, stored, goodUntil } = collected.body
   return {
-    lot: { id, mother, material, on: collected.on, number, used, discarded, stored, goodUntil },
+    lot: {
+      id,
+      mother,
+      material,
+      on: collected.on,
+      number,
+      used,
+      discarded,
+      stored,
+      goodUntil,
+      entries: [],
+    },
     queries,
   }
 }

@@ -28,14 +28,20 @@ export function tell(draft: Draft, entry: Entry, around: rules.Surroundings): vo
       return
     case 'measured/1':
       rules.checkStep(draft, entry, body.step, around)
-      draft.calipers.push({ on, step: body.step, calipersMm: body.calipersMm })
+      draft.calipers.push({ entry: entry.id, on, step: body.step, calipersMm: body.calipersMm })
       return
     case 'graded/1':
       rules.grade(draft, entry, body, around)
       return
     case 'potted-on/1':
       rules.checkStep(draft, entry, body.step, around)
-      draft.pottings.push({ on, step: body.step, number: body.number, potLitres: body.potLitres })
+      draft.pottings.push({
+        entry: entry.id,
+        on,
+        step: body.step,
+        number: body.number,
+        potLitres: body.potLitres,
+      })
       return
     case 'reworked/1':
       rules.rework(draft, entry, body, around)
