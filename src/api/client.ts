@@ -1,5 +1,6 @@
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
+import type { BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
@@ -8,7 +9,6 @@ import type { CouldBePromised, WorkAgain } from './promise-shapes.ts'
 import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
 import type {
   BatchRow,
-  BatchView,
   BenchView,
   EntriesPulled,
   EntriesPushed,

@@ -1,4 +1,5 @@
 /** The door of the API: the shapes that server and screens share, and the client. The routes have a door of their own. */
+export { BATCH_SUMS, BandPoint, BatchView } from './batch-shapes.ts'
 export { type Client, createClient, Refused } from './client.ts'
 export { RatesCompared } from './compared-shapes.ts'
 export {
@@ -20,9 +21,7 @@ export { NeedsLook } from './look-shapes.ts'
 export { CouldBePromised, WorkAgain } from './promise-shapes.ts'
 export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'
 export {
-  BandPoint,
   BatchRow,
-  BatchView,
   BenchView,
   EntriesPulled,
   EntriesPushed,

@@ -17,15 +17,12 @@ import {
   OrderId,
   PersonId,
   PlaceKind,
-  Protocol,
   ProtocolId,
   Sign,
   Species,
   SpeciesId,
   StepId,
 } from '../trade/index.ts'
-import { HoldRow } from './hold-shapes.ts'
-import { LicenceRow } from './licence-shapes.ts'
 
 /** What went wrong, where, and how to mend it. Every refusal of the server has this shape. */
 export const Refusal = z.object({ what: z.string(), where: z.string(), mend: z.string() }).readonly()
@@ -119,12 +116,6 @@ export const BatchRow = z
   .readonly()
 export type BatchRow = z.infer<typeof BatchRow>
 
-/** Plants alive expected so many days after the start: nine of ten such batches run between low and high. */
-export const BandPoint = z
-  .object({ day: z.number(), low: z.number(), middle: z.number(), high: z.number(), step: StepId })
-  .readonly()
-export type BandPoint = z.infer<typeof BandPoint>
-
 export const ShownEntry = z
   .object({
     id: EntryId,
@@ -134,7 +125,10 @@ export const ShownEntry = z
     by: PersonId.nullable(),
     says: z.string(),
     kind: z.string(),
-    struck: z.boolean(),
+    /** The instant at which it was made on its device, or arrived where that is not known; ISO 8601 in UTC. */
+    made: z.string(),
+    /** Who struck it, when and why; null where it counts. */
+    struck: z.object({ on: Day, by: PersonId.nullable(), why: z.string() }).readonly().nullable(),
   })
   .readonly()
 export type ShownEntry = z.infer<typeof ShownEntry>
@@ -152,76 +146,6 @@ export const QueryRow = z
   })
   .readonly()
 export type QueryRow = z.infer<typeof QueryRow>
-
-export const BatchView = z
-  .object({
-    row: BatchRow,
-    /** The folded batch as `record/` has it. */
-    portions: z.array(
-      z
-        .object({
-          step: StepId,
-          bench: BenchId.nullable(),
-          since: Day,
-          number: z.number(),
-          taken: z.number(),
-          countedOn: Day.nullable(),
-        })
-        .readonly(),
-    ),
-    steps: z.array(
-      z
-        .object({
-          step: StepId,
-          name: z.string(),
-          sign: Sign,
-          place: PlaceKind,
-          entered: z.number(),
-          left: z.number(),
-          lost: z.number(),
-          firstEntered: Day.nullable(),
-        })
-        .readonly(),
-    ),
-    counts: z.array(
-      z
-        .object({
-          entry: EntryId,
-          on: Day,
-          day: z.number(),
-          alive: z.number(),
-          taken: z.number(),
-          dead: z.number(),
-          undecided: z.number(),
-        })
-        .readonly(),
-    ),
-    losses: z.array(z.object({ on: Day, step: StepId, number: z.number(), cause: z.string() }).readonly()),
-    expected: z.array(BandPoint),
-    from: z.array(
-      z
-        .object({
-          what: z.enum(['mother', 'batch', 'bought', 'lot']),
-          id: z.string(),
-          name: z.string(),
-          number: z.number(),
-          as: z.string(),
-        })
-        .readonly(),
-    ),
-    into: z.array(z.object({ batch: BatchId, name: z.string(), number: z.number() }).readonly()),
-    identity: z.string(),
-    entries: z.array(ShownEntry),
-    queries: z.array(QueryRow),
-    /** Holds that stop it. */
-    holds: z.array(HoldRow),
-    /** Of its cultivars that are protected. */
-    licences: z.array(LicenceRow),
-    orders: z.array(z.object({ order: OrderId, chance: z.number() }).readonly()),
-    protocol: Protocol,
-  })
-  .readonly()
-export type BatchView = z.infer<typeof BatchView>
 
 export const MotherRow = z
   .object({

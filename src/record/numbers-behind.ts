@@ -1,5 +1,5 @@
 import type { BatchId, EntryId, StepId } from '../trade/index.ts'
-import type { Body, Entry } from './entry.ts'
+import { type AnyEntry, type Body, isKnown } from './entry.ts'
 import { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
 import { takesPlants } from './fold/sources.ts'
 import type { Query } from './query.ts'
@@ -57,11 +57,12 @@ const unclosed: ReadonlySet<Query['kind']> = new Set([
 export function numbersBehind(
   nursery: Pick<Nursery, 'protocols' | 'queries' | 'settledQueries'>,
   batch: Pick<Batch, 'id' | 'protocol'>,
-  entries: readonly Entry[],
+  entries: readonly AnyEntry[],
 ): ReadonlyMap<EntryId, ReadonlySet<BatchNumber>> {
   const steps = nursery.protocols.get(batch.protocol)?.steps.map(({ id }) => id) ?? []
   const behind = new Map<EntryId, Set<BatchNumber>>()
-  for (const { id, body } of entries) behind.set(id, new Set(touched(body, batch.id, steps)))
+  for (const entry of entries)
+    if (isKnown(entry)) behind.set(entry.id, new Set(touched(entry.body, batch.id, steps)))
   for (const { about, entry, kind } of [...nursery.queries, ...nursery.settledQueries]) {
     const numbers = about.batch === batch.id ? behind.get(entry) : undefined
     if (!numbers) continue

@@ -24,7 +24,7 @@ export interface OpenedPage {
   readonly problems: readonly string[]
 }
 
-const localToday = (): string => {
+export const localToday = (): string => {
   const now = new Date()
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
     .map(part => String(part).padStart(2, '0'))

@@ -1,11 +1,11 @@
 import { createRoute, z } from '@hono/zod-openapi'
 import { Week } from '../../record/index.ts'
 import { BatchId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
+import { BatchView } from '../batch-shapes.ts'
 import { RatesCompared } from '../compared-shapes.ts'
 import { NeedsLook } from '../look-shapes.ts'
 import {
   BatchRow,
-  BatchView,
   BenchView,
   EntriesPulled,
   EntriesPushed,

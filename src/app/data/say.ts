@@ -20,13 +20,17 @@ const today = (): string => {
   return fresh ? state.data!.today : deviceDay()
 }
 
-/** Says facts about the nursery: kept on this device at once, sent to the server as soon as it answers. */
-export const say = async (bodies: readonly Body[], on?: string): Promise<Said> => {
+/**
+ * Says facts about the nursery: kept on this device at once, sent to the server as soon as it answers. At what hour of an
+ * earlier day something happened is not known.
+ */
+export const say = async (bodies: readonly Body[], on = today()): Promise<Said> => {
+  const at = on === today() ? deviceTime() : null
   const entries = bodies.map(
     (body): Entry => ({
       id: uuidv7() as EntryId,
-      on: on ?? today(),
-      at: deviceTime(),
+      on,
+      at,
       by: whoNow() as PersonId | null,
       device: deviceName(),
       body,

@@ -3,12 +3,17 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { ShownEntry } from '../../api/index.ts'
 import { strike } from '../data/say.ts'
+import { deviceDay } from '../data/today.ts'
 import { useNames } from '../data/use-names.ts'
+import { daysBetween } from '../text/format.ts'
 import { useFormat } from '../text/use-format.ts'
 import { useDone } from './done.tsx'
 import './entry-list.css'
 import { Field } from './field.tsx'
 import { Leaf } from './leaf.tsx'
+
+/** Days from the one that it speaks of to the one on which it was entered. */
+const daysLate = ({ on, made }: ShownEntry): number => daysBetween(on, deviceDay(new Date(made)))
 
 /** What was said of a thing, newest first. A wrong one is struck: it stays to be seen, and counts no more. */
 export function EntryList({ entries }: { readonly entries: readonly ShownEntry[] }) {
@@ -20,7 +25,7 @@ export function EntryList({ entries }: { readonly entries: readonly ShownEntry[]
     <>
       <ul className="entries">
         {[...entries].reverse().map(entry => (
-          <li key={entry.id} data-struck={entry.struck}>
+          <li key={entry.id} data-struck={entry.struck !== null}>
             <div>
               <p>{entry.struck ? <s>{entry.says}</s> : entry.says}</p>
               <p className="soft small">
@@ -29,10 +34,28 @@ export function EntryList({ entries }: { readonly entries: readonly ShownEntry[]
                   time: entry.at === null ? '' : ` ${entry.at}`,
                   by: entry.by === null ? t('batch.nobody') : names.person(entry.by),
                 })}
-                {entry.struck && ` · ${t('batch.struck')}`}
+                {daysLate(entry) > 0 && (
+                  <span className="entry-late">
+                    {' · '}
+                    {t('batch.late', {
+                      count: daysLate(entry),
+                      days: format.number(daysLate(entry)),
+                      day: format.fullDay(deviceDay(new Date(entry.made))),
+                    })}
+                  </span>
+                )}
               </p>
+              {entry.struck !== null && (
+                <p className="small entry-struck">
+                  {t('batch.struck', {
+                    day: format.fullDay(entry.struck.on),
+                    by: entry.struck.by === null ? t('batch.nobody') : names.person(entry.struck.by),
+                    why: entry.struck.why,
+                  })}
+                </p>
+              )}
             </div>
-            {!entry.struck && (
+            {entry.struck === null && (
               <Button
                 className="quiet"
                 aria-label={`${t('batch.strike')}: ${entry.says}`}

@@ -2,15 +2,18 @@ import type { BatchView } from '../../api/index.ts'
 import { expectedBand, type Plan, readRateBook } from '../../planning/index.ts'
 import {
   type Batch,
+  batchSums,
   childrenOf,
+  entryText,
   heldBatches,
   identityOf,
   identityText,
   type Nursery,
+  numbersBehind,
   type Source,
 } from '../../record/index.ts'
 import { dayNumber } from '../../science/index.ts'
-import { BatchId } from '../../trade/index.ts'
+import { BatchId, type EntryId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 import { rowMaker } from './batch-rows.ts'
 import { entriesAbout } from './entries.ts'
@@ -74,6 +77,26 @@ const countsOf = (batch: Batch): BatchView['counts'] => {
     }))
 }
 
+/** By number, the entries that have a part in it. */
+const behindOf = (memory: NurseryMemory, batch: Batch): BatchView['behind'] => {
+  const behind: Record<string, EntryId[]> = {}
+  const entries = memory.entries(batch.entries)
+  for (const [entry, numbers] of numbersBehind(memory.nursery(), batch, entries))
+    for (const number of numbers) {
+      const list = behind[number]
+      if (list) list.push(entry)
+      else behind[number] = [entry]
+    }
+  return behind
+}
+
+/** What was measured, graded and potted on, newest first. */
+const sizesOf = (memory: NurseryMemory, { calipers, grades, pottings }: Batch): BatchView['sizes'] =>
+  memory
+    .entries([...calipers, ...grades, ...pottings].map(({ entry }) => entry))
+    .map(({ id, on, body }) => ({ entry: id, on, says: entryText(body, memory.nursery()) }))
+    .sort((a, b) => b.on.localeCompare(a.on))
+
 export const batchView = (
   memory: NurseryMemory,
   plan: Plan | null,
@@ -103,6 +126,14 @@ export const batchView = (
     }),
     counts: countsOf(batch),
     losses: batch.losses.map(({ on, step, number, cause }) => ({ on, step, number, cause })),
+    sums: batchSums(batch),
+    finished: batch.finishedPortions.map(({ bench, grade, number }) => ({ bench, grade, number })),
+    sent: batch.dispatched.map(({ order, to, number }) => ({ order, to, number })),
+    sizes: sizesOf(memory, batch),
+    candidates: batch.candidates.map(cultivar => ({
+      cultivar,
+      name: nursery.cultivars.get(cultivar)?.name ?? cultivar,
+    })),
     expected: expectedBand(readRateBook(nursery, today), protocol, batch),
     from: batch.sources.map(source => sourceRow(nursery, source)),
     into: childrenOf(nursery, batch.id).map(({ batch: child, number }) => ({
@@ -112,6 +143,7 @@ export const batchView = (
     })),
     identity: identityText(identityOf(nursery, batch.id), nursery),
     entries: entriesAbout(memory, batch.id, batch.entries),
+    behind: behindOf(memory, batch),
     holds: (heldBatches(nursery).get(batch.id) ?? []).map(hold => holdRow(memory, hold)),
     licences:
       nursery.kinds.get(batch.kind)?.cultivars.flatMap(id => licenceRow(nursery, id, today) ?? []) ?? [],

@@ -1,5 +1,5 @@
 import type { ShownEntry } from '../../api/index.ts'
-import { entryText, type LoggedEntry } from '../../record/index.ts'
+import { entryText, type LoggedEntry, madeAt } from '../../record/index.ts'
 import type { EntryId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 
@@ -9,13 +9,18 @@ export const entriesAbout = (memory: NurseryMemory, id: string, entries: readonl
     .sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
     .map(entry => shownEntry(memory, entry))
 
-export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntry => ({
-  id: entry.id,
-  seq: entry.seq,
-  on: entry.on,
-  at: entry.at,
-  by: entry.by,
-  kind: entry.body.kind,
-  says: entryText(entry.body, memory.nursery()),
-  struck: memory.nursery().struck.has(entry.id),
-})
+export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntry => {
+  const nursery = memory.nursery()
+  const struck = nursery.struck.get(entry.id)
+  return {
+    id: entry.id,
+    seq: entry.seq,
+    on: entry.on,
+    at: entry.at,
+    by: entry.by,
+    kind: entry.body.kind,
+    says: entryText(entry.body, nursery),
+    made: madeAt(entry),
+    struck: struck ? { on: struck.on, by: memory.entry(struck.by)?.by ?? null, why: struck.why } : null,
+  }
+}

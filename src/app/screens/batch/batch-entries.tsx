@@ -2,42 +2,26 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { EntryList } from '../../parts/entry-list.tsx'
-
-/** The numbers of a batch that can be asked for the entries behind them. */
-export const BEHIND = {
-  begun: ['batch-started/1', 'split/1'],
-  standing: [
-    'batch-started/1',
-    'counted/1',
-    'bench-counted/1',
-    'lost/1',
-    'finished/1',
-    'split/1',
-    'joined/1',
-  ],
-  finished: ['finished/1', 'dispatched/1', 'returned/1'],
-  lost: ['lost/1', 'counted/1', 'bench-counted/1'],
-} as const satisfies Record<string, readonly string[]>
-export type Behind = keyof typeof BEHIND
+import type { Asking } from './drill.tsx'
 
 /** All that was said of a batch; or only what stands behind one of its numbers. */
 export function BatchEntries({
   view,
-  behind,
+  asking,
   onAll,
 }: {
   readonly view: BatchView
-  readonly behind: Behind | null
+  readonly asking: Asking | null
   readonly onAll: () => void
 }) {
   const { t } = useTranslation()
-  const kinds: readonly string[] = behind === null ? [] : BEHIND[behind]
-  const shown = view.entries.filter(({ kind }) => behind === null || kinds.includes(kind))
+  const behind = asking === null ? null : new Set<string>(view.behind[asking.number])
+  const shown = behind === null ? view.entries : view.entries.filter(({ id }) => behind.has(id))
   return (
     <section className="sheet" id="entries" aria-live="polite">
       <div className="row">
-        <h2>{t(behind === null ? 'batch.entries' : `batch.behind.${behind}`)}</h2>
-        {behind !== null && (
+        <h2>{asking === null ? t('batch.entries') : t('batch.behind', { says: asking.says })}</h2>
+        {asking !== null && (
           <Button className="quiet" onPress={onAll}>
             {t('batch.allEntries')}
           </Button>

@@ -11,16 +11,17 @@ import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
-import { DEEDS, type DeedKind } from './batch-deed.ts'
-import type { Behind } from './batch-entries.tsx'
+import { type DeedKind, NEAR_DEEDS } from './batch-deed.ts'
 import { DeedLeaf } from './deed-leaf.tsx'
+import { DeedMenu } from './deed-menu.tsx'
+import { type Asking, Drill } from './drill.tsx'
 
 export function BatchHead({
   view,
-  onBehind,
+  onAsk,
 }: {
   readonly view: BatchView
-  readonly onBehind: (asked: Behind) => void
+  readonly onAsk: (asking: Asking) => void
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -51,15 +52,17 @@ export function BatchHead({
               protocol: names.protocol(row.protocol),
             })}{' '}
             <Drill
+              number="standing"
               says={t('batch.standing', { number: format.number(row.standing) })}
-              ask={() => onBehind('standing')}
+              onAsk={onAsk}
             />
             {row.finished > 0 && (
               <>
                 ,{' '}
                 <Drill
+                  number="finished"
                   says={t('batch.finished', { number: format.number(row.finished) })}
-                  ask={() => onBehind('finished')}
+                  onAsk={onAsk}
                 />
               </>
             )}
@@ -67,8 +70,9 @@ export function BatchHead({
               <>
                 ,{' '}
                 <Drill
+                  number="lost"
                   says={t('batch.lost', { number: format.number(row.lost) })}
-                  ask={() => onBehind('lost')}
+                  onAsk={onAsk}
                 />
               </>
             )}
@@ -98,24 +102,16 @@ export function BatchHead({
               {t('batch.count')}
             </Link>
           )}
-          {DEEDS.filter(kind => isStanding || kind === 'note' || kind === 'hold').map(kind => (
-            <Button key={kind} className="plain" onPress={() => setDeed(kind)}>
-              {t(`batch.does.${kind}`)}
-            </Button>
-          ))}
+          {isStanding &&
+            NEAR_DEEDS.map(kind => (
+              <Button key={kind} className="plain" onPress={() => setDeed(kind)}>
+                {t(`batch.does.${kind}`)}
+              </Button>
+            ))}
+          <DeedMenu view={view} onPick={setDeed} />
         </div>
       </div>
       {deed !== null && <DeedLeaf view={view} kind={deed} onClose={() => setDeed(null)} />}
     </header>
-  )
-}
-
-/** A number that shows the entries behind it. */
-function Drill({ says, ask }: { readonly says: string; readonly ask: () => void }) {
-  const { t } = useTranslation()
-  return (
-    <Button className="drill" aria-label={t('batch.behindAsk', { says })} onPress={ask}>
-      {says}
-    </Button>
   )
 }

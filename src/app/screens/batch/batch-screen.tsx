@@ -10,9 +10,11 @@ import { BandPicture } from '../../pictures/band/band-picture.tsx'
 import { daysBetween } from '../../text/format.ts'
 import './batch.css'
 import { AfterCount } from './after-count.tsx'
-import { BatchEntries, type Behind } from './batch-entries.tsx'
+import { BatchEntries } from './batch-entries.tsx'
 import { BatchFamily } from './batch-family.tsx'
 import { BatchHead } from './batch-head.tsx'
+import { BatchSums } from './batch-sums.tsx'
+import type { Asking } from './drill.tsx'
 import { LifeStrip } from './life-strip.tsx'
 import { WorkAgain } from './work-again.tsx'
 
@@ -24,21 +26,20 @@ export function BatchScreen() {
   const { batch } = route.useParams()
   const { nursery } = useNames()
   const view = useQuery(look.batch(batch))
-  const [behind, setBehind] = useState<Behind | null>(null)
+  const [asking, setAsking] = useState<Asking | null>(null)
+  const ask = (asked: Asking) => {
+    setAsking(asked)
+    document.getElementById('entries')?.scrollIntoView({ block: 'start' })
+  }
   return (
     <Asked query={view} what={t('batch.title', { name: '' })}>
       {data => (
         <div className="stack">
-          <BatchHead
-            view={data}
-            onBehind={asked => {
-              setBehind(asked)
-              document.getElementById('entries')?.scrollIntoView({ block: 'start' })
-            }}
-          />
+          <BatchHead view={data} onAsk={ask} />
           <AfterCount view={data} />
           <WorkAgain view={data} />
-          <LifeStrip view={data} />
+          <LifeStrip view={data} onAsk={ask} />
+          <BatchSums view={data} onAsk={ask} />
           <div className="batch-columns">
             <BandPicture
               title={t('batch.expected')}
@@ -50,7 +51,7 @@ export function BatchScreen() {
             />
             <BatchFamily view={data} />
           </div>
-          <BatchEntries view={data} behind={behind} onAll={() => setBehind(null)} />
+          <BatchEntries view={data} asking={asking} onAll={() => setAsking(null)} />
         </div>
       )}
     </Asked>

@@ -1,21 +1,32 @@
+import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import { uuidv7 } from 'uuidv7'
 import type { BatchView } from '../../../api/index.ts'
-import type { StepId } from '../../../trade/index.ts'
+import type { BatchId } from '../../../trade/index.ts'
+import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
+import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.ts'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
-import { Pick } from '../../parts/pick.tsx'
-import { useFormat } from '../../text/use-format.ts'
-import { bodyOfDeed, type DeedDraft, type DeedKind, NEEDS } from './batch-deed.ts'
+import {
+  ASKS,
+  bodiesOfDeed,
+  type DeedDraft,
+  type DeedKind,
+  isStopped,
+  nameForPart,
+  standingBySteps,
+} from './batch-deed.ts'
+import { DeedField } from './deed-field.tsx'
 
-/** Says one thing about a batch. */
+/** Says one thing about a batch: only what it needs is asked, and the day if it was not today. */
 export function DeedLeaf({
   view,
-  kind,
+  kind: deed,
   onClose,
 }: {
   readonly view: BatchView
@@ -23,42 +34,33 @@ export function DeedLeaf({
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
-  const format = useFormat()
   const names = useNames()
   const done = useDone()
-  const standingIn = (step: StepId) =>
-    view.portions.filter(portion => portion.step === step).reduce((sum, { number }) => sum + number, 0)
-  const steps = view.steps.filter(({ step }) => standingIn(step) > 0)
-  const firstStep = steps[0]?.step ?? null
-  const [draft, setDraft] = useState<DeedDraft>({
-    step: firstStep,
-    number: kind === 'lost' || firstStep === null ? '' : String(standingIn(firstStep)),
-    bench: '',
-    words: '',
-  })
+  const { data: batches } = useQuery(look.batchesAlive())
+  const { row } = view
+  const today = names.nursery?.today ?? deviceDay()
+  const [on, setOn] = useState(today)
+  const [draft, setDraft] = useState<DeedDraft>(() => firstDraft(view, deed))
   const [isShort, setShort] = useState(false)
-  const needs = NEEDS[kind]
-  const nextStep = view.steps[view.steps.findIndex(({ step }) => step === draft.step) + 1]
-  const place =
-    kind === 'advance' ? nextStep?.place : view.steps.find(({ step }) => step === draft.step)?.place
-  const benches = (names.nursery?.benches ?? []).filter(bench => place === undefined || bench.place === place)
-
-  /** Finishing makes plants ready to leave, which a hold forbids; all else may be said. */
-  const isStopped = kind === 'advance' && view.row.onHold && nextStep === undefined
+  const suggested = nameForPart(row.name, new Set(batches?.map(({ name }) => name)))
+  const full = draft.name === '' ? { ...draft, name: suggested } : draft
+  const isDay = on !== '' && on <= today
+  const made = () => (isDay ? bodiesOfDeed(view, deed, full, () => uuidv7() as BatchId) : null)
+  const stopped = isStopped(view, deed, draft.step)
 
   const keep = async () => {
-    if (isStopped) return
-    const body = bodyOfDeed(view, kind, draft)
-    if (body === null) return setShort(true)
-    const said = await say([body])
+    if (stopped) return
+    const bodies = made()
+    if (bodies === null) return setShort(true)
+    const said = await say(bodies, on)
     if (!said.kept) return
-    done.tell(t(`batch.deed.kept.${kind}`, { name: view.row.name, number: draft.number }), said)
+    done.tell(t(`batch.deed.kept.${deed}`, { name: row.name, number: draft.number }), said)
     onClose()
   }
 
   return (
     <Leaf
-      title={`${t('batch.title', { name: view.row.name })}: ${t(`batch.does.${kind}`)}`}
+      title={`${t('batch.title', { name: row.name })}: ${t(`batch.does.${deed}`)}`}
       isOpen
       onClose={onClose}
     >
@@ -69,69 +71,52 @@ export function DeedLeaf({
           void keep()
         }}
       >
-        {needs.includes('number') && (
-          <>
-            <Pick
-              label={t('batch.deed.step')}
-              value={draft.step ?? ''}
-              options={steps.map(({ step, name }) => ({
-                id: step as string,
-                name: `${name} (${format.number(standingIn(step))})`,
-              }))}
-              onPick={id =>
-                setDraft({
-                  ...draft,
-                  step: id as StepId,
-                  number: kind === 'lost' ? draft.number : String(standingIn(id as StepId)),
-                })
-              }
-            />
-            {kind === 'advance' && (
-              <p>
-                {nextStep === undefined
-                  ? t('batch.deed.finish')
-                  : t('batch.deed.next', { step: nextStep.name })}
-              </p>
-            )}
-            <Field
-              label={t('batch.deed.number')}
-              inputMode="numeric"
-              value={draft.number}
-              onChange={number => setDraft({ ...draft, number })}
-            />
-          </>
-        )}
-        {(kind === 'move' || (kind === 'advance' && nextStep !== undefined)) && (
-          <Pick
-            label={t('batch.deed.bench')}
-            value={draft.bench}
-            options={[
-              { id: '', name: t('batch.deed.sameBench') },
-              ...benches.map(({ id, name }) => ({ id: id as string, name })),
-            ]}
-            onPick={bench => setDraft({ ...draft, bench })}
+        {ASKS[deed].map(field => (
+          <DeedField
+            key={field}
+            field={field}
+            view={view}
+            deed={deed}
+            draft={full}
+            onChange={change => setDraft({ ...draft, ...change })}
           />
-        )}
-        {needs.includes('words') && (
-          <Field
-            label={t(
-              kind === 'lost' ? 'batch.deed.cause' : kind === 'hold' ? 'batch.deed.why' : 'batch.deed.note',
-            )}
-            {...(kind === 'lost' ? { placeholder: t('batch.deed.causeHint') } : {})}
-            value={draft.words}
-            onChange={words => setDraft({ ...draft, words })}
-          />
-        )}
-        {isShort && bodyOfDeed(view, kind, draft) === null && (
+        ))}
+        <Field type="date" label={t('batch.deed.on')} value={on} onChange={setOn} />
+        {isShort && made() === null && (
           <p className="warn" role="alert">
-            {t('batch.deed.need')}
+            {t(isDay ? 'batch.deed.need' : 'batch.deed.needDay')}
           </p>
         )}
-        {isStopped && <p className="warn strong">{t('batch.heldFinish')}</p>}
-        <Button type="submit" className="deed large" isDisabled={isStopped}>
+        {stopped && (
+          <p className="warn strong">{t(deed === 'send' ? 'batch.heldSend' : 'batch.heldFinish')}</p>
+        )}
+        <Button type="submit" className="deed large" isDisabled={stopped}>
           {t('common.keep')}
         </Button>
       </form>
     </Leaf>
   )
+}
+
+/** Most deeds are done to all plants of the step in which most of them are first; a loss is of a few. */
+const firstDraft = (view: BatchView, deed: DeedKind): DeedDraft => {
+  const first = standingBySteps(view, deed)[0]
+  const number = deed === 'send' ? view.row.finished : first?.number
+  const isSome = deed === 'lost' || deed === 'split' || deed === 'back'
+  return {
+    step: first?.step ?? null,
+    number: number === undefined || isSome ? '' : String(number),
+    bench: '',
+    words: '',
+    name: '',
+    into: null,
+    litres: '',
+    calipers: '',
+    grades: ['1', '2', '3'].map(grade => ({ grade, number: '' })),
+    order: '',
+    kind: null,
+    wood: null,
+    sticks: '',
+    cultivar: view.candidates[0]?.cultivar ?? '',
+  }
 }

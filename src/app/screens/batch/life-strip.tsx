@@ -2,9 +2,16 @@ import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.ts'
 import { useFormat } from '../../text/use-format.ts'
+import { type Asking, Drill } from './drill.tsx'
 
 /** A batch's life as a strip of steps: as tall as the number that came in, narrowing by what was lost. */
-export function LifeStrip({ view }: { readonly view: BatchView }) {
+export function LifeStrip({
+  view,
+  onAsk,
+}: {
+  readonly view: BatchView
+  readonly onAsk: (asking: Asking) => void
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
@@ -36,11 +43,15 @@ export function LifeStrip({ view }: { readonly view: BatchView }) {
               <p className="small soft">{t(`trade.place.${step.place}`)}</p>
               {step.entered > 0 && (
                 <p className="small">
-                  {t('batch.stepCell', {
-                    entered: format.number(step.entered),
-                    left: format.number(step.left),
-                    lost: format.number(step.lost),
-                  })}
+                  {(['entered', 'left', 'lost'] as const).map(did => (
+                    <span key={did} className="life-number">
+                      <Drill
+                        number={`${did} ${step.step}`}
+                        says={t(`batch.stepDid.${did}`, { number: format.number(step[did]) })}
+                        onAsk={onAsk}
+                      />
+                    </span>
+                  ))}
                 </p>
               )}
               {now > 0 ? (

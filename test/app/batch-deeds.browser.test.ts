@@ -1,0 +1,236 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type Body, type Entry, finishedStep } from '../../src/record/index.ts'
+import { BatchId, EntryId, KindId, OrderId } from '../../src/trade/index.ts'
+import { localToday, type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
+import { smallNursery } from './small-nursery.ts'
+
+const today = localToday()
+const registers = smallNursery(today).filter(({ body }) => body.kind.includes('-set/'))
+const figs = registers.flatMap(({ body }) => (body.kind === 'kind-set/1' ? [body.kindOfTree] : []))[0]!
+const other = registers.flatMap(({ body }) => (body.kind === 'kind-set/1' ? [body.kindOfTree] : []))[1]!
+const protocol = registers.flatMap(({ body }) =>
+  body.kind === 'protocol-set/1' && body.protocol.id === figs.ways[0]!.protocol ? [body.protocol] : [],
+)[0]!
+const [first, second] = protocol.steps
+const mother = registers.flatMap(({ body }) =>
+  body.kind === 'mother-set/1' && other.cultivars.includes(body.mother.cultivar) ? [body.mother] : [],
+)[0]!
+
+const said = (at: number, body: Body): Entry => ({
+  id: EntryId.parse(`019a0000-0000-7000-8000-${String(at).padStart(12, '0')}`),
+  on: '2026-03-02',
+  at: null,
+  by: null,
+  device: 'office',
+  body,
+})
+const start = (id: string, number: number, rest: object = {}): Body => ({
+  kind: 'batch-started/1',
+  batch: BatchId.parse(id),
+  name: id,
+  kindOfTree: KindId.parse(figs.id),
+  protocol: protocol.id,
+  number,
+  sources: [],
+  bench: null,
+  workedBy: [],
+  candidates: [],
+  ...rest,
+})
+const order: Body = {
+  kind: 'order-placed/1',
+  order: {
+    id: OrderId.parse('O-7'),
+    buyer: 'A grower',
+    kind: figs.id,
+    number: 5,
+    earliest: today,
+    due: today,
+    latest: today,
+    sure: 0.9,
+    price: null,
+    instead: [],
+    note: '',
+    placed: today,
+  },
+}
+
+let app: ServedApp
+let opened: OpenedPage
+beforeAll(async () => {
+  app = await serveApp([
+    ...registers,
+    said(1, start('A', 100)),
+    said(2, start('B', 10)),
+    said(3, start('R', 12, { takenOver: { step: finishedStep, since: '2026-03-02' } })),
+    said(4, order),
+    said(5, start('N', 8, { candidates: [...figs.cultivars, ...other.cultivars] })),
+  ])
+  opened = await app.open()
+  await opened.page.goto(`${app.address}/batches/A`)
+})
+afterAll(() => app.close())
+
+/** Opens a form from the menu of a batch with the keyboard alone. */
+const record = async (what: string) => {
+  const { page } = opened
+  await page.getByRole('button', { name: 'Record something else' }).focus()
+  await page.keyboard.press('Enter')
+  const item = page.getByRole('menuitem', { name: what })
+  await item.focus()
+  await page.keyboard.press('Enter')
+  await page.getByRole('dialog').waitFor()
+}
+const keep = async () => {
+  await opened.page.keyboard.press('Enter')
+  await opened.page.getByRole('dialog').waitFor({ state: 'detached' })
+}
+const fill = async (label: string | RegExp, value: string) => {
+  const field = opened.page.getByRole('dialog').getByLabel(label)
+  await field.fill(value)
+  await field.focus()
+}
+const batch = (id: string) => app.client.batch(id)
+const open = async (id: string) => {
+  await opened.page.goto(`${app.address}/batches/${id}`)
+  await opened.page.getByRole('button', { name: 'Record something else' }).waitFor()
+}
+const eventually = <T>(ask: () => Promise<T>) => expect.poll(ask, { timeout: 10_000 })
+
+test('on a batch, each form of the menu keeps its entry, by keyboard alone; undo strikes it', async () => {
+  const { page, problems } = opened
+
+  await page.getByRole('button', { name: 'Move on' }).click()
+  await fill('How many', '80')
+  await keep()
+  await eventually(async () => (await batch('A')).portions.map(({ number }) => number)).toEqual([20, 80])
+
+  await record('Split off some')
+  await fill('How many', '30')
+  await fill('Name of the new batch', 'A-weak')
+  await keep()
+  await eventually(async () => (await batch('A')).sums.splitOff).toBe(30)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await eventually(async () => (await batch('A')).sums.splitOff).toBe(0)
+
+  await record('Put with another batch')
+  await page.getByLabel('In which step').selectOption(first!.id)
+  await fill('How many', '5')
+  await fill('Put with which batch', 'B')
+  await keep()
+  await eventually(async () => [
+    (await batch('A')).sums.joinedAway,
+    (await batch('B')).sums.joinedIn,
+  ]).toEqual([5, 5])
+
+  await record('Pot on')
+  await fill('Pot size in litres', '1,5')
+  await keep()
+  await record('Measure stems')
+  await fill('Stem diameters in mm', '6,5 7 7,5')
+  await page.getByText('3 stems, mean 7').waitFor()
+  await keep()
+  await record('Grade')
+  await page.getByLabel('In which step').selectOption(second!.id)
+  await fill('Number in grade 1', '50')
+  await fill('Number in grade 2', '30')
+  await keep()
+  await eventually(async () => (await batch('A')).sizes.map(({ says }) => says.split(':').at(-1))).toEqual(
+    expect.arrayContaining([' mean 7.0 mm', ' 50 1, 30 2']),
+  )
+  expect((await batch('A')).sizes.some(({ says }) => says.includes('potted on to 1.5 l'))).toBe(true)
+  expect(problems).toEqual([])
+})
+
+test('a living tree in part worked over to another cultivar becomes a batch of its own, with its new parent', async () => {
+  const { page } = opened
+  await record('Work over to another cultivar')
+  await fill('How many', '4')
+  const kind = page.getByRole('dialog').getByRole('combobox', { name: /./ }).last()
+  await kind.fill(other.name)
+  await page.getByRole('option', { name: other.name }).click()
+  await page.getByLabel('With wood from').selectOption({ label: `${mother.name}: budwood cut now` })
+  await fill('How many sticks or buds', '4')
+  await keep()
+  await eventually(async () => (await batch('A')).sums.splitOff).toBe(4)
+  const { into } = await batch('A')
+  const worked = await batch(into.find(({ number }) => number === 4)!.batch)
+  expect(worked.row).toMatchObject({ name: 'Aa', kind: other.id, standing: 4 })
+  expect(worked.from).toContainEqual(expect.objectContaining({ what: 'mother', id: mother.id, number: 4 }))
+})
+
+test('finished trees go out for an order and come back; a name in doubt is settled', async () => {
+  const { page } = opened
+  await open('R')
+  await record('Send out')
+  await page.getByLabel('For which order').selectOption('O-7')
+  await page.getByLabel('How many').focus()
+  expect(await page.getByLabel('How many').inputValue()).toBe('5')
+  await keep()
+  await eventually(async () => (await batch('R')).sums).toMatchObject({ sent: 5, finished: 7 })
+  await page.getByRole('button', { name: '5 sent out: show' }).waitFor()
+
+  await record('Came back')
+  await page.getByLabel('For which order').selectOption('O-7')
+  await fill('How many', '2')
+  await fill('Why they came back', 'one too many ordered')
+  await keep()
+  await eventually(async () => (await batch('R')).sums).toMatchObject({ returned: 2, finished: 9 })
+
+  await open('N')
+  await record('Settle the name')
+  await fill('How it was found out', 'by its fruit')
+  await keep()
+  await eventually(async () => (await batch('N')).candidates).toEqual([])
+})
+
+test('a number shows the entries behind it; a late one says so, a struck one says who, when and why', async () => {
+  const { page } = opened
+  await open('B')
+  await page.getByRole('button', { name: 'Lost some' }).click()
+  await fill('How many', '3')
+  await fill('What happened', 'mice')
+  await fill('When it happened', '2026-03-09')
+  await keep()
+  const entries = page.locator('#entries')
+  await page
+    .getByRole('button', { name: /^3 lost: show the entries/ })
+    .first()
+    .click()
+  await entries.getByRole('heading', { name: 'Behind “3 lost”' }).waitFor()
+  expect(await entries.getByRole('listitem').count()).toBe(1)
+  expect(await entries.getByRole('listitem').textContent()).toMatch(
+    /mice.*9 March 2026.*entered \d+ days later/,
+  )
+
+  await entries.getByRole('button', { name: /^Strike/ }).click()
+  await fill('Why it is wrong', 'it was another batch')
+  await keep()
+  await eventually(() => entries.getByRole('listitem').last().textContent()).toMatch(
+    /Struck .*: it was another batch. It counts no more./,
+  )
+  expect((await batch('B')).sums).toMatchObject({ lost: 0, standing: 15 })
+})
+
+test('on hold nothing goes out; on a phone the menu and its form are within reach', async () => {
+  await app.client.pushEntries([
+    {
+      ...said(9, {
+        kind: 'hold-placed/1',
+        on: { what: 'batch', batch: BatchId.parse('R') },
+        why: 'test due',
+      }),
+      on: today,
+    },
+  ])
+  const { page, problems } = await app.open({ viewport: { width: 360, height: 740 }, hasTouch: true })
+  await page.goto(`${app.address}/batches/R`)
+  await page.getByRole('button', { name: 'Record something else' }).tap()
+  await page.getByRole('menuitem', { name: 'Send out' }).tap()
+  const button = page.getByRole('button', { name: 'Keep' })
+  expect(await button.isDisabled()).toBe(true)
+  await page.getByText('nothing of it goes out').waitFor()
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0)
+  expect((await button.boundingBox())!.height).toBeGreaterThanOrEqual(48)
+  expect(problems).toEqual([])
+})
