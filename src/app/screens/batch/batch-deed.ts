@@ -72,6 +72,14 @@ export type Field =
   | 'wood'
   | 'cultivar'
 
+/** What a field of a form is given. */
+export interface Asks {
+  readonly view: BatchView
+  readonly deed: DeedKind
+  readonly draft: DeedDraft
+  readonly onChange: (change: Partial<DeedDraft>) => void
+}
+
 /** What a deed asks, in the order in which it asks. */
 export const ASKS: Readonly<Record<DeedKind, readonly Field[]>> = {
   advance: ['step', 'number', 'bench'],

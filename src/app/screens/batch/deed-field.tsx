@@ -7,22 +7,9 @@ import { useNames } from '../../data/use-names.ts'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.ts'
-import {
-  type Field as Asked,
-  type DeedDraft,
-  type DeedKind,
-  readCalipers,
-  standingBySteps,
-} from './batch-deed.ts'
+import { type Field as Asked, type DeedDraft, readCalipers, standingBySteps } from './batch-deed.ts'
 import { IntoField } from './into-field.tsx'
 import { WoodField } from './wood-field.tsx'
-
-export interface Asks {
-  readonly view: BatchView
-  readonly deed: DeedKind
-  readonly draft: DeedDraft
-  readonly onChange: (change: Partial<DeedDraft>) => void
-}
 
 /** One thing that a deed asks. */
 export function DeedField({ field, ...asks }: Asks & { readonly field: Asked }) {

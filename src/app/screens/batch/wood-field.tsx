@@ -7,8 +7,7 @@ import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import { KindField } from '../orders/kind-field.tsx'
-import { isPart, type Wood } from './batch-deed.ts'
-import type { Asks } from './deed-field.tsx'
+import { type Asks, isPart, type Wood } from './batch-deed.ts'
 
 const SCION: readonly Material[] = ['scion sticks', 'budwood']
 
