@@ -7,7 +7,13 @@ import { useNames } from '../../data/use-names.ts'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.ts'
-import { type Field as Asked, type DeedDraft, readCalipers, standingBySteps } from './batch-deed.ts'
+import {
+  type Field as Asked,
+  type Asks,
+  type DeedDraft,
+  readCalipers,
+  standingBySteps,
+} from './batch-deed.ts'
 import { IntoField } from './into-field.tsx'
 import { WoodField } from './wood-field.tsx'
 
