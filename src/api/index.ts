@@ -38,5 +38,6 @@ export {
   Refusal,
   ServerEvent,
   ShownEntry,
+  ShownPlan,
   WorkList,
 } from './shapes.ts'

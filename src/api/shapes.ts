@@ -234,9 +234,13 @@ export const PlanJob = z
   .readonly()
 export type PlanJob = z.infer<typeof PlanJob>
 
+/** The plan as screens show it. Its tasks, the half of it, are asked for by the week. */
+export const ShownPlan = Plan.unwrap().omit({ tasks: true }).readonly()
+export type ShownPlan = z.infer<typeof ShownPlan>
+
 export const PlanState = z
   .object({
-    plan: Plan.nullable(),
+    plan: ShownPlan.nullable(),
     /** The log has grown since the plan was made. */
     entriesSince: z.number(),
     accepted: z.string().nullable(),

@@ -66,13 +66,13 @@ const sum = (numbers: Iterable<number>) => [...numbers].reduce((a, b) => a + b, 
 
 async function planned(): Promise<Plan> {
   await nursery.ask('/api/plan', { method: 'POST' })
-  const { plan, job } = await until<PlanState>(
+  const { job } = await until<PlanState>(
     'the end of the planning job',
     () => ask('/api/plan'),
     state => state.job?.state !== 'running',
   )
   expect(job?.state).toBe('done')
-  return plan!
+  return nursery.plans.latest()!
 }
 
 test('before anything is found, the season is planned with her wood and her trees', async () => {

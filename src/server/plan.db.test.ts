@@ -90,7 +90,7 @@ test('a plan is made in the background, tells how it goes on without ever going 
 })
 
 test('the plan shows in the work of its weeks and in the chance of each order', async () => {
-  const { plan } = await state()
+  const plan = nursery.plans.latest()
   const week = plan!.tasks[0]!.week
   const work: WorkList = (await nursery.ask(`/api/work?week=${week}`)).json
   expect(work.tasks.length).toBeGreaterThan(0)

@@ -1,4 +1,4 @@
-import type { Plan } from '../../planning/index.ts'
+import type { ShownPlan } from '../../api/index.ts'
 import { dayAfter, mondayOf, weekAfter, weeksBetween } from '../text/format.ts'
 
 export interface RulerWeek {
@@ -13,7 +13,7 @@ export interface RulerWeek {
 const WEEKS = 52
 
 /** The coming year by week: how full each is with planned work. */
-export const rulerWeeks = (thisWeek: string, plan: Plan | null): readonly RulerWeek[] => {
+export const rulerWeeks = (thisWeek: string, plan: ShownPlan | null): readonly RulerWeek[] => {
   const skills = plan?.loads.filter(({ what }) => what === 'skill') ?? []
   const offset = plan === null ? 0 : weeksBetween(plan.firstWeek, thisWeek)
   const hoursAt = (index: number) =>

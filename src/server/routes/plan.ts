@@ -1,11 +1,13 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import type { PlanState } from '../../api/index.ts'
+import type { PlanState, ShownPlan } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { couldBePromised, type Plan, workAgain } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 
 const COUNTED_AT_MOST = 10_000
+
+const shownPlan = ({ tasks, ...shown }: Plan): ShownPlan => shown
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
@@ -18,7 +20,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
   const state = (): PlanState => {
     const plan = plans.latest()
     return {
-      plan,
+      plan: plan && shownPlan(plan),
       entriesSince: plan === null ? 0 : entriesSince(plan),
       accepted: memory.nursery().acceptedPlan?.plan ?? null,
       job: plans.job(),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import type { Plan } from '../../../planning/index.ts'
+import type { ShownPlan } from '../../../api/index.ts'
 import type { Aftermath } from '../../data/aftermath.ts'
 import { whatChanged } from './what-changed.ts'
 
@@ -20,7 +20,7 @@ const plan = {
     },
     { sentence: 'Start fewer plums', because: 'because of another', order: '43', start: null, batch: null },
   ],
-} as unknown as Plan
+} as unknown as ShownPlan
 
 const count: Aftermath = {
   batch: 'b1',

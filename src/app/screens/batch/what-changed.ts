@@ -1,4 +1,5 @@
-import type { Change, Plan } from '../../../planning/index.ts'
+import type { ShownPlan } from '../../../api/index.ts'
+import type { Change } from '../../../planning/index.ts'
 import type { Aftermath } from '../../data/aftermath.ts'
 
 /** A chance is shown in whole points; less than that is no change to anyone. */
@@ -14,7 +15,7 @@ export interface ChanceMoved {
 /** What a new plan says after a count: the chances of the orders it touches, how many others moved, and why. */
 export const whatChanged = (
   { batch, chances, orders: touched }: Aftermath,
-  plan: Plan,
+  plan: ShownPlan,
 ): {
   readonly orders: readonly ChanceMoved[]
   readonly others: number

@@ -1,11 +1,18 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
-import type { Change, Plan } from '../../../planning/index.ts'
+import type { ShownPlan } from '../../../api/index.ts'
+import type { Change } from '../../../planning/index.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.ts'
 
 /** What this plan does otherwise than the one before, and why. */
-export function SeasonChanges({ plan, accepted }: { readonly plan: Plan; readonly accepted: string | null }) {
+export function SeasonChanges({
+  plan,
+  accepted,
+}: {
+  readonly plan: ShownPlan
+  readonly accepted: string | null
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   return (

@@ -1,8 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { PlanState } from '../../../api/index.ts'
-import type { Plan } from '../../../planning/index.ts'
+import type { PlanState, ShownPlan } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
@@ -12,7 +11,7 @@ import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.ts'
 
 /** What came of planning, in words, and what to do with it. */
-export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: Plan }) {
+export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: ShownPlan }) {
   const { t } = useTranslation()
   const format = useFormat()
   const queries = useQueryClient()

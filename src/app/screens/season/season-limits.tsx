@@ -1,9 +1,9 @@
 import { useTranslation } from 'react-i18next'
-import type { Plan } from '../../../planning/index.ts'
+import type { ShownPlan } from '../../../api/index.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 
 /** What limits the season, each in a sentence, the dearest first. */
-export function SeasonLimits({ plan }: { readonly plan: Plan }) {
+export function SeasonLimits({ plan }: { readonly plan: ShownPlan }) {
   const { t } = useTranslation()
   const limits = [...plan.limits].sort((a, b) => b.worthPerUnit - a.worthPerUnit)
   return (

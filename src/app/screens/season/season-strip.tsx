@@ -2,7 +2,7 @@ import { getRouteApi } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { Plan } from '../../../planning/index.ts'
+import type { ShownPlan } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
@@ -20,7 +20,7 @@ export function SeasonStrip({
   chosen,
   onChoose,
 }: {
-  readonly plan: Plan
+  readonly plan: ShownPlan
   readonly chosen: string | null
   readonly onChoose: (start: string) => void
 }) {

@@ -2,7 +2,8 @@ import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { Plan, PlannedStart } from '../../../planning/index.ts'
+import type { ShownPlan } from '../../../api/index.ts'
+import type { PlannedStart } from '../../../planning/index.ts'
 import { type Material, markOfMethod } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.ts'
@@ -15,7 +16,7 @@ export function StartDetail({
   start,
   onClose,
 }: {
-  readonly plan: Plan
+  readonly plan: ShownPlan
   readonly start: PlannedStart
   readonly onClose: () => void
 }) {
