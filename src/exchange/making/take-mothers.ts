@@ -23,7 +23,6 @@ import { cultivarNamed, rootstockNamed, usualMethods } from './make-kind.ts'
 import type { Making } from './making.ts'
 import type { TreeNamed } from './name-tree.ts'
 import { freeId, slug } from './slug.ts'
-import { foreignCultivar } from './take-kinds.ts'
 
 /** What one grown mother may give in a year, where the nursery does not say it. */
 const usualYield = (material: Material): number => {
@@ -156,48 +155,5 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
     gives: said.length === 0 && before !== undefined ? before.gives : gives,
   })
   if (!mother.success) return bad('mother', mother.error.issues[0]?.message ?? 'it cannot be a mother tree')
-  return making.setMother(mother.data) ? made : known
-}
-
-/** An accession of a collection: what its passport says is kept whole in its provenance. */
-export function takeAccession(making: Making, row: SheetRow): RowOutcome {
-  const genus = textIn(row, 'GENUS')
-  const botanical =
-    textIn(row, 'botanical') ??
-    (genus === null ? null : [genus, textIn(row, 'SPECIES')].filter(Boolean).join(' '))
-  const fruit = botanical ?? textIn(row, 'CROPNAME')
-  const number = textIn(row, 'ACCENUMB')
-  const name = textIn(row, 'ACCENAME') ?? number
-  if (fruit === null || name === null)
-    return bad(fruit === null ? 'GENUS' : 'ACCENUMB', 'an accession needs its fruit, and a number or a name')
-  const tree = treeIn({
-    ...row,
-    values: new Map([
-      ['fruit', fruit],
-      ['cultivar', name],
-    ]),
-  })
-  const cultivar =
-    tree.species === undefined
-      ? foreignCultivar(making, fruit, name)
-      : cultivarNamed(making, tree.species, name)
-  const id = (number ?? freeId(slug(name), one => making.mothers.has(one as MotherId))) as MotherId
-  const taken = making.mothers.get(id)
-  const facts = [
-    ...[...row.values].map(([field, value]) => `${field} ${value}`),
-    ...[...row.others].map(([header, value]) => `${header} ${value}`),
-  ]
-  const provenance = facts.join('; ')
-  if (taken !== undefined && taken.provenance !== provenance && making.nursery.mothers.get(id) === undefined)
-    return bad('ACCENUMB', `the number ${number} comes twice, with other data`)
-  const mother = Mother.safeParse({
-    ...taken,
-    id,
-    name: textIn(row, 'ACCENAME') ?? `${fruit} ${number}`,
-    cultivar: cultivar.id,
-    provenance,
-    gives: taken?.gives ?? [],
-  })
-  if (!mother.success) return bad('ACCENUMB', mother.error.issues[0]?.message ?? 'it cannot be a mother tree')
   return making.setMother(mother.data) ? made : known
 }

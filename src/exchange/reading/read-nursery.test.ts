@@ -383,8 +383,32 @@ describe('lists that others published', () => {
     const nursery = nurseryOf(reading)
     expect(nursery.mothers.get(MotherId.parse('F-17'))?.mother).toMatchObject({
       cultivar: 'fig-brown-pilgrim',
-      provenance: expect.stringContaining('ORIGCTY PRT; Shelf 3b'),
+      provenance: 'Shelf 3b',
+      passport: {
+        INSTCODE: 'ABC001',
+        ACCENUMB: 'F-17',
+        GENUS: 'Ficus',
+        SPECIES: 'carica',
+        ACCENAME: 'Brown Pilgrim',
+        ORIGCTY: 'PRT',
+      },
     })
     expect(nursery.mothers.get(MotherId.parse('A-3'))?.mother.cultivar).toBe('arachis-hypogaea-a-3')
+  })
+
+  test('genus and species written as one are its genus and species; with an author, they are kept as they stand', async () => {
+    const file = csv(
+      'accessions.csv',
+      ['ACCENUMB', 'Botanical name', 'ACCENAME'],
+      ['F-17', 'Ficus carica', 'Brown Pilgrim'],
+      ['F-18', 'Ficus carica L.', 'Green Pilgrim'],
+    )
+    const { mothers } = nurseryOf(await read([file]))
+    const passportOf = (id: string) => mothers.get(MotherId.parse(id))?.mother
+    expect(passportOf('F-17')).toMatchObject({
+      passport: { ACCENUMB: 'F-17', GENUS: 'Ficus', SPECIES: 'carica' },
+      provenance: '',
+    })
+    expect(passportOf('F-18')).toMatchObject({ provenance: 'botanical Ficus carica L.' })
   })
 })
