@@ -23,6 +23,8 @@ test.each([
   ["Plum 'Smith on Sea'", ['plum', 'Smith on Sea', null, '', undefined]],
   ['Sour cherry ‘Long Vigil’ bare root', ['cherry', 'Long Vigil', null, 'bare root', undefined]],
   ['Citrus ×latifolia', ['lime', null, null, '', undefined]],
+  // As a town's register of trees writes it (open data of Flensburg, CC0: "ga_lang").
+  ['Prunus avium, Vogel-Kirsche', ['cherry', null, null, '', undefined]],
   ['Persimmon seedling', ['persimmon', null, null, '', 'seedling']],
   ['Apple rootstock Layer Nine', ['apple', 'Layer Nine', null, '', 'rootstock']],
   ['Long Vigil®', [undefined, 'Long Vigil', null, '', undefined]],

@@ -102,8 +102,11 @@ function readTree(cells: TreeCells): TreeNamed {
       species ??= fruitNamed(head) ?? fruitInWords(head)?.species ?? speciesByName(text)
     } else {
       const found = fruitInWords(text.replace(/[()]/gu, ' '))
-      const botanical = parseName(text)
-      const byName = found ? undefined : speciesByName(text)
+      // Registers write the botanical name and, after a comma, the common one.
+      const [latin = text] = text.split(',')
+      const byLatin = found ? undefined : speciesByName(latin)
+      const byName = found ? undefined : (byLatin ?? speciesByName(text))
+      const botanical = parseName(byLatin ? latin : text)
       if (found) {
         cultivar ??= tidy(found.rest)
         species ??= found.species

@@ -1,4 +1,4 @@
-import { Mother, type Supply } from '../../record/index.ts'
+import { canonicalJson, Mother, type Supply } from '../../record/index.ts'
 import { motherYieldPerYear, type Species, starterProtocol } from '../../trade/facts/index.ts'
 import {
   type Cultivar,
@@ -155,5 +155,14 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
     gives: said.length === 0 && before !== undefined ? before.gives : gives,
   })
   if (!mother.success) return bad('mother', mother.error.issues[0]?.message ?? 'it cannot be a mother tree')
+  if (isTwice(making, mother.data, before))
+    return bad('mother', `the number ${id} comes twice, for another tree or another place`)
   return making.setMother(mother.data) ? made : known
 }
+
+/** An earlier row gave the number to another tree: the two would be taken for one. */
+const isTwice = (making: Making, now: Mother, before: Mother | undefined): boolean =>
+  before !== undefined &&
+  before !== making.nursery.mothers.get(now.id)?.mother &&
+  canonicalJson([before.cultivar, before.block, before.position]) !==
+    canonicalJson([now.cultivar, now.block, now.position])

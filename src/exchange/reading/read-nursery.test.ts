@@ -396,6 +396,23 @@ describe('lists that others published', () => {
     expect(nursery.mothers.get(MotherId.parse('A-3'))?.mother.cultivar).toBe('arachis-hypogaea-a-3')
   })
 
+  test('a number given to two mother trees is named, and neither row takes the place of the other', async () => {
+    const file = csv(
+      'mother trees.csv',
+      ['Mother tree', 'Tree', 'Block', 'Cuttings a year'],
+      ['10', 'Fig ‘Brown Pilgrim’', 'Wall', '100'],
+      ['10', 'Fig ‘Green Pilgrim’', 'Wall', '100'],
+      ['11', 'Fig ‘Green Pilgrim’', 'Wall', '100'],
+      ['11', 'Fig ‘Green Pilgrim’', 'Wall', '120'],
+    )
+    const reading = await read([file])
+    expect(reading.sheets[0]?.rows).toMatchObject({ all: 4, good: 3, bad: 1 })
+    expect(reading.cells).toMatchObject([{ row: 3, wrong: expect.stringContaining('comes twice') }])
+    const { mothers } = nurseryOf(reading)
+    expect(mothers.get(MotherId.parse('10'))?.mother.cultivar).toBe('fig-brown-pilgrim')
+    expect(mothers.get(MotherId.parse('11'))?.mother.gives[0]?.perYear).toBe(120)
+  })
+
   test('genus and species written as one are its genus and species; with an author, they are kept as they stand', async () => {
     const file = csv(
       'accessions.csv',
