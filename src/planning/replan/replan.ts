@@ -91,7 +91,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     relaxed: whole.relaxed,
     whole,
     starts: chosenStarts(season, whole.solution.starts),
-    simulated: await simulated(season)(starts, bought, seasons),
+    simulated: anew.size === 0 ? before : await simulated(season)(starts, bought, seasons),
     saved: own.saved,
   }
 }
