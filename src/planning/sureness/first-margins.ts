@@ -1,4 +1,4 @@
-import { needed, normalQuantile } from '../../science/index.ts'
+import { betaQuantile, needed, normalQuantile } from '../../science/index.ts'
 import type { Margins } from '../model/season-model.ts'
 import { daysToReady } from '../rates/days-to-ready.ts'
 import type { Course, Season } from '../season.ts'
@@ -9,9 +9,8 @@ import { SET_ASIDE_WEEKS } from './with-cover.ts'
 const MOST_BATCHES = 4
 /** Numbers are rounded up by so much, so that like orders share one search for what is needed. */
 const BUCKET = 1.25
-/** Of many orders, by so much: it is where to begin, and the simulation corrects it. */
+/** Of many orders the need is read off a Beta of the same mean and variance: it is where to begin, and the simulation corrects it. */
 const MANY_ORDERS = 100
-const BUCKET_OF_MANY = 2
 /** Part of the spread in time that is met by starting earlier; the rest by number. The simulation corrects both. */
 const TIME_PART = 0.5
 
@@ -24,7 +23,7 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
   const plannedNumber = Float64Array.from(season.orders, order => order.number)
   const plannedDueWeek = Int32Array.from(season.orders, order => order.dueWeek)
   const factors = new Map<string, number>()
-  const bucket = season.orders.length > MANY_ORDERS ? BUCKET_OF_MANY : BUCKET
+  const isMany = season.orders.length > MANY_ORDERS
   for (const chain of orderChains(season)) {
     if (chain.every(isKnown)) continue
     const course = usualCourse(season, season.orders[chain[0]!]!.kinds[0]!.kind)
@@ -37,10 +36,10 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
       const { number, sure, dueWeek, earliestWeek } = season.orders[o]!
       if (number <= 0) return
       wanted += number
-      const planned = Math.max(
-        before,
-        wanted * factorOf(course, rounded(wanted, bucket), sure, place + 1, factors),
-      )
+      const factor = isMany
+        ? roughFactor(course, wanted, sure, place + 1)
+        : factorOf(course, rounded(wanted), sure, place + 1, factors)
+      const planned = Math.max(before, wanted * factor)
       plannedNumber[o] = planned - before
       before = planned
       plannedDueWeek[o] = Math.max(
@@ -53,8 +52,8 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
 }
 
 /** The next of 1, b, b² … */
-const rounded = (wanted: number, bucket: number): number =>
-  Math.max(1, Math.round(bucket ** Math.ceil(Math.log(wanted) / Math.log(bucket))))
+const rounded = (wanted: number): number =>
+  Math.max(1, Math.round(BUCKET ** Math.ceil(Math.log(wanted) / Math.log(BUCKET))))
 
 /** Mean number finished from the start that is needed, over the number wanted. */
 function factorOf(
@@ -76,6 +75,22 @@ function factorOf(
   const factor = steps.length === 0 ? 1 : (needed({ wanted, sure, steps, batches }).start * survival) / wanted
   known.set(name, factor)
   return factor
+}
+
+/** The same from the mean and the variance of the share that survives alone. */
+function roughFactor({ steps }: Course, wanted: number, sure: number, ordersSoFar: number): number {
+  let mean = 1
+  let square = 1
+  for (const { alpha, beta } of steps) {
+    if (beta <= 0) continue
+    mean *= alpha / (alpha + beta)
+    square *= 1 + beta / (alpha * (alpha + beta + 1))
+  }
+  if (mean >= 1) return 1
+  const batches = Math.min(ordersSoFar, MOST_BATCHES)
+  const variance = (mean ** 2 * (square - 1)) / batches + (mean ** 2 * (1 - mean)) / wanted
+  const weight = Math.max(1, (mean * (1 - mean)) / variance - 1)
+  return mean / Math.max(mean / 4, betaQuantile(1 - sure, mean * weight, (1 - mean) * weight))
 }
 
 /** The course of the way that makes the kind for the least material, in a week when it is open. */

@@ -77,6 +77,19 @@ describe('first margins', () => {
     expect(plannedDueWeek[0]).toBe(50)
   })
 
+  test('of many orders: within a twentieth of what is needed, worked out from mean and variance alone', () => {
+    const steps = [
+      { alpha: 16, beta: 6, days: 60 },
+      { alpha: 30, beta: 5, days: 30 },
+    ]
+    const many = Array.from({ length: 101 }, (_, o) => order(2, 100, 50 + (o % 20), 0.9))
+    const { plannedNumber } = firstMargins(nursery(many, { ways: [{ kind: 2, steps }] }))
+    const uncertain = steps.map(({ alpha, beta }) => ({ kind: 'uncertain' as const, alpha, beta }))
+    const mean = (16 / 22) * (30 / 35)
+    const exact = needed({ wanted: 100, sure: 0.9, steps: uncertain }).start * mean
+    expect(Math.abs(plannedNumber[0]! / exact - 1)).toBeLessThan(0.05)
+  })
+
   test('nothing is added where all survive and all is in time', () => {
     const season = nursery([order(2, 100, 50, 0.95)], {
       ways: [{ kind: 2, steps: [{ ...certain(1), days: 60 }] }],
