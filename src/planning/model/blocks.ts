@@ -38,6 +38,25 @@ export function blocksOf({ columns, rows, columnStarts, indices }: LinearModel):
   }))
 }
 
+/** Blocks of fewer columns than `least` are put together to blocks of about so many: each has its cost of handing over. */
+export function pooledBlocks(blocks: readonly Block[], least: number): readonly Block[] {
+  const large = blocks.filter(({ columns }) => columns.length >= least)
+  const pools: { columns: number[]; rows: number[] }[] = []
+  for (const { columns, rows } of blocks) {
+    if (columns.length >= least) continue
+    const last = pools.at(-1)
+    const pool = last && last.columns.length < least ? last : { columns: [], rows: [] }
+    if (pool !== last) pools.push(pool)
+    pool.columns.push(...columns)
+    pool.rows.push(...rows)
+  }
+  const joined = pools.map(pool => ({
+    columns: Int32Array.from(pool.columns).sort(),
+    rows: Int32Array.from(pool.rows).sort(),
+  }))
+  return [...large, ...joined]
+}
+
 /** A block as a model of its own, its columns and rows in the order of the block. */
 export function blockModel(model: LinearModel, block: Block): LinearModel {
   const { columns, rows } = model

@@ -1,6 +1,6 @@
 import type { Highs } from 'highs'
 import type { CapacityRow } from '../rules/capacity.ts'
-import { blockModel, blocksOf } from './blocks.ts'
+import { blockModel, blocksOf, pooledBlocks } from './blocks.ts'
 import { addRows, type OpenedModel as Opened, openModel } from './open-model.ts'
 import type { LinearModel, SolveOutcome } from './season-model.ts'
 
@@ -17,6 +17,8 @@ const DUAL_SIMPLEX = {
 
 /** Smaller models are solved whole: to take them apart costs more than it saves. */
 const LARGE = 5000
+/** Columns that a block has at least. */
+const LEAST = 400
 
 /** A linear model whose bounds and costs change between solves. */
 export interface Relaxation {
@@ -42,8 +44,9 @@ export interface Ran {
  * Solves block by block, each from its own last basis, and only where something changed. What the blocks share (area,
  * hours) is written down where it is full; then the whole is solved from the bases of its blocks side by side: it lacks
  * nothing but what the full rows force, which is a small part of solving it from nothing.
+ * @param large models of more columns are taken apart
  */
-export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
+export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE): Relaxation {
   const { columns, rows } = model
   const cost = Float64Array.from(columns.cost)
   const lower = Float64Array.from(columns.lower)
@@ -56,7 +59,7 @@ export function openRelaxation(highs: Highs, model: LinearModel): Relaxation {
   const { optimal, interrupted } = highs.constants.modelStatus
   const { simplexInterrupt } = highs.constants.callbackType
 
-  const blocks = columns.count > LARGE ? blocksOf(model) : []
+  const blocks = columns.count > large ? pooledBlocks(blocksOf(model), LEAST) : []
   const parts = blocks.length > 1 ? blocks.map(block => ({ block, opened: null as Opened | null })) : []
   const changed = new Uint8Array(parts.length).fill(1)
   const partOfColumn = new Int32Array(columns.count).fill(-1)

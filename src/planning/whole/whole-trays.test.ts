@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest'
+import { inventedNursery } from '../fixtures/invented-nursery.ts'
+import { solved } from '../fixtures/solved.ts'
+import { withoutMargins } from '../model/build-season-model.ts'
+import { readSeason } from '../reading/read-season.ts'
+import { componentsOf } from '../simulate/components.ts'
+import { reckoned } from './reckon.ts'
+import { wholeTrays } from './whole-trays.ts'
+
+const MONDAY = '2026-01-05'
+
+test('many starts are rounded part by part, and all together fit into the nursery, whose places and hands are full', async () => {
+  const size = { kinds: 24, ordersPerKind: 1.5, treesPerOrder: 80, today: MONDAY, seed: 2, room: 0.5 }
+  const season = readSeason(inventedNursery(size), MONDAY)
+  expect(componentsOf(season).length).toBeGreaterThan(1)
+  const margins = withoutMargins(season)
+  const relaxed = await solved(season)
+  expect(relaxed.starts.length).toBeGreaterThan(40)
+  expect(relaxed.duals.some(({ rule }) => rule === 'space' || rule === 'labour')).toBe(true)
+  const trays = wholeTrays(season)
+  const input = { margins, relaxed, model: relaxed.model, proveSeconds: 0 }
+  const { starts, bought } = await trays.round(input)
+  for (const { way, number } of starts) {
+    const { tray, smallestBatch } = season.ways[way]!
+    expect(number / tray).toBeCloseTo(Math.round(number / tray), 6)
+    expect(number).toBeGreaterThanOrEqual(smallestBatch - 1e-6)
+  }
+  const whole = await reckoned(season, margins, starts, bought)
+  expect(whole).not.toBeNull()
+  expect(whole!.cost).toBeGreaterThanOrEqual(relaxed.objective - 1e-6)
+
+  // Planned again with one order larger, the other parts keep their trays.
+  const [part] = componentsOf(season).filter(kinds => kinds.includes(season.orders[0]!.kinds[0]!.kind))
+  const larger = { ...margins, plannedNumber: margins.plannedNumber.map((n, o) => (o === 0 ? 1.5 * n : n)) }
+  const again = await trays.round({ ...input, margins: larger })
+  const others = (all: typeof starts) => all.filter(({ way }) => !part!.includes(season.ways[way]!.kind))
+  expect(others(again.starts)).toEqual(others(starts))
+  expect(again.starts).not.toEqual(starts)
+})
