@@ -33,7 +33,8 @@ export interface WayAnswer {
   readonly trueShare: number
   /** Seedlings to plant for nine chances of ten of at least one good one; null for trees that are true. */
   readonly seedlingsForOneGood: number | null
-  readonly crop: YearlySpread
+  /** Crop of each year, expected; and all of it so far, with its spread. */
+  readonly crop: readonly number[]
   readonly cropSoFar: YearlySpread
   /** Share of planted trees still living as the wanted tree, by year. */
   readonly standing: readonly number[]

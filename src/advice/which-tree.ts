@@ -9,12 +9,12 @@ import { chillHoursOf } from './climate/chill-and-heat.ts'
 import { coldestNightOnceIn, readClimate } from './climate/read-climate.ts'
 import { beatenWays, bestOf, leadersOf } from './leaders.ts'
 import { costsOf } from './planting/costs-of.ts'
-import { type Course, courseOf } from './planting/course.ts'
+import { type Course, courseOf, ledgers } from './planting/course.ts'
 import { type Future, futures } from './planting/futures.ts'
 import { type SiteYears, siteYears } from './planting/site-years.ts'
 import { standOf } from './planting/stand.ts'
 import type { AssumptionKey, Question } from './question.ts'
-import { meanOf, soFar, spreadOf, yearlySpread } from './spreads.ts'
+import { meanOf, soFar, spreadOf, yearlyMean, yearlySpread } from './spreads.ts'
 import { type TreeWay, waysOf } from './ways.ts'
 
 /** So many futures give shares to about three in a hundred; twice as many cost twice the time. */
@@ -79,7 +79,8 @@ function wayAnswer(
   const alone = need === 'none' || isServed ? null : figures.cropAloneShare
   const bearingSex = bearingSexShare(species)
   const input = { way, question, figures, stand, costs, alone, bearingSex }
-  const courses = all.map((future, i) => courseOf(input, future, site[i]!))
+  const written = ledgers(all.length, question.yearsAhead)
+  const courses = all.map((future, i) => courseOf(input, future, site[i]!, written[i]!))
   return summed(input, courses)
 }
 
@@ -92,7 +93,7 @@ function summed(
   const worth = { ...spreadOf(values), mean: meanOf(values) }
   const paid = courses.map(({ flows }) => paybackYear(0, flows) ?? Number.POSITIVE_INFINITY)
   const middlePaid = spreadOf(paid).middle
-  const standing = yearlySpread(courses.map(course => course.standing)).mean
+  const standing = yearlyMean(courses.map(course => course.standing))
   const first = spreadOf(courses.map(course => course.firstFruit))
   const trueShare = meanOf(courses.map(course => course.trueShare))
   const spend =
@@ -106,6 +107,7 @@ function summed(
   if (stand.tooBig) against.push('too big')
   else if (stand.pruned) against.push('needs pruning')
   if (stand.crowded) against.push('crowded')
+  const crop = yearlyMean(courses.map(course => course.crop))
   return {
     way,
     stand,
@@ -114,8 +116,8 @@ function summed(
     fruitBy: fruitBy(courses, years),
     trueShare,
     seedlingsForOneGood: seedlingsForOne(way, question, figures),
-    crop: yearlySpread(courses.map(course => course.crop)),
-    cropSoFar: yearlySpread(courses.map(course => soFar(course.crop))),
+    crop,
+    cropSoFar: yearlySpread(courses.map(({ crop }) => soFar(crop))),
     standing,
     survives: standing[Math.min(years, WINTERS)]!,
     price: costs.price,

@@ -78,5 +78,5 @@ export function breakEven(a: WayMade, b: WayMade): BreakEven {
       : { kind: 'from', number, below: b, above: a }
   // What saves nothing that can be counted never earns its set-up back.
   if (!Number.isFinite(number)) return { kind: 'always', cheaper: moreSetUp >= 0 ? a : b }
-  return { kind: 'always', cheaper: moreSetUp >= 0 && lessEach <= 0 ? a : b }
+  return { kind: 'always', cheaper: lessEach <= 0 ? a : b }
 }

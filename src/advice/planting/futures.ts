@@ -19,7 +19,7 @@ export interface Future {
   readonly secondRework: number
   readonly promise: number
   readonly sprout: number
-  /** Year by year, from 1: how cold the coldest night is among years (0 to 1), and deviations of warmth and crop. */
+  /** Year by year, from 1: how cold the coldest night is among years (0 to 1), deviations of warmth, and crop against the usual. */
   readonly coldness: Float64Array
   readonly warmth: Float64Array
   readonly season: Float64Array
@@ -50,6 +50,9 @@ const CHANCES: ReadonlySet<(typeof PARTS)[number]> = new Set([
   'promise',
   'sprout',
 ] as const)
+
+/** Crops differ from year to year by about a quarter. From memory. */
+const SEASON_SPREAD = 0.25
 
 const SEED = 20261125
 const kept = new Map<string, readonly Future[]>()
@@ -94,7 +97,9 @@ export function futures(count: number, years: number): readonly Future[] {
   }
   const coldness = yearly(1, false)
   const warmth = yearly(2, true)
-  const season = yearly(3, true)
+  const season = yearly(3, true).map(of =>
+    of.map(deviation => Math.exp(SEASON_SPREAD * deviation - SEASON_SPREAD ** 2 / 2)),
+  )
   const all = Array.from({ length: count }, (_, i) => ({
     ...(Object.fromEntries(PARTS.map(part => [part, drawn.get(part)![i]!])) as Record<
       (typeof PARTS)[number],
