@@ -11,20 +11,25 @@ import { ownMeasure } from './own-measure.ts'
 
 const BLANKS = ['mother', 'batch', 'tray', 'number', 'name', 'date'] as const
 
+/** A4 holds all on one side; A5 has the drawings in front, and figures, aftercare and lines to write on behind. */
+export type Paper = 'A4' | 'A5'
+
 /** One sheet for the bench: drawings with a line each, cautions, figures, aftercare and lines to write on. */
 export function BenchCard({
   guide,
   protocols,
+  paper,
 }: {
   readonly guide: Guide
   readonly protocols: readonly Protocol[]
+  readonly paper: Paper
 }) {
   const { t } = useTranslation()
   const format = useFormat()
   const { nursery } = useNames()
   const { method, needs, steps, aftercare, cautions } = guide
   return (
-    <div className="bench-card" aria-hidden="true">
+    <div className="bench-card" data-paper={paper} aria-hidden="true">
       <header>
         <Mark mark={markOfMethod(method)} named size={40} />
         <div>

@@ -1,28 +1,15 @@
-import {
-  type Figure,
-  fahrenheitFromCelsius,
-  inchesFromMm,
-  type Setting,
-  squareFeetFromSquareMetres,
-} from '../../../trade/index.ts'
+import type { Figure, Setting } from '../../../trade/index.ts'
 import type { Units } from '../../text/format.ts'
+import { shownUnit } from '../../text/shown-unit.ts'
 
 /** A measure as the reader's units have it. */
 export function inUnits({ name, unit, figure }: Setting, units: Units): Setting {
-  const change =
-    units === 'us' && unit === '°C'
-      ? ({ to: fahrenheitFromCelsius, unit: '°F' } as const)
-      : units === 'us' && unit === 'mm'
-        ? ({ to: inchesFromMm, unit: 'in' } as const)
-        : units === 'us' && unit === 'a m²'
-          ? ({ to: (each: number) => each / squareFeetFromSquareMetres(1), unit: 'a ft²' } as const)
-          : null
-  if (change === null) return { name, unit, figure }
+  const shown = shownUnit(unit, units)
   const { low, typical, high } = figure
   return {
     name,
-    unit: change.unit,
-    figure: { ...figure, low: change.to(low), typical: change.to(typical), high: change.to(high) },
+    unit: shown.unit,
+    figure: { ...figure, low: shown.to(low), typical: shown.to(typical), high: shown.to(high) },
   }
 }
 

@@ -1,11 +1,13 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
+import { useState } from 'react'
 import { Button } from 'react-aria-components'
+import { flushSync } from 'react-dom'
 import { useTranslation } from 'react-i18next'
 import { type Guide, guideCautions, guideName, guideOf } from '../../../trade/guides/index.ts'
 import { MethodId, markOfMethod } from '../../../trade/index.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import './methods.css'
-import { BenchCard } from './bench-card.tsx'
+import { BenchCard, type Paper } from './bench-card.tsx'
 import { MethodFigures } from './method-figures.tsx'
 import { MethodFruits } from './method-fruits.tsx'
 import { MethodOwn } from './method-own.tsx'
@@ -37,6 +39,11 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
   const { t } = useTranslation()
   const { method, summary, goodFor, notFor, needs, failures, aftercare, cautions } = guide
   const own = useMethod(method)
+  const [paper, setPaper] = useState<Paper>('A4')
+  const printCard = (wanted: Paper) => {
+    flushSync(() => setPaper(wanted))
+    print()
+  }
   return (
     <>
       <article className="stack not-printed">
@@ -48,9 +55,14 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
             </h1>
             <p>{summary}</p>
           </div>
-          <Button className="deed" onPress={() => print()}>
-            {t('methods.print')}
-          </Button>
+          <div className="row">
+            <Button className="deed" onPress={() => printCard('A4')}>
+              {t('methods.print')}
+            </Button>
+            <Button className="plain" onPress={() => printCard('A5')}>
+              {t('methods.printSmall')}
+            </Button>
+          </div>
         </div>
         <div className="method-fit">
           <section className="sheet">
@@ -127,7 +139,7 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
         <MethodFruits method={method} />
         <MethodOwn {...own} />
       </article>
-      <BenchCard guide={guide} protocols={own.protocols} />
+      <BenchCard guide={guide} protocols={own.protocols} paper={paper} />
     </>
   )
 }

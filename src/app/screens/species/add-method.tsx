@@ -8,7 +8,8 @@ import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 import { Pick } from '../../parts/pick.tsx'
-import { figureTyped, shownUnit } from './in-own-units.ts'
+import { shownUnit } from '../../text/shown-unit.ts'
+import { figureTyped } from './in-own-units.ts'
 
 /** A method that the facts do not know for a fruit: it is there as soon as the share that succeeds is stated. */
 export function AddMethod({ species, onClose }: { readonly species: Species; readonly onClose: () => void }) {

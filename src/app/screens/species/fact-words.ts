@@ -1,8 +1,8 @@
 import type { Fact } from '../../../trade/facts/index.ts'
 import { type Figure, type Hemisphere, type Window, windowMonths } from '../../../trade/index.ts'
 import type { Format } from '../../text/format.ts'
+import { type Shown, shownUnit } from '../../text/shown-unit.ts'
 import { measureWords } from '../methods/measure-words.ts'
-import { type Shown, shownUnit } from './in-own-units.ts'
 
 export const isWindow = (value: Fact['value']): value is Window => value !== null && 'northMonths' in value
 export const isFigure = (value: Fact['value']): value is Figure => value !== null && 'typical' in value

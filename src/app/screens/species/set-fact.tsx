@@ -8,9 +8,10 @@ import { say } from '../../data/say.ts'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
+import { shownUnit } from '../../text/shown-unit.ts'
 import { useFormat } from '../../text/use-format.ts'
 import { figureLine, isFigure } from './fact-words.ts'
-import { figureTyped, shownUnit, typed } from './in-own-units.ts'
+import { figureTyped, typed } from './in-own-units.ts'
 
 /** A figure of the nursery's own for a fact of a fruit, with its reason. */
 export function SetFact({

@@ -10,6 +10,7 @@ export const methods = {
   missing: 'There is no such method.',
   how: 'How it is done',
   print: 'Print the bench card',
+  printSmall: 'On A5, both sides',
   goodFor: 'For',
   notFor: 'Not for',
   needs: {

@@ -1,0 +1,31 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { allGuides } from '../../src/trade/guides/index.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+
+beforeAll(async () => {
+  app = await serveApp()
+})
+afterAll(() => app.close())
+
+const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length
+
+test('the card of every method is one page of A4, and on A5 a front and a back', async () => {
+  const { page, context, problems } = await app.open()
+  await page.addInitScript(() => {
+    window.print = () => undefined
+  })
+  for (const { method } of allGuides()) {
+    await page.goto(`${app.address}/methods/${method}`)
+    await page.getByRole('button', { name: 'On A5, both sides' }).waitFor()
+    expect(pagesOf(await page.pdf({ preferCSSPageSize: true })), `${method} on A4`).toBe(1)
+    await page.getByRole('button', { name: 'On A5, both sides' }).click()
+    const small = await page.pdf({ preferCSSPageSize: true })
+    expect(pagesOf(small), `${method} on A5`).toBe(2)
+    // A5 is 148 by 210 mm (ISO 216): about 420 by 595 points.
+    expect(small.toString('latin1')).toMatch(/\/MediaBox\s*\[\s*0\s+0\s+(419|420)(\.\d+)?\s+59[45]/)
+  }
+  await context.close()
+  expect(problems).toEqual([])
+})
