@@ -2,8 +2,9 @@ import { getRouteApi, Link } from '@tanstack/react-router'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import { type AssumptionKey, treeFigures } from '../../../advice/index.ts'
 import { citation, factsOf, type Species, sourceById, type TextFact } from '../../../trade/facts/index.ts'
-import type { Hemisphere } from '../../../trade/index.ts'
+import type { Figure, Hemisphere } from '../../../trade/index.ts'
 import { strike } from '../../data/say.ts'
 import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.ts'
@@ -41,6 +42,14 @@ export function OneSpeciesScreen() {
   )
 }
 
+/** What which tree assumes of a fruit that has no figure of its own: that of its group. */
+function assumedOf(species: Species, key: string, note: string): Figure | null {
+  const figure = treeFigures(species)[key.slice('orchard.'.length) as AssumptionKey]
+  return key.startsWith('orchard.') && figure !== undefined
+    ? { ...figure, note: [note, figure.note].filter(Boolean).join('; ') }
+    : null
+}
+
 /** Every source named anywhere in a value, in the order in which it is met. */
 const sourcesIn = (value: unknown): string[] => {
   if (typeof value !== 'object' || value === null) return []
@@ -66,7 +75,9 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
   const added = nursery?.speciesSets.find(one => one.species.id === species.id)
   const builtIn = new Map(factsOf(given).map(fact => [fact.key, fact]))
   // Of a method that the nursery added nothing is built in.
-  const facts = factsOf(species).map(fact => builtIn.get(fact.key) ?? { ...fact, value: null })
+  const facts = factsOf(species)
+    .map(fact => builtIn.get(fact.key) ?? { ...fact, value: null })
+    .map(fact => ({ ...fact, value: fact.value ?? assumedOf(given, fact.key, t('species.facts.assumed')) }))
   const table = (prefix: string, label: string) => (
     <FactTable
       species={species}
@@ -90,7 +101,7 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
           <h1>{species.commonName}</h1>
           <p>
             <em>{species.botanical}</em>, {species.family}.{' '}
-            {format.list(species.climates.map(climate => t(`species.climates.${climate}`)))},{' '}
+            {species.climates.map(climate => t(`species.climates.${climate}`)).join(', ')},{' '}
             {t(
               `species.evergreen.${species.evergreen === 'semi' ? 'semi' : species.evergreen ? 'yes' : 'no'}`,
             )}

@@ -8,8 +8,8 @@ export const species = {
   added: 'added by you',
   stated_one: '{{shown}} figure of your own',
   stated_other: '{{shown}} figures of your own',
-  firstFruit: 'First fruit after {{clonal}} years',
-  firstFruitSeedling: 'First fruit after {{clonal}} years, of a seedling {{seedling}}',
+  firstFruit: 'Years to first fruit: {{clonal}}',
+  firstFruitSeedling: 'Years to first fruit: {{clonal}}, of a seedling {{seedling}}',
   bearsCold: 'Grown, it bears {{cold}}',
   links: { whichTree: 'Which tree of it', whichWay: 'Which way to make it', year: 'Its year' },
   add: {
@@ -43,6 +43,7 @@ export const species = {
     basis: 'From',
     yours: 'Yours',
     unknown: 'not known',
+    assumed: 'of its group, not of this fruit',
     overrule: 'State your own',
     change: 'Change yours',
     strike: 'Strike yours',
@@ -85,6 +86,6 @@ export const species = {
   storage: 'Seed: {{kind}}.',
   measured: '{{share}}: {{condition}}',
   learnt: '{{kind}}, {{step}}: {{share}} ({{range}}), {{batches}} batches',
-  climates: { tropical: 'tropics', subtropical: 'subtropics', temperate: 'temperate' },
+  climates: { tropical: 'Tropical', subtropical: 'Subtropical', temperate: 'Temperate' },
   evergreen: { yes: 'evergreen', no: 'loses its leaves', semi: 'half evergreen' },
 } as const
