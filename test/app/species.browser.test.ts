@@ -10,8 +10,17 @@ afterAll(() => app.close())
 
 test('a figure stated with a reason stands beside the built-in one, moves which tree, and is struck again', async () => {
   const { page, context, problems } = await app.open()
+  const tree = await context.newPage()
+  const address = `${app.address}/which-tree?fruit=apricot&night=-3&cold=4&warm=25`
+  await tree.goto(address)
+  const years = async () =>
+    Number.parseFloat(
+      (await tree.locator('.ways-table tbody tr').last().locator('td').first().textContent()) ?? '',
+    )
+  await expect.poll(years, { timeout: 10_000 }).toBeLessThan(5)
+
   await page.goto(`${app.address}/species`)
-  await page.getByRole('link', { name: /^Fig/ }).click()
+  await page.getByRole('link', { name: /^Apricot/ }).click()
   const row = page.getByRole('row', { name: /first fruit of a worked or layered tree/ })
   await row.getByRole('button', { name: /State your own/ }).click()
   const leaf = page.getByRole('dialog')
@@ -25,18 +34,13 @@ test('a figure stated with a reason stands beside the built-in one, moves which 
   await row.getByText('8 (7–9) years').waitFor()
   await row.getByText(/cold clay here/).waitFor()
 
-  const tree = await context.newPage()
-  await tree.goto(`${app.address}/which-tree?fruit=fig&night=2&cold=10&warm=26`)
-  const first = tree
-    .getByRole('row', { name: /Grown from a cutting/ })
-    .getByRole('cell')
-    .first()
-  await expect.poll(() => first.textContent()).toMatch(/^[78]/)
+  await tree.reload()
+  await expect.poll(years, { timeout: 10_000 }).toBeGreaterThan(6)
 
   await row.getByRole('button', { name: /Strike yours/ }).click()
   await row.getByRole('button', { name: /State your own/ }).waitFor()
   await tree.reload()
-  await expect.poll(() => first.textContent()).toMatch(/^[123]/)
+  await expect.poll(years, { timeout: 10_000 }).toBeLessThan(5)
   await context.close()
   expect(problems).toEqual([])
 })
