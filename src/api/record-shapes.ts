@@ -28,6 +28,8 @@ export const LotRow = z
     left: z.number(),
     stored: z.string(),
     goodUntil: Day.nullable(),
+    /** All that was said of it. */
+    entries: z.array(ShownEntry),
   })
   .readonly()
 export type LotRow = z.infer<typeof LotRow>
@@ -60,7 +62,14 @@ export const MotherView = z
     /** What she may still give this season, by material. */
     season: z.array(
       z
-        .object({ material: Material, season: z.number().int(), given: z.number(), mayGive: z.number() })
+        .object({
+          material: Material,
+          season: z.number().int(),
+          given: z.number(),
+          mayGive: z.number(),
+          /** Those of `entries` by which it was given. */
+          givenBy: z.array(EntryId),
+        })
         .readonly(),
     ),
     licence: LicenceRow.nullable(),

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type Body, type Entry, finishedStep } from '../../src/record/index.ts'
-import { BatchId, EntryId, KindId, OrderId } from '../../src/trade/index.ts'
+import { BatchId, EntryId, KindId, MaterialLotId, OrderId } from '../../src/trade/index.ts'
 import { localToday, type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
 import { smallNursery } from './small-nursery.ts'
 
@@ -210,6 +210,34 @@ test('a number shows the entries behind it; a late one says so, a struck one say
     /Struck .*: it was another batch. It counts no more./,
   )
   expect((await batch('B')).sums).toMatchObject({ lost: 0, standing: 15 })
+})
+
+test('what a mother tree gave, and wood in hand, show the entries behind them', async () => {
+  const { page } = opened
+  const { material } = mother.gives[0]!
+  const lot = MaterialLotId.parse('L-1')
+  await app.client.pushEntries([
+    {
+      ...said(8, {
+        kind: 'material-collected/1',
+        lot,
+        mother: mother.id,
+        material,
+        number: 10,
+        stored: 'cold',
+        goodUntil: null,
+      }),
+      on: today,
+    },
+  ])
+  await page.goto(`${app.address}/mothers?mother=${mother.id}`)
+  await page.getByRole('button', { name: /^10 .* given: show the entries/ }).click()
+  const behind = page.getByRole('heading', { name: /^Behind “10 / }).locator('../..')
+  expect(await behind.getByRole('listitem').allTextContents()).toEqual([
+    expect.stringContaining(`10 ${material} collected`),
+  ])
+  await page.getByRole('button', { name: 'L-1: show the entries behind it' }).click()
+  await page.getByRole('heading', { name: 'Behind “L-1”' }).waitFor()
 })
 
 test('on hold nothing goes out; on a phone the menu and its form are within reach', async () => {

@@ -3,7 +3,7 @@ import { fruitsOf, givenInSeason, heldMothers, licenceTally, type Nursery } from
 import { scionKeeping } from '../../trade/facts/index.ts'
 import { type CultivarId, cultivarWriting, MotherId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
-import { entriesAbout } from './entries.ts'
+import { entriesAbout, shownEntry } from './entries.ts'
 import { holdRow } from './holds.ts'
 import { motherRow } from './mothers.ts'
 import { queryRow } from './queries.ts'
@@ -50,7 +50,7 @@ export const motherView = (memory: NurseryMemory, id: string, today: string): Mo
     })),
     observations: [...state.observations],
     lots: lots
-      .map(({ id: lot, material, on, number, used, discarded, stored, goodUntil }) => ({
+      .map(({ id: lot, material, on, number, used, discarded, stored, goodUntil, entries }) => ({
         lot,
         material,
         on,
@@ -58,6 +58,7 @@ export const motherView = (memory: NurseryMemory, id: string, today: string): Mo
         left: Math.max(0, number - used - discarded),
         stored,
         goodUntil,
+        entries: memory.entries(entries).map(entry => shownEntry(memory, entry)),
       }))
       .filter(({ left }) => left > 0)
       .sort((a, b) => (a.on < b.on ? -1 : 1)),
@@ -65,6 +66,9 @@ export const motherView = (memory: NurseryMemory, id: string, today: string): Mo
     season: [...new Set(mother.gives.map(({ material }) => material))].map(material => ({
       material,
       ...givenInSeason(mother.gives, state.given, material, today),
+      givenBy: state.given
+        .filter(one => givenInSeason(mother.gives, [one], material, today).given > 0)
+        .map(({ entry }) => entry),
     })),
     licence: licenceRow(nursery, mother.cultivar, today),
     holds: (heldMothers(nursery).get(mother.id) ?? []).map(hold => holdRow(memory, hold)),

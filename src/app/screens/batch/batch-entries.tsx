@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { EntryList } from '../../parts/entry-list.tsx'
-import type { Asking } from './drill.tsx'
+import type { Asking } from './asking.ts'
 
 /** All that was said of a batch; or only what stands behind one of its numbers. */
 export function BatchEntries({

@@ -11,10 +11,11 @@ import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
+import type { Asking } from './asking.ts'
 import { type DeedKind, NEAR_DEEDS } from './batch-deed.ts'
+import { BatchDrill } from './batch-drill.tsx'
 import { DeedLeaf } from './deed-leaf.tsx'
 import { DeedMenu } from './deed-menu.tsx'
-import { type Asking, Drill } from './drill.tsx'
 
 export function BatchHead({
   view,
@@ -51,7 +52,7 @@ export function BatchHead({
               days: format.number(daysBetween(row.startedOn, names.nursery?.today ?? deviceDay())),
               protocol: names.protocol(row.protocol),
             })}{' '}
-            <Drill
+            <BatchDrill
               number="standing"
               says={t('batch.standing', { number: format.number(row.standing) })}
               onAsk={onAsk}
@@ -59,7 +60,7 @@ export function BatchHead({
             {row.finished > 0 && (
               <>
                 ,{' '}
-                <Drill
+                <BatchDrill
                   number="finished"
                   says={t('batch.finished', { number: format.number(row.finished) })}
                   onAsk={onAsk}
@@ -69,7 +70,7 @@ export function BatchHead({
             {row.lost > 0 && (
               <>
                 ,{' '}
-                <Drill
+                <BatchDrill
                   number="lost"
                   says={t('batch.lost', { number: format.number(row.lost) })}
                   onAsk={onAsk}

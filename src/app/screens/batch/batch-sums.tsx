@@ -2,7 +2,8 @@ import { useTranslation } from 'react-i18next'
 import { BATCH_SUMS, type BatchView } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.ts'
 import { useFormat } from '../../text/use-format.ts'
-import { type Asking, Drill } from './drill.tsx'
+import type { Asking } from './asking.ts'
+import { BatchDrill } from './batch-drill.tsx'
 
 /** The first of the sums say what came in; the rest add up to as many. */
 const CAME = 4
@@ -24,7 +25,7 @@ export function BatchSums({
         .filter(sum => view.sums[sum] > 0)
         .map(sum => (
           <li key={sum}>
-            <Drill
+            <BatchDrill
               number={sum}
               says={t(`batch.sums.${sum}`, { number: format.number(view.sums[sum]) })}
               onAsk={onAsk}

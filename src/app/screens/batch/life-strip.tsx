@@ -2,7 +2,8 @@ import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.ts'
 import { useFormat } from '../../text/use-format.ts'
-import { type Asking, Drill } from './drill.tsx'
+import type { Asking } from './asking.ts'
+import { BatchDrill } from './batch-drill.tsx'
 
 /** A batch's life as a strip of steps: as tall as the number that came in, narrowing by what was lost. */
 export function LifeStrip({
@@ -45,7 +46,7 @@ export function LifeStrip({
                 <p className="small">
                   {(['entered', 'left', 'lost'] as const).map(did => (
                     <span key={did} className="life-number">
-                      <Drill
+                      <BatchDrill
                         number={`${did} ${step.step}`}
                         says={t(`batch.stepDid.${did}`, { number: format.number(step[did]) })}
                         onAsk={onAsk}

@@ -8,11 +8,13 @@ import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { Drill } from '../../parts/drill.tsx'
 import { EntryList } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import { ChangeMother } from './change-mother.tsx'
+import type { EntriesAsked } from './entries-asked.ts'
 import { LabResult } from './lab-result.tsx'
 import { MotherDeed } from './mother-deed.tsx'
 import { MotherHealth } from './mother-health.tsx'
@@ -39,6 +41,7 @@ function Detail({ view }: { readonly view: MotherView }) {
   const names = useNames()
   const today = names.nursery?.today ?? deviceDay()
   const [doing, setDoing] = useState<Doing | null>(null)
+  const [asking, setAsking] = useState<EntriesAsked | null>(null)
   const close = () => setDoing(null)
   const { row } = view
   const { mother } = row
@@ -89,8 +92,19 @@ function Detail({ view }: { readonly view: MotherView }) {
           {t('mothers.change')}
         </Button>
       </div>
-      <MotherGives view={view} />
-      <WoodInHand lots={view.lots} today={today} />
+      <MotherGives view={view} onAsk={setAsking} />
+      <WoodInHand lots={view.lots} today={today} onAsk={setAsking} />
+      {asking !== null && (
+        <section aria-live="polite">
+          <div className="row">
+            <h3>{t('batch.behind', { says: asking.says })}</h3>
+            <Button className="quiet" onPress={() => setAsking(null)}>
+              {t('common.close')}
+            </Button>
+          </div>
+          <EntryList entries={asking.entries} />
+        </section>
+      )}
       <MotherHealth view={view} />
       <MotherOrigin view={view} today={today} />
       {view.licence !== null && <LicenceTally row={view.licence} today={today} />}
@@ -116,7 +130,13 @@ function Detail({ view }: { readonly view: MotherView }) {
   )
 }
 
-function MotherGives({ view }: { readonly view: MotherView }) {
+function MotherGives({
+  view,
+  onAsk,
+}: {
+  readonly view: MotherView
+  readonly onAsk: (asked: EntriesAsked) => void
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   return (
@@ -124,7 +144,7 @@ function MotherGives({ view }: { readonly view: MotherView }) {
       <h3>{t('mothers.gives')}</h3>
       {view.season.length === 0 && <p className="soft">{t('mothers.givesNothing')}</p>}
       <ul className="gives">
-        {view.season.map(({ material, season, given, mayGive }) => {
+        {view.season.map(({ material, season, given, mayGive, givenBy }) => {
           const left = Math.max(0, mayGive - given)
           const months = view.row.mother.gives
             .filter(one => one.material === material)
@@ -139,7 +159,18 @@ function MotherGives({ view }: { readonly view: MotherView }) {
                   season,
                   left: format.amount(left),
                 })}{' '}
-                <span className="soft small">{t('mothers.months', { months: format.months(months) })}</span>
+                <span className="soft small">{t('mothers.months', { months: format.months(months) })}</span>{' '}
+                {givenBy.length > 0 && (
+                  <Drill
+                    says={t('mothers.given', {
+                      given: format.amount(given),
+                      material: t(`trade.material.${material}`),
+                    })}
+                    onAsk={says =>
+                      onAsk({ says, entries: view.entries.filter(({ id }) => givenBy.includes(id)) })
+                    }
+                  />
+                )}
               </p>
               <span className="left-bar" aria-hidden="true">
                 <span style={{ inlineSize: `${mayGive > 0 ? (100 * left) / mayGive : 0}%` }} />

@@ -4,12 +4,22 @@ import { useTranslation } from 'react-i18next'
 import type { LotRow } from '../../../api/index.ts'
 import { say } from '../../data/say.ts'
 import { useDone } from '../../parts/done.tsx'
+import { Drill } from '../../parts/drill.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 import { useFormat } from '../../text/use-format.ts'
+import type { EntriesAsked } from './entries-asked.ts'
 
 /** What was cut and is neither used nor thrown away. */
-export function WoodInHand({ lots, today }: { readonly lots: readonly LotRow[]; readonly today: string }) {
+export function WoodInHand({
+  lots,
+  today,
+  onAsk,
+}: {
+  readonly lots: readonly LotRow[]
+  readonly today: string
+  readonly onAsk: (asked: EntriesAsked) => void
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   const [going, setGoing] = useState<LotRow | null>(null)
@@ -22,7 +32,7 @@ export function WoodInHand({ lots, today }: { readonly lots: readonly LotRow[]; 
           <li key={lot.lot} className="row">
             <div>
               <p>
-                <b>{lot.lot}</b>:{' '}
+                <Drill says={lot.lot} onAsk={says => onAsk({ says, entries: lot.entries })} />:{' '}
                 {t('mothers.wood.line', {
                   left: format.amount(lot.left),
                   number: format.amount(lot.number),

@@ -16,6 +16,7 @@ export const mothers = {
   gives: 'What it may give',
   give: '{{left}} of {{may}} {{material}} left this year',
   givesNothing: 'It is not down to give anything.',
+  given: '{{given}} {{material}} given',
   months: 'in {{months}}',
   test: '{{test}}: {{result}}, {{day}}',
   testValid: 'valid until {{day}}',
