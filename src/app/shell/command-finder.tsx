@@ -60,6 +60,8 @@ function FinderLeaf({ onClose }: { readonly onClose: () => void }) {
         return void navigate({ to: '/species/$species', params: { species: id } })
       case 'method':
         return void navigate({ to: '/methods/$method', params: { method: id } })
+      case 'protocol':
+        return void navigate({ to: '/protocols/$protocol', params: { protocol: id } })
       case 'deed': {
         const theme = THEMES.find(name => id === `theme:${name}`)
         if (theme !== undefined) setTheme(theme)

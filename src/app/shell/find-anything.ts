@@ -2,7 +2,7 @@ import { folded } from '../data/folded.ts'
 
 export interface Findable {
   readonly id: string
-  readonly kind: 'screen' | 'deed' | 'batch' | 'order' | 'mother' | 'bench' | 'fruit' | 'method'
+  readonly kind: 'screen' | 'deed' | 'batch' | 'order' | 'mother' | 'bench' | 'fruit' | 'method' | 'protocol'
   readonly name: string
   /** Said beside the name; searched too. */
   readonly also: string

@@ -20,7 +20,10 @@ export function Shell() {
     const onKey = (event: KeyboardEvent): void => {
       const typing =
         event.target instanceof HTMLElement && event.target.closest('input, textarea, select') !== null
-      if ((event.key === 'k' && (event.ctrlKey || event.metaKey)) || (event.key === '/' && !typing)) {
+      if (
+        (event.key.toLowerCase() === 'k' && (event.ctrlKey || event.metaKey)) ||
+        (event.key === '/' && !typing)
+      ) {
         event.preventDefault()
         setFinding(true)
       }

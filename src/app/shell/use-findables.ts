@@ -91,6 +91,9 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
       ...(known?.allMethods() ?? []).map(
         ({ method, label }): Findable => ({ id: method, kind: 'method', name: label, also: '' }),
       ),
+      ...(nursery?.protocols ?? []).map(
+        ({ id, name }): Findable => ({ id, kind: 'protocol', name, also: '' }),
+      ),
     ],
     [t, format, nursery, batches, orders, mothers, fruits, known],
   )

@@ -40,18 +40,31 @@ const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1)
 const kindsOfTask = ['prepare', 'collect', 'start', 'count', 'work', 'advance', 'finish', 'dispatch'] as const
 const orderOf = ({ kindOfTask }: Task) => kindsOfTask.indexOf(kindOfTask)
 
-/** Trees that go out in the next weeks, once those of their kind that are finished in that week are. */
-function dispatchJobs({ season, solution, nursery }: Planned, ofBatches: readonly Job[]): Job[] {
+/**
+ * Trees that go out in the next weeks, once those of their kind that are finished in that week are. As many as were
+ * ordered: the number planned for differs by the margin, and one that the margin plans for nothing goes out when it is due.
+ */
+function dispatchJobs({ season, solution, nursery, margins }: Planned, ofBatches: readonly Job[]): Job[] {
+  const unplanned = season.orders.flatMap((order, o) =>
+    margins.plannedNumber[o]! > 0.5
+      ? []
+      : [{ order: o, kind: order.kinds[0]!.kind, week: Math.max(0, order.dueWeek), number: order.number }],
+  )
+  const planned = solution.deliveries.flatMap(delivery => {
+    const margin = margins.plannedNumber[delivery.order]!
+    return margin > 0.5
+      ? [{ ...delivery, number: (delivery.number * season.orders[delivery.order]!.number) / margin }]
+      : []
+  })
   const byOrder = grouped(
-    solution.deliveries.filter(({ week }) => week < WEEKS_AHEAD),
+    [...planned, ...unplanned].filter(({ week }) => week < WEEKS_AHEAD),
     ({ order, week }) => `${order}\n${week}`,
   )
   return [...byOrder.values()].flatMap((of): Job[] => {
     const { order, week, kind } = of[0]!
     const id = season.orders[order]!.id
     const number = Math.round(of.reduce((sum, delivery) => sum + delivery.number, 0))
-    const most = Math.min(number, season.orders[order]!.number)
-    if (most <= 0) return []
+    if (number <= 0) return []
     const { id: kindId } = season.kinds[kind]!
     const finishing = ofBatches.findLast(
       ({ task }) =>
@@ -68,7 +81,7 @@ function dispatchJobs({ season, solution, nursery }: Planned, ofBatches: readonl
           kindOfTask: 'dispatch',
           order: id,
           kind: kindId,
-          number: most,
+          number,
         },
         ...(finishing ? { after: finishing.task.id } : {}),
         ...(asked ? { by: asked.due } : {}),

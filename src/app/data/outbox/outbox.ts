@@ -18,6 +18,8 @@ export interface OutboxStore {
 
 export interface OutboxState {
   readonly waiting: readonly Waiting[]
+  /** Those that the server took since the page was opened, the newest last: views may not show them yet. */
+  readonly lately: readonly Entry[]
   /** `away`: no server answered the last time it was tried. */
   readonly link: 'untried' | 'sending' | 'together' | 'away'
   /** This device would not keep an entry: full, or forbidden to store. */
@@ -25,6 +27,7 @@ export interface OutboxState {
 }
 
 const AT_ONCE = 200
+const LATELY = 500
 
 /**
  * What was said on this device and is not yet at the office: kept on the disk first, pushed in order, once each.
@@ -34,7 +37,7 @@ export const createOutbox = (
   store: OutboxStore,
   push: (entries: readonly Entry[]) => Promise<EntriesPushed>,
 ) => {
-  let state: OutboxState = { waiting: [], link: 'untried', notKept: null }
+  let state: OutboxState = { waiting: [], lately: [], link: 'untried', notKept: null }
   let sending: Promise<void> | null = null
   const listeners = new Set<() => void>()
   const become = (change: Partial<OutboxState>): void => {
@@ -54,8 +57,12 @@ export const createOutbox = (
         if (refused !== undefined) await store.replace({ ...refused, refused: refusal })
       }
       const no = new Set(answer.refused.map(({ index }) => index))
-      await store.remove(ready.filter((_, index) => !no.has(index)).map(({ place }) => place))
-      await reread()
+      const taken = ready.filter((_, index) => !no.has(index))
+      await store.remove(taken.map(({ place }) => place))
+      become({
+        waiting: await store.all(),
+        lately: [...state.lately, ...taken.map(({ entry }) => entry)].slice(-LATELY),
+      })
       become({ link: 'together' })
     }
   }

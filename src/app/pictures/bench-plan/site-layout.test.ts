@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { Bench } from '../../../record/index.ts'
-import { layOutSite } from './site-layout.ts'
+import { layOutSite, nameWithin } from './site-layout.ts'
 
 const bench = (id: string, length: number, width: number, at?: readonly [number, number]): Bench =>
   ({
@@ -32,4 +32,15 @@ test('benches without a place stand in rows and never on another', () => {
     [0, 7],
     [0, 16],
   ])
+})
+
+test('a name ends before the next one on its line begins, and says that it was cut', () => {
+  const next = [
+    { x: 72, y: 10 },
+    { x: 20, y: 60 },
+  ]
+  expect(nameWithin('Mist bed 1', { x: 0, y: 0 }, next, 400)).toBe('Mist bed 1')
+  expect(nameWithin('Healing tent', { x: 0, y: 0 }, next, 400)).toBe('Healing…')
+  expect(nameWithin('Healing tent', { x: 0, y: 50 }, next, 400)).toBe('')
+  expect(nameWithin('Healing tent', { x: 330, y: 0 }, next, 400)).toBe('Healing…')
 })

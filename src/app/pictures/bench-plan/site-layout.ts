@@ -17,6 +17,20 @@ export interface SiteLayout {
 }
 
 const AISLE = 4
+const LINE = 16
+const LETTER = 7.2
+
+/** A name cut to the room that its line has before the next one on it begins; all in pixels. */
+export const nameWithin = (
+  name: string,
+  at: { readonly x: number; readonly y: number },
+  others: readonly { readonly x: number; readonly y: number }[],
+  width: number,
+): string => {
+  const next = others.filter(({ x, y }) => x > at.x && Math.abs(y - at.y) < LINE).map(({ x }) => x)
+  const letters = Math.floor((Math.min(width, ...next) - at.x) / LETTER)
+  return name.length <= letters ? name : letters < 4 ? '' : `${name.slice(0, letters - 2).trimEnd()}…`
+}
 
 /** The nursery in metres: benches where they stand; those without a place beneath, in rows. */
 export const layOutSite = (

@@ -7,7 +7,7 @@ import './bench-plan.css'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
 import { sizeOf } from './bench-picture.tsx'
-import { layOutSite } from './site-layout.ts'
+import { layOutSite, nameWithin } from './site-layout.ts'
 
 /** The whole nursery to scale: each bench filled as far as it is used. */
 export function SitePicture({
@@ -48,7 +48,8 @@ export function SitePicture({
       })}
     >
       {width => {
-        const scale = Math.min((width - 4) / site.width, 520 / site.height)
+        const scale = Math.min((width - 4) / site.width, 680 / site.height)
+        const pixels = site.places.map(place => ({ x: 2 + place.x * scale, y: 18 + place.y * scale }))
         const least = 22
         return (
           <svg width={width} height={site.height * scale + 34} role="group" aria-label={t('benches.plan')}>
@@ -79,6 +80,7 @@ export function SitePicture({
                     onChoose(place.id)
                   }}
                 >
+                  <title>{bench.name}</title>
                   <rect x={x} y={y} width={w} height={h} className="site-bench" />
                   <rect
                     x={x + 1}
@@ -90,11 +92,13 @@ export function SitePicture({
                   <text
                     x={x}
                     y={y - 5}
-                    className={isOver ? 'warn' : place.id === chosen ? 'strong' : undefined}
+                    className={
+                      isOver ? 'site-name warn' : place.id === chosen ? 'site-name strong' : 'site-name'
+                    }
                   >
-                    {width >= 640 && `${bench.name} `}
                     {isOver && '▴ '}
-                    {format.share(share)}
+                    {format.share(share)}{' '}
+                    {nameWithin(bench.name, { x: x + (isOver ? 52 : 38), y }, pixels, width)}
                   </text>
                 </g>
               )

@@ -79,7 +79,12 @@ export function BatchHead({
             )}
             {row.benches.length > 0 && <>; {format.list(row.benches.map(id => names.bench(id)))}</>}.
           </p>
-          <p className="soft small">{t('batch.identity', { identity: view.identity })}</p>
+          <p className="soft small">
+            {t('batch.identity', { identity: view.identity })} ·{' '}
+            <Link to="/methods/$method" params={{ method: row.method }}>
+              {t('batch.method')}
+            </Link>
+          </p>
           {row.onHold && <p className="warn strong">{t('batch.hold')}</p>}
           {view.holds.length > 0 && <HoldList holds={view.holds} />}
           {unsent > 0 && (

@@ -45,7 +45,11 @@ export function NeedsLook() {
             </Link>
           </li>
         )}
-        {(counts?.holds ?? 0) > 0 && <li>{t('work.look.holds', shown(counts!.holds))}</li>}
+        {(counts?.holds ?? 0) > 0 && (
+          <li>
+            <Link to="/checks">{t('work.look.holds', shown(counts!.holds))}</Link>
+          </li>
+        )}
         {waits && (
           <li>
             <Link to="/season">{t('work.look.accept')}</Link>
@@ -56,9 +60,11 @@ export function NeedsLook() {
             <Link to="/season">{t('work.look.stale', shown(planned!.entriesSince))}</Link>
           </li>
         )}
-        {counts?.queries === 0 && unsure === 0 && !waits && (
-          <li className="soft">{t('work.look.nothing')}</li>
-        )}
+        {counts?.queries === 0 &&
+          counts.holds === 0 &&
+          unsure === 0 &&
+          !waits &&
+          (planned?.entriesSince ?? 0) === 0 && <li className="soft">{t('work.look.nothing')}</li>}
       </ul>
       <Watched />
       {closing.length > 0 && (

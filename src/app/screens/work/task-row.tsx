@@ -35,7 +35,10 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
         {task.method === null ? (
           <span className="task-dot" aria-hidden="true" />
         ) : (
-          <Mark mark={markOfMethod(task.method)} size={38} />
+          <Link to="/methods/$method" params={{ method: task.method }} className="task-method">
+            <Mark mark={markOfMethod(task.method)} size={38} />
+            <span className="unseen">{t('work.method')}</span>
+          </Link>
         )}
         <div className="task-what">
           <p className="strong">

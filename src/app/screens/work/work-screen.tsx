@@ -12,6 +12,7 @@ import { weekAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
 import './work.css'
 import { DaySheet } from './day-sheet.tsx'
+import { doneHere } from './done-here.ts'
 import { FirstRun } from './first-run.tsx'
 import { NeedsLook } from './needs-look.tsx'
 import { walkingOrder } from './walking-order.ts'
@@ -27,7 +28,7 @@ export function WorkScreen() {
   const navigate = route.useNavigate()
   const work = useQuery(look.work(asked))
   const { data: planned } = useQuery(look.plan())
-  const { waiting } = useOutbox()
+  const { waiting, lately } = useOutbox()
   const { start, running } = useJob()
   const { nursery } = names
 
@@ -38,11 +39,10 @@ export function WorkScreen() {
     <Asked query={work} what={t('shell.screens.work')}>
       {list => {
         const tasks = person === '' ? list.tasks : list.tasks.filter(task => task.person === person)
-        const sent = new Set(list.done)
+        const here = doneHere([...lately, ...waiting.map(({ entry }) => entry)])
+        const sent = new Set([...list.done, ...[...doneHere(lately)].filter(task => here.has(task))])
         const stopped = new Set(list.stopped)
-        const unsent = new Set(
-          waiting.flatMap(({ entry: { body } }) => (body.kind === 'task-done/1' ? [body.task] : [])),
-        )
+        const unsent = here
         const days = walkingOrder(tasks, names.benches)
         const done = tasks.filter(({ id }) => sent.has(id) || unsent.has(id)).length
         const go = (week: string | undefined) => void navigate({ search: was => ({ ...was, week }) })

@@ -5,6 +5,7 @@ export const batch = {
   standing: '{{number}} standing',
   finished: '{{number}} finished',
   lost: '{{number}} lost',
+  method: 'How it is done',
   identity: 'Identity: {{identity}}',
   doubt: 'The name is in doubt.',
   hold: 'On hold: nothing leaves, nothing is taken.',

@@ -29,6 +29,7 @@ export const shell = {
     bench: 'bench',
     fruit: 'fruit',
     method: 'method',
+    protocol: 'protocol',
     deed: 'do',
   },
   theme: 'Theme',

@@ -28,6 +28,7 @@ export const work = {
   keep: 'Keep',
   leave: 'Not yet',
   count: 'Count',
+  method: 'How it is done',
   routine_one: '{{shown}} batch',
   routine_other: '{{shown}} batches',
   routineTick: 'All done: {{task}}',

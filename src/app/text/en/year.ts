@@ -10,7 +10,7 @@ export const year = {
   always: 'the whole year',
   never: 'no months given',
   condition: 'Condition: {{condition}}',
-  basis: '{{basis}}',
+  basis: 'Basis: {{basis}}',
   wheel: 'Windows over the year',
   none: 'No protocol is in use yet.',
 } as const
