@@ -50,15 +50,19 @@ const looks: readonly (readonly [theme: string, width: number, look: (axe: AxeBu
   ],
   ['dark', 1280, axe => axe.withRules('color-contrast')],
   ['sunlight', 1280, axe => axe.withRules('color-contrast-enhanced')],
+  ['light', 390, axe => axe.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])],
   ['light', 320, axe => axe.withRules('target-size')],
 ]
+
+/** 640 is a window of 1280 at a zoom of 200 %; narrower ones are phones. Both ways of reading. */
+const windows = [640, 390, 320].flatMap(width => (['ltr', 'rtl'] as const).map(dir => ({ width, dir })))
 
 /**
  * axe (axe-core, rules after WCAG 2.2) reads each screen in place: opened once, then turned dark, to the sun, and
  * narrow, as the theme's switch and a smaller window do. Without frames in our pages it needs no second page to sum up.
  */
 test.for(screens)(
-  'axe finds no fault in %s on paper, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough; nothing runs over the side',
+  'axe finds no fault in %s on paper, wide or on a phone, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough; at a zoom of 200 % and on phones nothing runs over the side, read from the left or from the right',
   async screen => {
     const { page, problems } = opened
     const path = screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => known[what])
@@ -75,8 +79,15 @@ test.for(screens)(
       const { violations } = await look(new AxeBuilder({ page }).setLegacyMode()).analyze()
       for (const { id, nodes } of violations)
         faults.push(`${theme}, ${width} pixels: ${id} at ${nodes[0]?.target}: ${nodes[0]?.any[0]?.message}`)
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
-      if (over > 0) faults.push(`${theme}: ${over} pixels wider than the window of ${width}`)
+    }
+    for (const { width, dir } of windows) {
+      await page.setViewportSize({ width, height: 800 })
+      const over = await page.evaluate(async way => {
+        document.documentElement.dir = way
+        await new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(drawn)))
+        return document.documentElement.scrollWidth - innerWidth
+      }, dir)
+      if (over > 0) faults.push(`${dir}: ${over} pixels wider than the window of ${width}`)
     }
     expect([...faults, ...problems]).toEqual([])
   },
