@@ -5,7 +5,7 @@ import type { RatesCompared } from './compared-shapes.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
 import type { NeedsLook } from './look-shapes.ts'
-import type { CouldBePromised, WorkAgain } from './promise-shapes.ts'
+import type { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
 import type {
   BatchRow,
@@ -88,6 +88,8 @@ export const createClient = (base = '') => {
     work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
     promise: (asked: { kind: string; number: number; sure: number }) =>
       ask<CouldBePromised>(`/promise${query(asked)}`),
+    startMoved: (asked: { start: string; week: string; number: number }) =>
+      ask<StartMoved>(`/what-if/start${query(asked)}`),
     workAgain: (batch: string) => ask<WorkAgain | null>(`/batches/${encodeURIComponent(batch)}/again`),
     plan: () => ask<PlanState>('/plan'),
     startPlan: () => send<PlanJob>('/plan', 'POST'),

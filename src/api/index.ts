@@ -18,7 +18,7 @@ export {
 export { HoldRow } from './hold-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'
 export { NeedsLook } from './look-shapes.ts'
-export { CouldBePromised, WorkAgain } from './promise-shapes.ts'
+export { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'
 export {
   BatchRow,

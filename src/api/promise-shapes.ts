@@ -27,6 +27,18 @@ export const CouldBePromised = z
   .readonly()
 export type CouldBePromised = z.infer<typeof CouldBePromised>
 
+/** What a start in another week or of another number does to the orders that it can touch. */
+export const StartMoved = z
+  .object({
+    /** Whether it may begin in that week at all; if not, the chances are those without it. */
+    isOpen: z.boolean(),
+    orders: z
+      .array(z.object({ order: OrderId, before: z.number(), after: z.number() }).readonly())
+      .readonly(),
+  })
+  .readonly()
+export type StartMoved = z.infer<typeof StartMoved>
+
 /** What still takes in a counted batch, and whether to work its failed stocks again. */
 export const WorkAgain = z
   .object({

@@ -48,6 +48,7 @@ const season = createRoute({
       span: oneOf(text(said.span), '13', '26', '52', '104'),
       find: text(said.find),
       start: text(said.start),
+      tried: week(said.tried),
     }),
   component: lazyRouteComponent(() => import('./screens/season/season-screen.tsx'), 'SeasonScreen'),
 })

@@ -1,6 +1,7 @@
 import { createRoute, z } from '@hono/zod-openapi'
+import { WeekText } from '../../planning/index.ts'
 import { BatchId, KindId } from '../../trade/index.ts'
-import { CouldBePromised, WorkAgain } from '../promise-shapes.ts'
+import { CouldBePromised, StartMoved, WorkAgain } from '../promise-shapes.ts'
 import { Refusal } from '../shapes.ts'
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
@@ -27,6 +28,25 @@ export const promiseRoutes = {
       200: json(
         CouldBePromised,
         'What could be promised of a kind beside all orders: by week, and the earliest week for a number',
+      ),
+      400: refused,
+      404: refused,
+    },
+  }),
+  startMoved: createRoute({
+    method: 'get',
+    path: '/api/what-if/start',
+    request: {
+      query: z.object({
+        start: z.string().min(1).openapi({ description: 'A start of the latest plan' }),
+        week: WeekText,
+        number: z.coerce.number().int().min(0).max(1_000_000),
+      }),
+    },
+    responses: {
+      200: json(
+        StartMoved,
+        'What a start in another week or of another number does to the orders that it can touch; nothing is kept',
       ),
       400: refused,
       404: refused,

@@ -10,7 +10,17 @@ export const hearServer = (queries: QueryClient): (() => void) => {
     queries.setQueryData<PlanState>(['plan'], was => (was === undefined ? was : { ...was, job }))
     if (job.state === 'running' || finished === job.id) return
     finished = job.id
-    for (const view of ['plan', 'orders', 'work', 'batch', 'benches', 'needs-look', 'promise', 'work-again'])
+    for (const view of [
+      'plan',
+      'orders',
+      'work',
+      'batch',
+      'benches',
+      'needs-look',
+      'promise',
+      'work-again',
+      'what-if',
+    ])
       void queries.invalidateQueries({ queryKey: [view] })
   }
   return client.listen(event => {

@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { PlanState, ShownPlan } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import { couldBePromised, type Plan, workAgain } from '../../planning/index.ts'
+import { couldBePromised, type Plan, startMoved, workAgain } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 
@@ -44,6 +44,15 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
     const said = couldBePromised(memory.nursery(), plan, { kind, number, sure, today: served.today() })
     return said === null
       ? c.json(refusal('No such kind', `kind ${kind}`, 'Choose one of the nursery’s kinds.'), 404)
+      : c.json(said, 200)
+  })
+
+  app.openapi(routes.startMoved, c => {
+    const plan = plans.latest()
+    const asked = c.req.valid('query')
+    const said = plan && startMoved(memory.nursery(), plan, { ...asked, today: served.today() })
+    return said === null
+      ? c.json(refusal('No such start is planned', `start ${asked.start}`, 'Look at the plan again.'), 404)
       : c.json(said, 200)
   })
 

@@ -27,6 +27,8 @@ export interface PlacedStart {
 
 export interface StripLayout {
   readonly x: Scale
+  /** The week of the span, from 0, at a place on the drawing; the nearest for a place beside it. */
+  readonly weekAt: (x: number) => number
   readonly lane: number
   readonly top: number
   readonly height: number
@@ -82,6 +84,7 @@ export const layOutStrip = (
   const most = Math.max(1, ...rows.flatMap(row => row.starts.map(({ number }) => number)))
   return {
     x,
+    weekAt: place => Math.min(weeks - 1, Math.max(0, Math.floor((weeks * (place - left)) / (width - left)))),
     lane,
     top,
     left,

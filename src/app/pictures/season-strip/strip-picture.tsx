@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { MethodMark } from '../../../trade/index.ts'
+import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
 import './strip.css'
 import { Picture } from '../frame/picture.tsx'
@@ -24,6 +25,7 @@ export function StripPicture({
   first,
   weeks,
   chosen,
+  tried,
   onChoose,
 }: {
   readonly title: string
@@ -32,7 +34,10 @@ export function StripPicture({
   readonly first: string
   readonly weeks: number
   readonly chosen: string | null
-  readonly onChoose: (start: string) => void
+  /** The week in which the chosen start is tried. */
+  readonly tried: string | null
+  /** A start, and the week into which it was dragged. */
+  readonly onChoose: (start: string, tried: string | undefined) => void
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -51,6 +56,12 @@ export function StripPicture({
     const from = (event.target as Element).getAttribute('data-start')
     if (way === undefined || from === null) return
     event.preventDefault()
+    if (event.shiftKey && way[0] === 0) {
+      const start = rows.flatMap(row => row.starts).find(({ id }) => id === from)!
+      const week = weekAfter(from === chosen && tried !== null ? tried : start.week, way[1])
+      if (weeksBetween(first, week) >= 0 && weeksBetween(first, week) < weeks) onChoose(from, week)
+      return
+    }
     const discs = [...event.currentTarget.querySelectorAll<SVGElement>('[data-start]')]
     const here = discs.find(disc => disc.getAttribute('data-start') === from)
     if (here === undefined) return
@@ -148,17 +159,30 @@ export function StripPicture({
                         aria-label={`${row.name}: ${t('pictures.season.start', { number: format.number(start.number), week: weekText(start.week) })}`}
                         aria-pressed={id === chosen}
                         className="strip-start"
-                        onClick={() => onChoose(id)}
+                        onPointerDown={event => event.currentTarget.setPointerCapture(event.pointerId)}
+                        onClick={event => event.detail === 0 && onChoose(id, undefined)}
+                        onPointerUp={event => {
+                          const box = event.currentTarget.ownerSVGElement!.getBoundingClientRect()
+                          const at = layout.weekAt(event.clientX - box.left)
+                          const moved = Math.abs(event.clientX - box.left - x) > Math.max(11, r)
+                          onChoose(id, moved ? weekAfter(first, at) : undefined)
+                        }}
                         onKeyDown={event => {
                           if (event.key !== 'Enter' && event.key !== ' ') return
                           event.preventDefault()
-                          onChoose(id)
+                          onChoose(id, undefined)
                         }}
                         onPointerEnter={() => setHovered(id)}
                         onPointerLeave={() => setHovered(null)}
                         onFocus={() => setHovered(id)}
                         onBlur={() => setHovered(null)}
                       >
+                        {id === chosen && tried !== null && tried !== start.week && (
+                          <path
+                            d={`M${x} ${y}H${layout.x(weeksBetween(first, tried) + 0.5)}m0 -8v16`}
+                            className="strip-tried"
+                          />
+                        )}
                         <circle cx={x} cy={y} r={Math.max(11, r)} className="strip-touch" />
                         <circle
                           cx={x}

@@ -10,7 +10,7 @@ import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.ts'
 import { BenchDeeds } from './bench-deeds.tsx'
-import './benches.css'
+import '../../parts/week-slider.css'
 
 const route = getRouteApi('/benches')
 const WEEKS_AHEAD = 78

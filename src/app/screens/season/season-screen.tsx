@@ -39,6 +39,8 @@ export function SeasonScreen() {
               </p>
             </div>
           )
+        const onTry = (tried: string) =>
+          void navigate({ search: was => ({ ...was, tried }), replace: true, resetScroll: false })
         const chosen = plan.starts.find(({ id }) => id === search.start)
         return (
           <div className="stack">
@@ -46,16 +48,27 @@ export function SeasonScreen() {
             <SeasonStrip
               plan={plan}
               chosen={search.start ?? null}
-              onChoose={id =>
-                void navigate({ search: was => ({ ...was, start: id }), replace: true, resetScroll: false })
+              tried={search.tried ?? null}
+              onChoose={(start, tried) =>
+                void navigate({
+                  search: was => ({ ...was, start, tried }),
+                  replace: true,
+                  resetScroll: false,
+                })
               }
             />
             {chosen !== undefined && (
               <StartDetail
                 plan={plan}
                 start={chosen}
+                tried={search.tried ?? chosen.week}
+                onTry={onTry}
                 onClose={() =>
-                  void navigate({ search: ({ start: _, ...was }) => was, replace: true, resetScroll: false })
+                  void navigate({
+                    search: ({ start: _, tried: __, ...was }) => was,
+                    replace: true,
+                    resetScroll: false,
+                  })
                 }
               />
             )}

@@ -18,11 +18,13 @@ const SPANS = ['13', '26', '52', '104'] as const
 export function SeasonStrip({
   plan,
   chosen,
+  tried,
   onChoose,
 }: {
   readonly plan: ShownPlan
   readonly chosen: string | null
-  readonly onChoose: (start: string) => void
+  readonly tried: string | null
+  readonly onChoose: (start: string, tried: string | undefined) => void
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -101,6 +103,7 @@ export function SeasonStrip({
           first={first}
           weeks={weeks}
           chosen={chosen}
+          tried={tried}
           onChoose={onChoose}
         />
       )}

@@ -9,15 +9,20 @@ import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.ts'
+import { WhatIf } from './what-if.tsx'
 
 /** One start of the plan: how many, from what, where, by whom, and for whom. */
 export function StartDetail({
   plan,
   start,
+  tried,
+  onTry,
   onClose,
 }: {
   readonly plan: ShownPlan
   readonly start: PlannedStart
+  readonly tried: string
+  readonly onTry: (week: string) => void
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
@@ -123,6 +128,14 @@ export function StartDetail({
           )}
         </dl>
         <p className="soft small">{t('season.start.cost', { cost: format.money(start.cost) })}</p>
+        <WhatIf
+          key={start.id}
+          start={start}
+          first={plan.firstWeek}
+          weeks={plan.weeks}
+          tried={tried}
+          onTry={onTry}
+        />
       </div>
     </section>
   )

@@ -79,4 +79,15 @@ export const season = {
     forStarts_other: 'Rootstocks for {{shown}} later starts.',
     cost: 'Costs {{cost}} in all.',
   },
+  whatIf: {
+    title: 'What if it were begun otherwise?',
+    week: 'In',
+    number: 'How many',
+    back: 'As planned',
+    hint: 'Drag its disc on the strip, or move it there with Shift and an arrow key.',
+    shut: 'It may not begin in that week: these are the chances without it.',
+    same: 'No order’s chance changes.',
+    basis:
+      'From 500 simulated seasons; everything else stays as planned, and room and hands are not looked at. Nothing is kept.',
+  },
 } as const

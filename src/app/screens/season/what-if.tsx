@@ -1,0 +1,113 @@
+import { keepPreviousData, useQuery } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { useState } from 'react'
+import { Button, Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { PlannedStart } from '../../../planning/index.ts'
+import { look } from '../../data/queries.ts'
+import { Asked } from '../../parts/asked.tsx'
+import { Field } from '../../parts/field.tsx'
+import '../../parts/week-slider.css'
+import { weekAfter, weeksBetween } from '../../text/format.ts'
+import { useFormat } from '../../text/use-format.ts'
+
+const SHOWN_AT_LEAST = 0.005
+
+/** A start tried in another week, by slider, drag or key, or with another number: what it does to the orders, at once. */
+export function WhatIf({
+  start,
+  first,
+  weeks,
+  tried,
+  onTry,
+}: {
+  readonly start: PlannedStart
+  readonly first: string
+  readonly weeks: number
+  readonly tried: string
+  readonly onTry: (week: string) => void
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const [said, setSaid] = useState(String(start.number))
+  const number = Number(said)
+  const isNumber = said.trim() !== '' && Number.isInteger(number) && number >= 0
+  const isTried = tried !== start.week || number !== start.number
+  const answer = useQuery({
+    ...look.startMoved({ start: start.id, week: tried, number }),
+    enabled: isNumber && isTried,
+    placeholderData: keepPreviousData,
+  })
+  const weekSaid = (week: string) =>
+    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  return (
+    <div className="what-if stack">
+      <h3>{t('season.whatIf.title')}</h3>
+      <div className="what-if-asked">
+        <Slider
+          className="week-slider"
+          minValue={0}
+          maxValue={weeks - 1}
+          value={weeksBetween(first, tried)}
+          onChange={value => onTry(weekAfter(first, value as number))}
+        >
+          <div className="row">
+            <Label>{t('season.whatIf.week')}</Label>
+            <SliderOutput>{`${weekSaid(tried)}, ${format.weekDays(tried)}`}</SliderOutput>
+          </div>
+          <SliderTrack className="slider-track">
+            <SliderThumb className="slider-thumb" />
+          </SliderTrack>
+        </Slider>
+        <Field
+          label={t('season.whatIf.number')}
+          inputMode="numeric"
+          value={said}
+          wrong={isNumber ? undefined : t('work.needsNumber')}
+          onChange={setSaid}
+        />
+        <Button
+          className="plain"
+          isDisabled={!isTried}
+          onPress={() => {
+            setSaid(String(start.number))
+            onTry(start.week)
+          }}
+        >
+          {t('season.whatIf.back')}
+        </Button>
+      </div>
+      {isTried && isNumber ? (
+        <Asked query={answer} what={t('season.whatIf.title')}>
+          {({ isOpen, orders }) => {
+            const moved = orders
+              .filter(({ before, after }) => Math.abs(after - before) >= SHOWN_AT_LEAST)
+              .sort((a, b) => a.after - a.before - (b.after - b.before))
+            return (
+              <div aria-live="polite">
+                {!isOpen && <p className="warn">{t('season.whatIf.shut')}</p>}
+                {moved.length === 0 && <p>{t('season.whatIf.same')}</p>}
+                <ul className="what-if-orders">
+                  {moved.map(({ order, before, after }) => (
+                    <li key={order}>
+                      <Link to="/orders" search={{ order }}>
+                        {t('batch.after.chance', {
+                          order,
+                          before: format.share(before),
+                          after: format.share(after),
+                        })}
+                      </Link>
+                    </li>
+                  ))}
+                </ul>
+              </div>
+            )
+          }}
+        </Asked>
+      ) : (
+        <p className="soft small">{t('season.whatIf.hint')}</p>
+      )}
+      <p className="soft small">{t('season.whatIf.basis')}</p>
+    </div>
+  )
+}

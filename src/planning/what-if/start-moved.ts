@@ -1,0 +1,71 @@
+import type { Nursery } from '../../record/index.ts'
+import { weekNumber } from '../../science/index.ts'
+import type { OrderId } from '../../trade/index.ts'
+import type { Plan } from '../plan.ts'
+import { supplyOfPlan } from '../promise/starts-of-plan.ts'
+import { seasonOf } from '../reading/season-of.ts'
+import { partOfSeason } from '../replan/part-of-season.ts'
+import { componentsOf } from '../simulate/components.ts'
+import { orderChances } from '../simulate/outcome.ts'
+import { simulateSeasons } from '../simulate/simulate-seasons.ts'
+
+export interface MoveAsked {
+  /** A start of the plan. */
+  readonly start: string
+  readonly week: string
+  readonly number: number
+  readonly today: string
+}
+
+/** What a start in another week or of another number does to the orders that it can touch. */
+export interface StartMoved {
+  /** Whether it may begin in that week at all. */
+  readonly isOpen: boolean
+  /** By order that the start can touch, the chance that it is filled in time, with the plan as it is and as asked. */
+  readonly orders: readonly { readonly order: OrderId; readonly before: number; readonly after: number }[]
+}
+
+/** Enough for a chance to within 2 points; both run through the same seasons, so that their difference is sharper. */
+const SEASONS = 500
+const SEED = 20_260_101
+
+/**
+ * Nothing is planned anew: all other starts stay as they are, and room and hands are not looked at. Null where the plan has
+ * no such start to come.
+ */
+export function startMoved(
+  nursery: Nursery,
+  plan: Pick<Plan, 'starts' | 'bought'>,
+  asked: MoveAsked,
+): StartMoved | null {
+  const season = seasonOf(nursery, asked.today)
+  const from = plan.starts.find(({ id }) => id === asked.start)
+  const way = season.ways.find(
+    ({ kind, protocol }) => season.kinds[kind]!.id === from?.kind && protocol.id === from.protocol,
+  )
+  if (from === undefined || way === undefined) return null
+  const isOpen = way.open[weekNumber(asked.week) - season.firstWeek] === 1
+  const own = new Set(componentsOf(season).find(kinds => kinds.includes(way.kind)))
+  const part = partOfSeason(season, kind => own.has(kind))
+  const chances = (starts: Plan['starts']) => {
+    const supply = supplyOfPlan(season, { starts, bought: plan.bought })
+    const ofKinds = supply.starts.filter(start => own.has(season.ways[start.way]!.kind))
+    const bought = supply.bought.filter(({ kind }) => own.has(kind))
+    return orderChances(part, simulateSeasons(part, ofKinds, { from: 0, to: SEASONS, seed: SEED, bought }))
+  }
+  const before = chances(plan.starts)
+  const { week, number } = asked
+  const after = chances(
+    plan.starts.flatMap(start =>
+      start.id !== from.id ? [start] : isOpen ? [{ ...start, week, number }] : [],
+    ),
+  )
+  return {
+    isOpen,
+    orders: part.orders.map(({ id }, o) => ({
+      order: id,
+      before: before[o]!.chance,
+      after: after[o]!.chance,
+    })),
+  }
+}
