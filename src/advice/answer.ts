@@ -31,8 +31,8 @@ export interface WayAnswer {
   readonly fruitBy: readonly number[]
   /** Share of the trees that bear the wanted fruit, expected. */
   readonly trueShare: number
-  /** Seedlings to plant for nine chances of ten of at least one good one; null for trees that are true. */
-  readonly seedlingsForOneGood: number | null
+  /** Seedlings to plant for nine chances of ten of so many good ones; null for trees that are true. */
+  readonly seedlingsForGood: { readonly good: number; readonly plant: number } | null
   /** Crop of each year, expected; and all of it so far, with its spread. */
   readonly crop: readonly number[]
   readonly cropSoFar: YearlySpread
@@ -40,6 +40,8 @@ export interface WayAnswer {
   readonly standing: readonly number[]
   /** The same after ten winters, or at the end of the years looked at where they are fewer. */
   readonly survives: number
+  /** First year in which fewer than half still live as the wanted tree; null where more do to the end. */
+  readonly halfLostBy: number | null
   readonly price: number
   /** Trees, planting, stakes, partners, first-year losses, and reworking. */
   readonly spend: number

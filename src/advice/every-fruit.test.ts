@@ -200,3 +200,31 @@ test('every way compared is one that the facts know for the fruit', () => {
     for (const { way } of ask(species, { wouldRework: true }).ways)
       expect(wayOf(species, way.method), `${species.id} ${way.id}`).toBeDefined()
 })
+
+test('for more good seedlings more are planted, by the binomial: 22 for one and 38 for two at one in ten', () => {
+  // 1 − 0.9^22 = 0.902 and 1 − 0.9^21 = 0.891; P(at least 2 of 38) = 0.905, of 37 = 0.896. By hand.
+  const apple = allSpecies().find(({ id }) => id === 'apple')!
+  const plant = (trees: number) =>
+    of(
+      ask(apple, { wanted: 'any', amount: { kind: 'trees', trees }, set: { worthKeepingShare: 0.1 } }),
+      'seedling',
+    )[0]!.seedlingsForGood
+  expect(plant(1)).toEqual({ good: 1, plant: 22 })
+  expect(plant(2)).toEqual({ good: 2, plant: 38 })
+})
+
+test('half are lost by the first year in which fewer than half still stand, and never where more do', () => {
+  for (const species of allSpecies())
+    for (const climate of thirtyClimates.slice(6, 14))
+      for (const { standing, halfLostBy, way } of ask(species, { climate }).ways) {
+        if (halfLostBy === null)
+          expect(
+            standing.slice(1).every(share => share >= 0.5),
+            way.id,
+          ).toBe(true)
+        else {
+          expect(standing[halfLostBy]!, `${species.id} ${way.id}`).toBeLessThan(0.5)
+          expect(standing[halfLostBy - 1]!, `${species.id} ${way.id}`).toBeGreaterThanOrEqual(0.5)
+        }
+      }
+})

@@ -70,7 +70,7 @@ describe('the way that leads is the one the trade would hand to', () => {
     expect(formOf(answer, 'most fruit')).toBe('layered')
     expect(way(answer, 'layered').firstFruit.middle).toBeGreaterThan(5)
     expect(way(answer, 'seedling').trueShare).toBe(0)
-    expect(way(answer, 'seedling').seedlingsForOneGood).toBe(Number.POSITIVE_INFINITY)
+    expect(way(answer, 'seedling').seedlingsForGood?.plant).toBe(Number.POSITIVE_INFINITY)
   })
 
   test('5. an apple that one picks standing, in a small garden: on the dwarfing stock', () => {

@@ -115,11 +115,12 @@ function summed(
     firstFruit: first,
     fruitBy: fruitBy(courses, years),
     trueShare,
-    seedlingsForOneGood: seedlingsForOne(way, question, figures),
+    seedlingsForGood: seedlingsForGood(way, question, figures),
     crop,
     cropSoFar: yearlySpread(courses.map(({ crop }) => soFar(crop))),
     standing,
     survives: standing[Math.min(years, WINTERS)]!,
+    halfLostBy: halfLostBy(standing),
     price: costs.price,
     spend,
     presentValue: worth,
@@ -145,9 +146,24 @@ function fruitBy(courses: readonly Course[], years: number): readonly number[] {
 /** How sure to have at least one good seedling. */
 const SURE = 0.9
 
-function seedlingsForOne(way: TreeWay, question: Question, figures: TreeFigures): number | null {
+/** Where more trees are asked for, luck evens out, and one good one is told instead. */
+const MOST_GOOD = 100
+
+function seedlingsForGood(
+  way: TreeWay,
+  { amount, wanted }: Question,
+  figures: TreeFigures,
+): WayAnswer['seedlingsForGood'] {
   if (!way.fromSeed || way.reworkedInYear !== null) return null
-  const share = (question.wanted === 'named' ? figures.trueFromSeedShare : figures.worthKeepingShare).typical
-  if (share <= 0) return Number.POSITIVE_INFINITY
-  return share >= 1 ? 1 : seedlingsFor(1, { kind: 'known', share }, SURE)
+  const good = amount.kind === 'trees' && amount.trees <= MOST_GOOD ? amount.trees : 1
+  const share = (wanted === 'named' ? figures.trueFromSeedShare : figures.worthKeepingShare).typical
+  if (share <= 0) return { good, plant: Number.POSITIVE_INFINITY }
+  return { good, plant: share >= 1 ? good : seedlingsFor(good, { kind: 'known', share }, SURE) }
+}
+
+/** Years before planting do not count: nothing stands yet. */
+function halfLostBy(standing: readonly number[]): number | null {
+  const planted = standing.findIndex(share => share >= 0.5)
+  const lost = planted < 0 ? -1 : standing.findIndex((share, year) => year > planted && share < 0.5)
+  return lost < 0 ? null : lost
 }

@@ -29,7 +29,8 @@ export function MakingView({
   const nameOf = ({ way }: WayMade) => methodById(way.protocol.method).label
   const money = (value: number) => value.toLocaleString(format.locale, { maximumFractionDigits: 2 })
   const columns = [
-    'started',
+    'through',
+    'taken',
     'cost',
     'labour',
     'bench',
@@ -65,7 +66,8 @@ export function MakingView({
             <tbody>
               {made.map(one => {
                 const cells: Readonly<Record<(typeof columns)[number], string>> = {
-                  started: format.amount(one.one.started),
+                  through: format.share(one.through.middle),
+                  taken: money(one.one.taken),
                   cost: money(one.one.cost),
                   labour: t('whichTree.making.minutes', { minutes: format.amount(one.one.minutes) }),
                   bench: t('whichTree.making.metreWeeks', { amount: money(one.one.squareMetreWeeks) }),
@@ -90,6 +92,9 @@ export function MakingView({
                     {columns.map(column => (
                       <td key={column}>
                         {cells[column]}
+                        {column === 'through' && (
+                          <small>{format.shareRange(one.through.low, one.through.high)}</small>
+                        )}
                         {column === 'cost' && (
                           <small>
                             {t('whichTree.likely', { low: money(one.cost.low), high: money(one.cost.high) })}

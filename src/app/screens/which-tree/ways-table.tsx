@@ -7,6 +7,9 @@ import { bestOfColumns, type Says, sayLikely, sayMoney, sayYears } from './say-f
 
 const WINTERS = 10
 
+/** Across a round canopy of so many square metres. */
+const widthOf = (squareMetres: number): number => 2 * Math.sqrt(squareMetres / Math.PI)
+
 /** The ways side by side: the best of each column marked, what is beaten in everything greyed with its reason. */
 export function WaysTable({
   answer,
@@ -38,6 +41,7 @@ export function WaysTable({
   const cells = (
     one: WayAnswer,
   ): Readonly<Record<(typeof columns)[number], readonly [string, (string | undefined)?]>> => {
+    const money = (value: number) => value.toLocaleString(format.locale, { maximumSignificantDigits: 3 })
     const kg = (value: number) => t('whichTree.kg', { amount: format.amount(value) })
     const years = (value: number) => sayYears(says, value, ahead)
     return {
@@ -49,13 +53,22 @@ export function WaysTable({
         : [t('whichTree.never', number)],
       true: [
         one.trueShare >= 0.995 ? t('whichTree.yes') : format.share(one.trueShare),
-        one.seedlingsForOneGood === null
+        one.seedlingsForGood === null
           ? undefined
-          : Number.isFinite(one.seedlingsForOneGood)
-            ? t('whichTree.seedlings', { number: format.number(one.seedlingsForOneGood) })
+          : Number.isFinite(one.seedlingsForGood.plant)
+            ? t('whichTree.seedlings', {
+                count: one.seedlingsForGood.good,
+                good: format.number(one.seedlingsForGood.good),
+                number: format.number(one.seedlingsForGood.plant),
+              })
             : t('whichTree.neverTrue'),
       ],
-      lives: [format.share(one.survives)],
+      lives: [
+        format.share(one.survives),
+        one.halfLostBy === null
+          ? undefined
+          : t('whichTree.halfLost', { year: format.number(one.halfLostBy) }),
+      ],
       crop: [
         kg(one.cropSoFar.mean.at(-1)!),
         one.cropSoFar.high.at(-1)! > 0
@@ -66,11 +79,20 @@ export function WaysTable({
             )
           : undefined,
       ],
-      height: [format.length(one.stand.heightMetres)],
+      height: [
+        format.length(one.stand.heightMetres),
+        t('whichTree.wide', { width: format.length(widthOf(one.stand.canopyEach)) }),
+      ],
       spend: [sayMoney(says, one.spend)],
       worth: [
         sayMoney(says, one.presentValue.mean),
-        sayLikely(says, one.presentValue, value => sayMoney(says, value)),
+        [
+          sayLikely(says, one.presentValue, value => sayMoney(says, value)),
+          t('whichTree.worthToo', {
+            yearly: money(one.equivalentYearlyValue),
+            metre: money(one.presentValuePerSquareMetre),
+          }),
+        ].join('; '),
       ],
       payback: [
         one.payback === null
