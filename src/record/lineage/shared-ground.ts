@@ -43,14 +43,24 @@ interface BenchStays {
   readonly to: Int32Array
   /** The latest last day of a stay and all before it: it rises, so what ended too early is skipped by halving. */
   readonly latest: Int32Array
-  readonly span: readonly Span[]
+  /** The whole stay, as it is told where all of it was shared. */
+  readonly line: readonly SharedBench[]
+}
+
+/** What was cut on one day by one person; `place` is that of the batch, and -1 for a mother. */
+interface BladeDay {
+  readonly place: number[]
+  readonly lines: SharedBlade[]
 }
 
 interface Ground {
   readonly ids: readonly BatchId[]
   readonly placeOf: ReadonlyMap<string, number>
+  /** By place of the batch. */
+  readonly stays: readonly (readonly { readonly bench: BenchId; readonly span: Span }[])[]
+  readonly days: readonly (readonly BladeDay[])[]
   readonly benches: ReadonlyMap<BenchId, BenchStays>
-  readonly blades: ReadonlyMap<string, readonly SharedBlade[]>
+  readonly blades: ReadonlyMap<string, BladeDay>
 }
 
 const known = new WeakMap<Nursery['batches'], Ground>()
@@ -61,17 +71,20 @@ const known = new WeakMap<Nursery['batches'], Ground>()
  */
 export function sharedGround(nursery: Asked, refs: readonly Ref[]): SharedGround {
   const ground = groundOf(nursery)
-  const inside = new Set(refs.map(({ what, id }) => `${what} ${id}`))
   const insideBatch = new Uint8Array(ground.ids.length)
+  const insideMothers = new Set<string>()
   const spans = new Map<BenchId, Span[]>()
-  const bladeKeys = new Set<string>()
+  const days = new Set<BladeDay>()
   for (const ref of refs) {
-    for (const blade of bladesOf(nursery, ref)) bladeKeys.add(bladeKey(blade))
     const place = ref.what === 'batch' ? ground.placeOf.get(ref.id) : undefined
-    if (place === undefined) continue
+    if (place === undefined) {
+      if (ref.what === 'mother') insideMothers.add(ref.id)
+      for (const blade of bladesOf(nursery, ref)) days.add(ground.blades.get(bladeKey(blade))!)
+      continue
+    }
     insideBatch[place] = 1
-    for (const { bench, from, to } of nursery.batches.get(ref.id as BatchId)!.stays) {
-      const span = spanOf(from, to)
+    for (const day of ground.days[place]!) days.add(day)
+    for (const { bench, span } of ground.stays[place]!) {
       const list = spans.get(bench)
       if (list) list.push(span)
       else spans.set(bench, [span])
@@ -81,23 +94,31 @@ export function sharedGround(nursery: Asked, refs: readonly Ref[]): SharedGround
   for (const [bench, list] of spans) {
     const stays = ground.benches.get(bench)!
     for (const asked of merge(list)) {
-      for (let i = firstAtLeast(stays.latest, asked.from); i < stays.span.length; i++) {
+      for (let i = firstAtLeast(stays.latest, asked.from); i < stays.line.length; i++) {
         if (stays.from[i]! > asked.to) break
         const place = stays.batch[i]!
         if (insideBatch[place] || stays.to[i]! < asked.from) continue
-        const stay = stays.span[i]!
-        benches.push({
-          batch: ground.ids[place]!,
-          bench,
-          from: stay.from > asked.from ? stay.fromText : asked.fromText,
-          to: stay.to < asked.to ? stay.toText : asked.toText,
-        })
+        const stay = stays.line[i]!
+        const isFirst = stays.from[i]! < asked.from
+        const isLast = stays.to[i]! > asked.to
+        if (!isFirst && !isLast) benches.push(stay)
+        else
+          benches.push({
+            ...stay,
+            from: isFirst ? asked.fromText : stay.from,
+            to: isLast ? asked.toText : stay.to,
+          })
       }
     }
   }
-  const blades = [...bladeKeys]
-    .flatMap(key => ground.blades.get(key) ?? [])
-    .filter(({ ref }) => !inside.has(`${ref.what} ${ref.id}`))
+  const blades: SharedBlade[] = []
+  for (const { place, lines } of days) {
+    for (let i = 0; i < lines.length; i++) {
+      const line = lines[i]!
+      const isInside = place[i]! < 0 ? insideMothers.has(line.ref.id) : insideBatch[place[i]!] === 1
+      if (!isInside) blades.push(line)
+    }
+  }
   return { benches, blades }
 }
 
@@ -107,32 +128,40 @@ function groundOf(nursery: Asked): Ground {
   if (before) return before
   const ids = [...nursery.batches.keys()]
   const found = new Map<BenchId, { readonly place: number; readonly span: Span }[]>()
-  const blades = new Map<string, SharedBlade[]>()
-  const cut = (ref: Ref) => {
-    for (const { person, on } of bladesOf(nursery, ref)) {
+  const blades = new Map<string, BladeDay>()
+  const cut = (ref: Ref, place: number): BladeDay[] =>
+    [...bladesOf(nursery, ref)].map(({ person, on }) => {
       const key = bladeKey({ person, on })
-      const list = blades.get(key)
-      if (list) list.push({ ref, person, on })
-      else blades.set(key, [{ ref, person, on }])
-    }
-  }
-  for (const [place, id] of ids.entries()) {
-    for (const { bench, from, to } of nursery.batches.get(id)!.stays) {
-      const stay = { place, span: spanOf(from, to) }
-      const stays = found.get(bench)
-      if (stays) stays.push(stay)
-      else found.set(bench, [stay])
-    }
-    cut({ what: 'batch', id })
-  }
-  for (const id of nursery.mothers.keys()) cut({ what: 'mother', id })
-  const benches = new Map([...found].map(([bench, stays]) => [bench, sideBySide(stays)]))
-  const ground = { ids, placeOf: new Map(ids.map((id, place) => [id, place])), benches, blades }
+      const day = blades.get(key) ?? { place: [], lines: [] }
+      blades.set(key, day)
+      day.place.push(place)
+      day.lines.push({ ref, person, on })
+      return day
+    })
+  const days: BladeDay[][] = []
+  const stays = ids.map((id, place) => {
+    days.push(cut({ what: 'batch', id }, place))
+    return nursery.batches.get(id)!.stays.map(({ bench, from, to }) => {
+      const span = spanOf(from, to)
+      const list = found.get(bench)
+      if (list) list.push({ place, span })
+      else found.set(bench, [{ place, span }])
+      return { bench, span }
+    })
+  })
+  for (const id of nursery.mothers.keys()) cut({ what: 'mother', id }, -1)
+  const benches = new Map([...found].map(([bench, list]) => [bench, sideBySide(bench, ids, list)]))
+  const placeOf = new Map(ids.map((id, place) => [id, place]))
+  const ground = { ids, placeOf, stays, days, benches, blades }
   known.set(nursery.batches, ground)
   return ground
 }
 
-function sideBySide(stays: { readonly place: number; readonly span: Span }[]): BenchStays {
+function sideBySide(
+  bench: BenchId,
+  ids: readonly BatchId[],
+  stays: { readonly place: number; readonly span: Span }[],
+): BenchStays {
   stays.sort((a, b) => a.span.from - b.span.from)
   const to = Int32Array.from(stays, ({ span }) => span.to)
   const latest = to.slice()
@@ -142,7 +171,12 @@ function sideBySide(stays: { readonly place: number; readonly span: Span }[]): B
     from: Int32Array.from(stays, ({ span }) => span.from),
     to,
     latest,
-    span: stays.map(({ span }) => span),
+    line: stays.map(({ place, span: { fromText: from, toText: to } }) => ({
+      batch: ids[place]!,
+      bench,
+      from,
+      to,
+    })),
   }
 }
 
