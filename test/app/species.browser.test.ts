@@ -86,6 +86,11 @@ test('a fruit that is missing is added from one that is like it, can be asked ab
   await leaf.getByRole('button', { name: 'Add it' }).click()
   await page.getByRole('link', { name: /Medlar.*added by you/ }).click()
   await page.getByText('as of Pear').first().waitFor()
+  await page.getByRole('button', { name: 'Write a protocol from this' }).first().click()
+  await page
+    .getByRole('link', { name: /^Medlar: / })
+    .first()
+    .waitFor()
   await page.getByRole('link', { name: 'Which tree of it' }).click()
   await page.locator('.ways-table tbody tr').nth(1).waitFor()
   await page.getByText(/knows the built-in fruits only/).waitFor()

@@ -168,7 +168,7 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
           table('rootstocks.', t('species.groups.stocks'))}
       </section>
       {species.ways.map(way => (
-        <WayFacts key={way.method} species={species} way={way} sources={sources}>
+        <WayFacts key={way.method} species={species} given={given} way={way} sources={sources}>
           {table(`ways.${way.method}.`, way.method)}
         </WayFacts>
       ))}

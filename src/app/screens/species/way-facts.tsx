@@ -1,11 +1,14 @@
 import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
-import type { ReactNode } from 'react'
+import { type ReactNode, useMemo } from 'react'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import { methodById, type Species, type SpeciesWay } from '../../../trade/facts/index.ts'
+import { methodById, type Species, type SpeciesWay, starterProtocol } from '../../../trade/facts/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
+import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.ts'
+import { useDone } from '../../parts/done.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.ts'
 import { tellingRates } from '../methods/telling-rates.ts'
@@ -14,17 +17,20 @@ import { Statement } from './statement.tsx'
 /** One method as it is done with one fruit; beside the facts what the nursery's own batches taught. */
 export function WayFacts({
   species,
+  given,
   way,
   sources,
   children,
 }: {
   readonly species: Species
+  readonly given: Species
   readonly way: SpeciesWay
   readonly sources: readonly string[]
   readonly children: ReactNode
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const done = useDone()
   const { nursery } = useNames()
   const { data: rates } = useQuery(look.rates())
   const { method, importance, role, trueToType, counts, measured, mist, notes } = way
@@ -42,6 +48,13 @@ export function WayFacts({
         ids.has(row.kind),
     ),
   )
+  // As given, not as stated: what the nursery states follows into it, and leaves it again when it is struck.
+  const starter = useMemo(() => starterProtocol(method, given), [method, given])
+  const known = new Set<string>(nursery?.protocols.map(({ id }) => id))
+  const write = async () => {
+    const said = await say([{ kind: 'protocol-set/1', protocol: starter }])
+    done.tell(t('species.protocol.kept', { name: starter.name }), said)
+  }
   const isTrue =
     typeof trueToType === 'string'
       ? t('species.trueToType.depends', { depends: trueToType })
@@ -94,6 +107,22 @@ export function WayFacts({
               </Link>
             </span>
           ))}
+        </p>
+      )}
+      {protocols.length === 0 && nursery !== undefined && !known.has(starter.id) && (
+        <p>
+          <Button className="plain" onPress={() => void write()}>
+            {t('species.protocol.write')}
+          </Button>{' '}
+          <span className="soft small">{t('species.protocol.says')}</span>
+        </p>
+      )}
+      {protocols.length === 0 && known.has(starter.id) && (
+        <p className="small">
+          {t('species.groups.protocols')}:{' '}
+          <Link to="/protocols/$protocol" params={{ protocol: starter.id }}>
+            {starter.name}
+          </Link>
         </p>
       )}
       {measured.length > 0 && (

@@ -80,6 +80,11 @@ export const species = {
     yours: 'Your batches',
     protocols: 'Your protocols',
   },
+  protocol: {
+    write: 'Write a protocol from this',
+    says: 'Steps, days and shares as they stand here, to copy and change.',
+    kept: 'Written: {{name}}.',
+  },
   counts: 'The share counts: {{counts}}.',
   importance: { main: 'the main way', common: 'common', minor: 'seldom', experimental: 'experimental' },
   trueToType: { yes: 'true to type', no: 'not true to type', depends: 'true to type: {{depends}}' },
