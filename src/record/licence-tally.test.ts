@@ -51,6 +51,38 @@ test('trees begun, sent and due are told year by year; a split counts once, what
   expect(licenceTally(nursery, id, '2028-01-01')?.isOver).toBe(true)
 })
 
+test('trees worked over count in the year in which that was done, also where they were split off for it', () => {
+  const over = (batch: string, number: number, kindOfTree: string) =>
+    say('2026-02-01', { kind: 'reworked/1', batch, step: 'mist', number, kindOfTree, sources: [] })
+  const nursery = foldEntries([
+    ...exampleRegisters,
+    licensed,
+    say('2025-03-01', startOf('B1', 50, [], { kindOfTree: 'stock' })),
+    say('2026-01-10', {
+      kind: 'split/1',
+      batch: 'B1',
+      step: 'mist',
+      number: 10,
+      into: 'B2',
+      name: 'B2',
+      why: '',
+    }),
+    over('B2', 10, 'tree'),
+    // Working the same cultivar again makes no new tree of it; working another over leaves what was begun.
+    over('B2', 10, 'tree'),
+    say('2025-04-01', startOf('B3', 7)),
+    over('B3', 7, 'stock'),
+  ])
+  expect(licenceTally(nursery, id, '2026-05-04')).toMatchObject({
+    years: [
+      { year: 2025, begun: 7 },
+      { year: 2026, begun: 10 },
+    ],
+    left: 90,
+    alive: 10,
+  })
+})
+
 test('a cultivar that no one protects has no tally', () => {
   expect(licenceTally(foldEntries(exampleRegisters), id, '2026-05-04')).toBeNull()
 })

@@ -27,7 +27,8 @@ export interface LicenceTally {
 
 /**
  * Trees made of a protected cultivar, and what is due for them, by calendar year. A tree counts for every licensed
- * cultivar on it, its interstem's too. A batch split off is counted with the one that it was begun in.
+ * cultivar on it, its interstem's too. A batch split off is counted with the one that it was begun
+ * in, and a tree worked over in the year in which that was done.
  */
 export function licenceTally(nursery: Nursery, cultivar: CultivarId, today: string): LicenceTally | null {
   const licence = nursery.cultivars.get(cultivar)?.licence
@@ -48,8 +49,10 @@ export function licenceTally(nursery: Nursery, cultivar: CultivarId, today: stri
   }
   let alive = 0
   for (const batch of nursery.batches.values()) {
+    const began = batch.reworks[0]?.was ?? batch.kind
+    if (batch.splitFrom === null && carries.has(began)) yearOf(batch.startedOn).begun += batch.number
+    for (const { on, number, kind } of batch.reworks) if (carries.has(kind)) yearOf(on).begun += number
     if (!carries.has(batch.kind)) continue
-    if (batch.splitFrom === null) yearOf(batch.startedOn).begun += batch.number
     for (const { on, number } of batch.dispatched) yearOf(on).sent += number
     for (const { on, number } of batch.cameBack) yearOf(on).sent -= number
     alive += batch.finished

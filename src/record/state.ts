@@ -192,6 +192,13 @@ export interface Batch {
     readonly number: number
     readonly potLitres: number
   }[]
+  /** Worked over to a kind that it was not before. */
+  readonly reworks: readonly {
+    readonly on: Day
+    readonly number: number
+    readonly was: KindId
+    readonly kind: KindId
+  }[]
   readonly stays: readonly Stay[]
   /** Days on which a blade went through its plants, and whose. */
   readonly blades: readonly { readonly on: Day; readonly person: PersonId }[]

@@ -69,6 +69,7 @@ export function newDraft(
     calipers: [],
     grades: [],
     pottings: [],
+    reworks: [],
     stays: [],
     blades: [],
     entries: [],
