@@ -105,6 +105,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
       return {
         starts: chosenStarts(season, rounded.starts),
         bought: rounded.bought,
+        begun: rounded.starts,
         // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
         deliveries: bound.deliveries,
       }
@@ -119,7 +120,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   })
   solver.withMargins(margins)
   const relaxedPlan = sentInTheirDates(season, joined.atTrueCosts(isStopped))
-  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.starts, plan.bought)
+  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought)
   return {
     margins,
     relaxed: relaxedPlan,
@@ -133,6 +134,8 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
 
 interface RoundedPlan {
   readonly starts: readonly ChosenStart[]
+  /** The same as it was solved, not yet counted in whole plants. */
+  readonly begun: Solution['starts']
   readonly bought: Solution['bought']
   readonly deliveries: Solution['deliveries']
 }

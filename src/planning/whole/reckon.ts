@@ -31,6 +31,9 @@ export async function reckoned(
   }
 }
 
+/** Whole plants are counted: a start may be this much more or less than what was solved. */
+const ROUNDING = 1
+
 /** The same for starts that were planned in the nursery's room and fit but for rounding errors, against a bound that is known. */
 export async function reckonedAgainst(
   relaxed: Solution,
@@ -44,15 +47,16 @@ export async function reckonedAgainst(
     margins,
     besideStarts(season, [...starts, ...standingStarts(season)]),
   )
-  for (const held of [model, { ...model, capacities: [] }]) {
-    const solver = await openSolver(held)
-    try {
-      const solution = solvedWith(held, solver, starts, bought)
-      if (solution) return wholePlan(held, solution, relaxed)
-    } finally {
-      solver.dispose()
+  for (const held of [model, { ...model, capacities: [] }])
+    for (const within of [0, ROUNDING]) {
+      const solver = await openSolver(held)
+      try {
+        const solution = solvedWith(held, solver, starts, bought, within)
+        if (solution) return wholePlan(held, solution, relaxed)
+      } finally {
+        solver.dispose()
+      }
     }
-  }
   throw new Error('A plan of whole trays contradicts the rules of the season.')
 }
 
@@ -61,6 +65,7 @@ function solvedWith(
   solver: SeasonSolver,
   starts: readonly SeasonStart[],
   bought: Solution['bought'],
+  within = 0,
 ): Solution | null {
   const numberOf = new Map(starts.map(({ way, week, number }) => [way * season.weeks + week, number]))
   const numbers = Float64Array.from(
@@ -72,14 +77,22 @@ function solvedWith(
     const { smallestBatch, tray } = season.ways[wholeStarts[s]!.way]!
     return Math.min(1, number / Math.max(smallestBatch, tray))
   })
-  const fix = (columns: Int32Array, values: Float64Array) => solver.setColumnBounds(columns, values, values)
+  const fix = (columns: Int32Array, values: Float64Array, less = 0, more = less) =>
+    solver.setColumnBounds(
+      columns,
+      values.map(value => Math.max(0, value - less)),
+      values.map(value => (value > 0 ? value + more : value)),
+    )
   fix(
     Int32Array.from(wholeStarts, ({ column }) => column),
     numbers,
+    within,
   )
   fix(
     Int32Array.from(wholeStarts, ({ begun: column }) => column),
     begun,
+    within > 0 ? 1 : 0,
+    0,
   )
   const boughtOf = new Map(bought.map(({ kind, week, number }) => [kind * season.weeks + week, number]))
   fix(

@@ -21,6 +21,8 @@ export interface RoundInput {
 const SMALL_BESIDE_LARGEST = [0.5, 0.2]
 /** So much dearer a plan may be for fewer batches: one part in 500. Our choice: each has its label, card and counts. */
 const NEXT_TO_NOTHING = 0.002
+/** Of a part, so many batches are tried without. */
+const MOST_LEFT_OUT = 16
 /** Solves in which small batches may give way. */
 const JOINING_SOLVES = 3
 /** Rounds of fixing before all that is left is rounded up. */
@@ -95,7 +97,33 @@ function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Flo
     break
   }
   bindBegun(model, solver, begun)
-  return begun
+  return withoutDearBatches(model, solver, begun)
+}
+
+/**
+ * The smallest batches are left out one by one, each where the plan is cheaper without it: its plants are then begun with
+ * its neighbours, and its work and what a batch fewer is worth are saved.
+ */
+function withoutDearBatches(model: SeasonModel, solver: SeasonSolver, begun: Float64Array): Float64Array {
+  const { season, wholeStarts } = model
+  const fewer = Float64Array.from(begun)
+  let best = solver.solve()
+  const stands = new Set(standingStarts(season).map(({ way, week }) => way * season.weeks + week))
+  const sizeOf = (s: number) => best.columnValue[wholeStarts[s]!.column]!
+  const smallest = wholeStarts
+    .flatMap(({ way, week }, s) => (begun[s] === 1 && !stands.has(way * season.weeks + week) ? [s] : []))
+    .sort((a, b) => sizeOf(a) - sizeOf(b))
+    .slice(0, MOST_LEFT_OUT)
+  for (const s of smallest) {
+    const column = Int32Array.of(wholeStarts[s]!.begun)
+    solver.setColumnBounds(column, Float64Array.of(0), Float64Array.of(0))
+    const without = solver.solve()
+    if (without.outcome === 'optimal' && without.objective < best.objective) {
+      fewer[s] = 0
+      best = without
+    } else solver.setColumnBounds(column, Float64Array.of(1), Float64Array.of(1))
+  }
+  return fewer
 }
 
 function bindBegun({ wholeStarts }: SeasonModel, solver: SeasonSolver, begun: Float64Array): void {
