@@ -5,8 +5,9 @@ import type { Plan } from '../plan.ts'
 import { supplyOfPlan } from '../promise/starts-of-plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
 import { partOfSeason } from '../replan/part-of-season.ts'
+import type { Season } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
-import { orderChances } from '../simulate/outcome.ts'
+import { type OrderChance, orderChances } from '../simulate/outcome.ts'
 import { simulateSeasons } from '../simulate/simulate-seasons.ts'
 
 export interface MoveAsked {
@@ -28,6 +29,17 @@ export interface StartMoved {
 /** Enough for a chance to within 2 points; both run through the same seasons, so that their difference is sharper. */
 const SEASONS = 500
 const SEED = 20_260_101
+
+/** The chances of the plan as it is, by what the start can touch: asked again and again while a start is moved about. */
+const asPlanned = new WeakMap<Season, { readonly plan: object; readonly of: Map<string, OrderChance[]> }>()
+
+function knownOf(season: Season, plan: object): Map<string, OrderChance[]> {
+  const known = asPlanned.get(season)
+  if (known?.plan === plan) return known.of
+  const of = new Map<string, OrderChance[]>()
+  asPlanned.set(season, { plan, of })
+  return of
+}
 
 /**
  * Nothing is planned anew: all other starts stay as they are, and room and hands are not looked at. Null where the plan has
@@ -53,7 +65,10 @@ export function startMoved(
     const bought = supply.bought.filter(({ kind }) => own.has(kind))
     return orderChances(part, simulateSeasons(part, ofKinds, { from: 0, to: SEASONS, seed: SEED, bought }))
   }
-  const before = chances(plan.starts)
+  const known = knownOf(season, plan)
+  const touched = [...own].join(' ')
+  const before = known.get(touched) ?? chances(plan.starts)
+  known.set(touched, before)
   const { week, number } = asked
   const after = chances(
     plan.starts.flatMap(start =>

@@ -40,7 +40,7 @@ test('a name ends before the next one on its line begins, and says that it was c
     { x: 20, y: 60 },
   ]
   expect(nameWithin('Mist bed 1', { x: 0, y: 0 }, next, 400)).toBe('Mist bed 1')
-  expect(nameWithin('Healing tent', { x: 0, y: 0 }, next, 400)).toBe('Healing…')
+  expect(nameWithin('Healing tent', { x: 0, y: 0 }, next, 400)).toBe('Healing t…')
   expect(nameWithin('Healing tent', { x: 0, y: 50 }, next, 400)).toBe('')
   expect(nameWithin('Healing tent', { x: 330, y: 0 }, next, 400)).toBe('Healing…')
 })

@@ -18,7 +18,7 @@ export interface SiteLayout {
 
 const AISLE = 4
 const LINE = 16
-const LETTER = 7.2
+const LETTER = 6.4
 
 /** A name cut to the room that its line has before the next one on it begins; all in pixels. */
 export const nameWithin = (

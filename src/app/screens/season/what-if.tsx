@@ -78,7 +78,7 @@ export function WhatIf({
         </Button>
       </div>
       {isTried && isNumber ? (
-        <Asked query={answer} what={t('season.whatIf.title')}>
+        <Asked query={answer} what={t('season.whatIf.chances')}>
           {({ isOpen, orders }) => {
             const moved = orders
               .filter(({ before, after }) => Math.abs(after - before) >= SHOWN_AT_LEAST)

@@ -81,6 +81,7 @@ export const season = {
   },
   whatIf: {
     title: 'What if it were begun otherwise?',
+    chances: 'the chances of the orders',
     week: 'In',
     number: 'How many',
     back: 'As planned',
