@@ -76,7 +76,7 @@ export const shell = {
   noAnswerDetail: 'Nothing of this was seen on this device before. It will show when the server runs again.',
   firstRun: {
     title: 'An empty nursery',
-    says: 'Nothing is entered yet. Bring your own spreadsheets, or type the first order. The invented nursery is in a data folder of its own.',
+    says: 'Nothing is entered yet. Bring your own spreadsheets, or type the first order.',
     import: 'Bring spreadsheets',
     type: 'Type an order',
   },
