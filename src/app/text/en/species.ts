@@ -10,7 +10,7 @@ export const species = {
   stated_other: '{{shown}} figures of your own',
   firstFruit: 'Years to first fruit: {{clonal}}',
   firstFruitSeedling: 'Years to first fruit: {{clonal}}, of a seedling {{seedling}}',
-  bearsCold: 'Grown, it bears {{cold}}',
+  bearsCold: 'Cold that a grown tree survives: {{cold}}',
   links: { whichTree: 'Which tree of it', whichWay: 'Which way to make it', year: 'Its year' },
   add: {
     open: 'Add a fruit',
