@@ -69,6 +69,15 @@ const unheardOf: readonly object[] = [
     survival: { low: 0.1, typical: 0.2, high: 0.3, basis: 'set by the nursery' },
     why: 'seen',
   },
+  {
+    kind: 'fact-set/1',
+    species: 'none',
+    set: {
+      fact: 'orchard.chillHours',
+      value: { low: 500, typical: 800, high: 1000, basis: 'set by the nursery', sources: [] },
+    },
+    why: 'seen',
+  },
   { kind: 'mother-observed/1', mother: 'none', bbch: '65', health: '' },
   {
     kind: 'mother-tested/1',
@@ -145,7 +154,7 @@ const unheardOf: readonly object[] = [
 ]
 /** Entries that set up a thing name nothing else that could be missing but what the others above miss already. */
 const setUp =
-  /^(site|prices|settings|bench|person|cultivar|kind|protocol|mother)-set\/1$|^order-(placed|changed)\/1$/
+  /^(site|prices|settings|bench|person|cultivar|kind|protocol|species|mother)-set\/1$|^order-(placed|changed)\/1$/
 
 test('entries of every kind about things that nobody has told of are taken, and every view still answers', async () => {
   const kinds = Object.values(bodies).map(schema => schema.unwrap().shape.kind.value as string)

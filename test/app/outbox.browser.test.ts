@@ -12,11 +12,12 @@ test('50 notes made without the server wait in sight, outlive a reload, and go i
   const before = (await app.client.batch(row!.id)).entries.length
   const { page, context } = await app.open()
   await page.goto(`${app.address}/batches/${row!.id}`)
-  await page.getByRole('button', { name: 'Note' }).waitFor()
+  await page.getByRole('button', { name: 'Record something else' }).waitFor()
   await context.route('**/api/**', route => route.abort())
   const numbers = Array.from({ length: 50 }, (_, index) => index + 1)
   for (const number of numbers) {
-    await page.getByRole('button', { name: 'Note', exact: true }).click()
+    await page.getByRole('button', { name: 'Record something else' }).click()
+    await page.getByRole('menuitem', { name: 'Note' }).click()
     await page.getByLabel('Note', { exact: true }).fill(`note ${number}`)
     await page.keyboard.press('Enter')
     await page.getByRole('dialog').waitFor({ state: 'detached' })

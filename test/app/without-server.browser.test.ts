@@ -35,7 +35,7 @@ test('the app opens and shows what it knew while no server runs, and what is ent
   await page.getByText(/open orders/).waitFor()
   await page.getByRole('link', { name: 'Batches' }).first().click()
   await page.getByRole('link', { name: row!.name }).first().click()
-  await page.getByRole('button', { name: 'Note', exact: true }).waitFor()
+  await page.getByRole('button', { name: 'Record something else' }).waitFor()
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready
     await new Promise(settled => setTimeout(settled, 2500))
@@ -46,7 +46,8 @@ test('the app opens and shows what it knew while no server runs, and what is ent
   await page.getByText(/open orders/).waitFor()
   await page.getByText('On its own').waitFor()
   await page.goto(`${first.address}/batches/${row!.id}`)
-  await page.getByRole('button', { name: 'Note', exact: true }).click()
+  await page.getByRole('button', { name: 'Record something else' }).click()
+  await page.getByRole('menuitem', { name: 'Note' }).click()
   await page.getByLabel('Note', { exact: true }).fill('looked at without the office')
   await page.keyboard.press('Enter')
   await page.getByText('1 entry on this device, not yet at the office').waitFor()

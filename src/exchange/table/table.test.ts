@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer'
 import fc from 'fast-check'
 import Papa from 'papaparse'
 import { describe, expect, test } from 'vitest'
@@ -112,6 +113,8 @@ test('a table written in any dialect reads back to the same cells', async () => 
           encoding === 'windows-1252'
             ? windows1252(text)
             : utf8(encoding === 'utf-8' ? text : `\uFEFF${text}`)
+        // ×® in one is a Hebrew letter in the other: then nothing says which it is.
+        fc.pre(encoding !== 'windows-1252' || !isUtf8(bytes) || !/[^\0-\x7f]/.test(text))
         const [table] = await tablesIn(bytes)
         expect(table?.rows).toEqual(named)
       },
