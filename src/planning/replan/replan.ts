@@ -90,7 +90,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     margins,
     relaxed: whole.relaxed,
     whole,
-    starts: chosenStarts(season, whole.solution.starts),
+    starts: chosenStarts(season, starts),
     simulated: anew.size === 0 ? before : await simulated(season)(starts, bought, seasons),
     saved: own.saved,
   }

@@ -5,6 +5,9 @@ import type { Season, SeasonStart } from '../season.ts'
 import { besideStarts, standingStarts } from './beside-starts.ts'
 import { type WholePlan, wholePlan } from './whole-plan.ts'
 
+/** Whole plants are counted: a start may be this much more or less than what was solved. */
+const ROUNDING = 1
+
 export interface Reckoned extends WholePlan {
   /** The relaxation over these starts and the weeks beside them: what limits the plan is read from its duals. */
   readonly relaxed: Solution
@@ -24,15 +27,15 @@ export async function reckoned(
   const solver = await openSolver(model)
   try {
     const relaxed = solver.solve()
-    const solution = solvedWith(model, solver, starts, bought)
-    return solution && { relaxed, ...wholePlan(model, solution, relaxed) }
+    for (const within of [0, ROUNDING]) {
+      const solution = solvedWith(model, solver, starts, bought, within)
+      if (solution) return { relaxed, ...wholePlan(model, solution, relaxed) }
+    }
+    return null
   } finally {
     solver.dispose()
   }
 }
-
-/** Whole plants are counted: a start may be this much more or less than what was solved. */
-const ROUNDING = 1
 
 /** The same for starts that were planned in the nursery's room and fit but for rounding errors, against a bound that is known. */
 export async function reckonedAgainst(
