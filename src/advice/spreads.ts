@@ -24,32 +24,13 @@ export const meanOf = (values: ArrayLike<number>): number => {
   return sum / values.length
 }
 
-/** Mean of each year over courses of equal length. */
-export function yearlyMean(courses: readonly Float64Array[]): readonly number[] {
-  const sums = new Float64Array(courses[0]?.length ?? 0)
-  for (const course of courses) for (let year = 0; year < sums.length; year++) sums[year]! += course[year]!
-  return Array.from(sums, sum => sum / courses.length)
-}
-
-/** Spread and mean of each year over courses of equal length. */
-export function yearlySpread(courses: readonly Float64Array[]): YearlySpread {
-  const years = courses[0]?.length ?? 0
-  const low: number[] = []
-  const middle: number[] = []
-  const high: number[] = []
-  const of = new Float64Array(courses.length)
-  for (let year = 0; year < years; year++) {
-    for (let i = 0; i < courses.length; i++) of[i] = courses[i]![year]!
-    of.sort()
-    low.push(atShare(of, LOW))
-    middle.push(atShare(of, 0.5))
-    high.push(atShare(of, HIGH))
+/** Spread and mean of each year over the futures; each year's values are left sorted. */
+export function yearlySpread(years: readonly Float64Array[]): YearlySpread {
+  for (const values of years) values.sort()
+  return {
+    low: years.map(sorted => atShare(sorted, LOW)),
+    middle: years.map(sorted => atShare(sorted, 0.5)),
+    high: years.map(sorted => atShare(sorted, HIGH)),
+    mean: years.map(meanOf),
   }
-  return { low, middle, high, mean: yearlyMean(courses) }
-}
-
-/** Sums a course up where it stands: each year becomes all the years until then. */
-export function soFar(yearly: Float64Array): Float64Array {
-  for (let year = 1; year < yearly.length; year++) yearly[year]! += yearly[year - 1]!
-  return yearly
 }

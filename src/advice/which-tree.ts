@@ -1,4 +1,4 @@
-import { equivalentYearlyValue, netPresentValue, paybackYear, seedlingsFor } from '../science/index.ts'
+import { equivalentYearlyValue, seedlingsFor } from '../science/index.ts'
 import { knownAs, type Species } from '../trade/facts/index.ts'
 import type { Against, Answer, WayAnswer } from './answer.ts'
 import { partnerNeed } from './assumptions/partner.ts'
@@ -9,12 +9,13 @@ import { chillHoursOf } from './climate/chill-and-heat.ts'
 import { coldestNightOnceIn, readClimate } from './climate/read-climate.ts'
 import { beatenWays, bestOf, leadersOf } from './leaders.ts'
 import { costsOf } from './planting/costs-of.ts'
-import { type Course, courseOf, ledgers } from './planting/course.ts'
+import type { CourseInput } from './planting/course.ts'
+import { type Courses, coursesOf } from './planting/courses.ts'
 import { type Future, futures } from './planting/futures.ts'
 import { type SiteYears, siteYears } from './planting/site-years.ts'
 import { standOf } from './planting/stand.ts'
 import type { AssumptionKey, Question } from './question.ts'
-import { meanOf, soFar, spreadOf, yearlyMean, yearlySpread } from './spreads.ts'
+import { meanOf, spreadOf, yearlySpread } from './spreads.ts'
 import { type TreeWay, waysOf } from './ways.ts'
 
 /** So many futures give shares to about three in a hundred; twice as many cost twice the time. */
@@ -79,23 +80,15 @@ function wayAnswer(
   const alone = need === 'none' || isServed ? null : figures.cropAloneShare
   const bearingSex = bearingSexShare(species)
   const input = { way, question, figures, stand, costs, alone, bearingSex }
-  const written = ledgers(all.length, question.yearsAhead)
-  const courses = all.map((future, i) => courseOf(input, future, site[i]!, written[i]!))
-  return summed(input, courses)
+  return summed(input, coursesOf(input, all, site))
 }
 
-function summed(
-  { way, question, figures, stand, costs }: Parameters<typeof courseOf>[0],
-  courses: readonly Course[],
-): WayAnswer {
+function summed({ way, question, figures, stand, costs }: CourseInput, courses: Courses): WayAnswer {
   const years = question.yearsAhead
-  const values = courses.map(({ flows }) => netPresentValue(question.interest, flows))
-  const worth = { ...spreadOf(values), mean: meanOf(values) }
-  const paid = courses.map(({ flows }) => paybackYear(0, flows) ?? Number.POSITIVE_INFINITY)
-  const middlePaid = spreadOf(paid).middle
-  const standing = yearlyMean(courses.map(course => course.standing))
-  const first = spreadOf(courses.map(course => course.firstFruit))
-  const trueShare = meanOf(courses.map(course => course.trueShare))
+  const { crop, standing, firstFruit, presentValue, payback } = courses
+  const worth = { ...spreadOf(presentValue), mean: meanOf(presentValue) }
+  const middlePaid = spreadOf(payback).middle
+  const first = spreadOf(firstFruit)
   const spend =
     (stand.trees * (1 + costs.firstYearLoss) + stand.partners) * costs.setUp +
     (way.reworkedInYear === null ? 0 : stand.trees * costs.reworking)
@@ -107,17 +100,16 @@ function summed(
   if (stand.tooBig) against.push('too big')
   else if (stand.pruned) against.push('needs pruning')
   if (stand.crowded) against.push('crowded')
-  const crop = yearlyMean(courses.map(course => course.crop))
   return {
     way,
     stand,
     rootstock: way.rootstock,
     firstFruit: first,
-    fruitBy: fruitBy(courses, years),
-    trueShare,
+    fruitBy: fruitBy(firstFruit, years),
+    trueShare: meanOf(courses.trueShare),
     seedlingsForGood: seedlingsForGood(way, question, figures),
     crop,
-    cropSoFar: yearlySpread(courses.map(({ crop }) => soFar(crop))),
+    cropSoFar: yearlySpread(courses.cropSoFar),
     standing,
     survives: standing[Math.min(years, WINTERS)]!,
     halfLostBy: halfLostBy(standing),
@@ -127,17 +119,17 @@ function summed(
     equivalentYearlyValue: equivalentYearlyValue(worth.mean, question.interest, years),
     presentValuePerSquareMetre: worth.mean / stand.squareMetres,
     payback: Number.isFinite(middlePaid) ? middlePaid : null,
-    paysBackShare: paid.filter(Number.isFinite).length / paid.length,
+    paysBackShare: payback.filter(Number.isFinite).length / payback.length,
     against,
   }
 }
 
 /** Share of the futures in which the first wanted fruit has come by each year. */
-function fruitBy(courses: readonly Course[], years: number): readonly number[] {
+function fruitBy(firstFruit: Float64Array, years: number): readonly number[] {
   const out = new Array<number>(years + 1).fill(0)
-  for (const { firstFruit } of courses) {
-    const from = Math.ceil(firstFruit - 1e-9)
-    if (from <= years) out[from]! += 1 / courses.length
+  for (const first of firstFruit) {
+    const from = Math.ceil(first - 1e-9)
+    if (from <= years) out[from]! += 1 / firstFruit.length
   }
   for (let year = 1; year <= years; year++) out[year] = Math.min(1, out[year]! + out[year - 1]!)
   return out

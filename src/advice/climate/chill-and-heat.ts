@@ -8,12 +8,15 @@ const HOURS_IN_MONTH = 730.5
 /** Standard deviation of the hours of a month about its mean: day and night, and weather. From memory. */
 const HOURLY_SPREAD = 4.5
 
+/** Share of the hours of a month with this mean that are colder than a limit. */
+const below = (limit: number, mean: number): number => normalCdf((limit - mean) / HOURLY_SPREAD)
+
 /** Yearly chill hours (0 to 7.2 °C) where every month is so many degrees warmer or colder than usual. */
 export const chillHoursOf = (climate: Pick<Climate, 'monthMeansCelsius'>, warmer: number): number =>
-  climate.monthMeansCelsius.reduce((sum, mean) => {
-    const below = (limit: number) => normalCdf((limit - mean - warmer) / HOURLY_SPREAD)
-    return sum + HOURS_IN_MONTH * (below(CHILL_TO) - below(CHILL_FROM))
-  }, 0)
+  climate.monthMeansCelsius.reduce(
+    (sum, mean) => sum + HOURS_IN_MONTH * (below(CHILL_TO, mean + warmer) - below(CHILL_FROM, mean + warmer)),
+    0,
+  )
 
 const FROM = -12
 const TO = 12

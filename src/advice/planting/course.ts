@@ -81,23 +81,20 @@ export interface CourseInput {
 /** Where the years of a course are written down. */
 export type Ledger = Pick<Course, 'crop' | 'standing' | 'flows'>
 
-/** Ledgers for so many courses out of one piece of memory, which is much quicker than a piece for each. */
-export function ledgers(count: number, years: number): readonly Ledger[] {
-  const long = years + 1
-  const all = new Float64Array(3 * count * long)
-  const piece = (at: number) => all.subarray(at * long, (at + 1) * long)
-  return Array.from({ length: count }, (_, i) => ({
-    crop: piece(3 * i),
-    standing: piece(3 * i + 1),
-    flows: piece(3 * i + 2),
-  }))
-}
+export const ledgerOf = (years: number): Ledger => ({
+  crop: new Float64Array(years + 1),
+  standing: new Float64Array(years + 1),
+  flows: new Float64Array(years + 1),
+})
 
-/** @param ledger empty */
+/** @param ledger what it holds is written over, so that one serves many courses */
 export function courseOf(input: CourseInput, future: Future, site: SiteYears, ledger: Ledger): Course {
   const { way, question, figures, stand, costs } = input
   const years = question.yearsAhead
   const { crop, standing, flows } = ledger
+  crop.fill(0)
+  standing.fill(0)
+  flows.fill(0)
   const inPot = question.ground.kind === 'container'
   const rootsFreeze = question.ground.kind === 'container' && question.ground.winter !== 'moved inside'
   const covered = question.ground.kind === 'ground' && question.ground.covered

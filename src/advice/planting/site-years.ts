@@ -43,6 +43,10 @@ export function siteYears(
 ): readonly SiteYears[] {
   const chill = chillByWarmth(climate)
   const warmest = warmestMonthOf(climate)
+  // Every year meets the same chances in another order, so that each quantile is figured once.
+  const nights = new Map(
+    all.map(({ coldness }) => [coldness[1]!, -extremeValueQuantile(coldness[1]!, climate.coldestNight)]),
+  )
   const winter = ground.kind === 'container' ? ground.winter : 'outside'
   return all.map(future => {
     const shift = -future.site * climate.monthMeansError
@@ -53,9 +57,7 @@ export function siteYears(
     let chilledYears = 0
     let warmYears = 0
     for (let year = 1; year <= years; year++) {
-      const outside =
-        -extremeValueQuantile(future.coldness[year]!, climate.coldestNight) -
-        future.site * climate.coldestNightError
+      const outside = nights.get(future.coldness[year]!)! - future.site * climate.coldestNightError
       coldestNight[year] =
         winter === 'moved inside'
           ? Math.max(outside, ROOM_CELSIUS)
