@@ -4,8 +4,8 @@ import type { RegisterState } from './registers.ts'
 
 /** Registers that remember who asked after what. */
 export interface Asking {
-  /** The registers, on behalf of a family that is folded (again). */
-  readonly as: (head: BatchId) => Registers
+  /** Folds a family (again), and remembers what it asked after. */
+  readonly fold: <T>(head: BatchId, fold: (registers: Registers) => T) => T
   /** The families that asked after any of these register keys. */
   readonly askers: (keys: readonly string[]) => BatchId[]
 }
@@ -16,7 +16,8 @@ export function askRegisters(state: RegisterState): Asking {
   /** A number for each key that was ever asked after: a family keeps the few that it asked after in a list. */
   const numbers = new Map<string, Map<string, number>>()
   const askedBy = new Map<BatchId, number[]>()
-  let asked: number[] = []
+  /** By the family that is folded now. */
+  const asked: number[] = []
   let keys = 0
   const note = (what: string, id: string): void => {
     let byId = numbers.get(what)
@@ -65,10 +66,11 @@ export function askRegisters(state: RegisterState): Asking {
     },
   }
   return {
-    as(head) {
-      asked = []
-      askedBy.set(head, asked)
-      return registers
+    fold(head, fold) {
+      asked.length = 0
+      const folded = fold(registers)
+      askedBy.set(head, asked.slice())
+      return folded
     },
     askers(changed) {
       const wanted = new Set<number>()

@@ -1,4 +1,4 @@
-import { type BatchId, type BenchId, type Protocol, StepId } from '../../trade/index.ts'
+import { type BatchId, type BenchId, type EntryId, type Protocol, StepId } from '../../trade/index.ts'
 import type { BodyOf } from '../entry.ts'
 import type { Day } from '../register.ts'
 import type { Batch, FinishedPortion, Portion, StepOutcome } from '../state.ts'
@@ -15,7 +15,8 @@ export type DraftOutcome = Writable<StepOutcome>
 type DraftFinished = Writable<FinishedPortion>
 
 /** A batch while its entries are folded into it. */
-export interface Draft extends Omit<Writable<Batch>, 'portions' | 'finishedPortions' | 'outcomes' | 'stays'> {
+export interface Draft
+  extends Omit<Writable<Batch>, 'portions' | 'finishedPortions' | 'outcomes' | 'stays' | 'entries'> {
   portions: DraftPortion[]
   finishedPortions: DraftFinished[]
   outcomes: DraftOutcome[]
@@ -72,8 +73,57 @@ export function newDraft(
     reworks: [],
     stays: [],
     blades: [],
-    entries: [],
     steps,
+  }
+}
+
+const none: readonly never[] = []
+/** A list as it is kept: as long as what is in it. Most lists of a batch are empty, and those share one. */
+const kept = <T>(list: readonly T[]): readonly T[] => (list.length === 0 ? none : list.slice())
+
+/** The batch when all its entries are folded. */
+export function batchOf(draft: Draft, entries: readonly EntryId[]): Batch {
+  for (const outcome of draft.outcomes) {
+    outcome.closed = !draft.portions.some(portion => portion.step === outcome.step)
+    outcome.looks = outcome.looks.slice()
+  }
+  return {
+    id: draft.id,
+    name: draft.name,
+    kind: draft.kind,
+    protocol: draft.protocol,
+    startedOn: draft.startedOn,
+    number: draft.number,
+    workedBy: kept(draft.workedBy),
+    sources: kept(draft.sources),
+    origins: kept(draft.origins),
+    splitFrom: draft.splitFrom,
+    candidates: kept(draft.candidates),
+    settledAs: draft.settledAs,
+    nucellar: draft.nucellar,
+    portions: kept(draft.portions),
+    finished: draft.finished,
+    finishedOn: draft.finishedOn,
+    finishedPortions: kept(draft.finishedPortions),
+    outcomes: kept(draft.outcomes),
+    losses: kept(draft.losses),
+    dispatched: kept(draft.dispatched),
+    cameBack: kept(draft.cameBack),
+    returned: draft.returned,
+    usedAsRootstock: draft.usedAsRootstock,
+    usedWhole: draft.usedWhole,
+    splitOff: draft.splitOff,
+    joinedIn: draft.joinedIn,
+    joinedAway: draft.joinedAway,
+    found: draft.found,
+    missing: draft.missing,
+    calipers: kept(draft.calipers),
+    grades: kept(draft.grades),
+    pottings: kept(draft.pottings),
+    reworks: kept(draft.reworks),
+    stays: kept(draft.stays),
+    blades: kept(draft.blades),
+    entries,
   }
 }
 
@@ -174,25 +224,6 @@ export function putFinished(draft: Draft, plants: FinishedPortion): void {
   const there = draft.finishedPortions.find(p => p.bench === plants.bench && p.grade === plants.grade)
   if (there) there.number += plants.number
   else draft.finishedPortions.push({ ...plants })
-}
-
-/** Shares a whole number out by weights, in whole numbers, largest remainders first. */
-export function shareOut(total: number, weights: readonly number[]): number[] {
-  if (weights.length === 1) return [total]
-  const sum = weights.reduce((a, b) => a + b, 0)
-  if (sum === 0) return weights.map((_, i) => (i === 0 ? total : 0))
-  const exact = weights.map(weight => (total * weight) / sum)
-  const shares = exact.map(Math.floor)
-  let left = total - shares.reduce((a, b) => a + b, 0)
-  const order = exact
-    .map((_, i) => i)
-    .sort((a, b) => exact[b]! - shares[b]! - (exact[a]! - shares[a]!) || a - b)
-  for (const i of order) {
-    if (left <= 0) break
-    shares[i]! += 1
-    left -= 1
-  }
-  return shares
 }
 
 /** Every step that an entry may name: those of the protocol in any version, and `finished`. */

@@ -6,12 +6,12 @@ import {
   aliveIn,
   closeStays,
   type Draft,
+  type DraftPortion,
   finishedStep,
   outcomeOf,
   portionsIn,
   putDown,
   putFinished,
-  shareOut,
   standingIn,
   unknownStep,
 } from './batch-draft.ts'
@@ -94,20 +94,30 @@ export function count(draft: Draft, entry: Entry, body: BodyOf<'counted/1'>, aro
     const outcome = outcomeOf(draft, step, on)
     outcome.looks.push({ entry: entry.id, on, sign, taken, dead, undecided })
     const portions = portionsIn(draft, step)
-    const takenShares =
-      portions.length === 1
-        ? null
-        : shareOut(
-            taken,
-            portions.map(portion => portion.number),
-          )
-    for (let i = 0; i < portions.length; i++) {
-      const portion = portions[i]!
-      portion.taken = takenShares?.[i] ?? taken
-      portion.countedOn = on
-    }
+    shareTaken(portions, taken)
+    for (const portion of portions) portion.countedOn = on
   }
   closeStays(draft, on)
+}
+
+/** Shares those seen to have taken out over the portions by their size, in whole plants, largest remainders first. */
+function shareTaken(portions: readonly DraftPortion[], taken: number): void {
+  let stand = 0
+  for (const portion of portions) stand += portion.number
+  let left = taken
+  for (const portion of portions) {
+    portion.taken = Math.floor((taken * portion.number) / stand)
+    left -= portion.taken
+  }
+  for (; left > 0; left--) {
+    let most = portions[0]!
+    let remainder = -Infinity
+    for (const portion of portions) {
+      const its = taken * portion.number - portion.taken * stand
+      if (its > remainder) [most, remainder] = [portion, its]
+    }
+    most.taken += 1
+  }
 }
 
 /** Where plants of a step stand. */

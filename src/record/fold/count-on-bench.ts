@@ -2,7 +2,7 @@ import type { BenchId, StepId } from '../../trade/index.ts'
 import type { BodyOf, Entry } from '../entry.ts'
 import { closeStays, type Draft, finishedStep, outcomeOf } from './batch-draft.ts'
 import { ask, checkStep, type Surroundings, settle } from './batch-rules.ts'
-import { drawBeyond, drawFromBenches, type Part } from './draw-plants.ts'
+import { drawBeyond, drawFromBenches, numberIn } from './draw-plants.ts'
 import { checkBench } from './tell.ts'
 
 type Line = BodyOf<'bench-counted/1'>['lines'][number]
@@ -25,11 +25,10 @@ export function countOnBench(
   if (counted < stood) takeAway(draft, entry, bench, line, stood - counted)
   if (counted > stood) {
     const draw = { step, on: entry.on, first: 'taken' as const, notFrom: null }
-    const parts: Part[] = []
-    const left =
-      counted - stood - drawFromBenches(draft, step, counted - stood, 'taken', b => b !== bench, parts)
-    if (left > 0) drawBeyond(draft, { ...draw, number: left }, parts)
-    for (const part of parts) settle(draft, step, { ...part, bench })
+    const more = counted - stood
+    const near = drawFromBenches(draft, step, more, 'taken', b => b !== bench)
+    const { parts: beyond } = drawBeyond(draft, { ...draw, number: more - numberIn(near) })
+    for (const part of [...near, ...beyond]) settle(draft, step, { ...part, bench })
   }
   if (stood !== said || (counted !== stood && cause === '')) {
     const facts = { step, bench: around.registers.bench(bench)?.name ?? bench, stood, said, counted }
@@ -43,7 +42,7 @@ function takeAway(draft: Draft, entry: Entry, bench: BenchId, line: Line, number
   const { step, stood: said, counted, cause } = line
   const { on } = entry
   const lost = cause === '' ? 0 : Math.min(number, Math.max(0, said - counted))
-  drawFromBenches(draft, step, number, 'undecided', b => b === bench, [])
+  drawFromBenches(draft, step, number, 'undecided', b => b === bench)
   if (lost > 0) draft.losses.push({ entry: entry.id, on, step, number: lost, cause })
   draft.missing += number - lost
   if (step === finishedStep) return

@@ -40,48 +40,57 @@ export interface Draw {
  * too few, the rest is found: what was seen at the bench is true, and the record was short.
  */
 export function drawPlants(draft: Draft, draw: Draw): Drawn {
-  const parts: Part[] = []
-  let drawn: number
-  if (draw.step === finishedStep) drawn = drawFinished(draft, draw.number, parts)
+  const { step, number, first, notFrom } = draw
+  let parts: readonly Part[]
+  if (step === finishedStep) parts = drawFinished(draft, number)
   else {
-    const here = portionsIn(draft, draw.step)
-    if (here.length > 1) here.sort(byAge(draw.notFrom))
-    drawn = drawPortions(here, draw.number, draw.first, parts)
+    parts = drawPortions(byAge(portionsIn(draft, step), notFrom), number, first)
     sweep(draft)
   }
-  if (drawn === draw.number) return { parts, stood: drawn, elsewhere: 0, found: 0 }
-  return { ...drawBeyond(draft, { ...draw, number: draw.number - drawn }, parts), stood: drawn }
+  const stood = numberIn(parts)
+  if (stood === number) return { parts, stood, elsewhere: 0, found: 0 }
+  const beyond = drawBeyond(draft, { ...draw, number: number - stood }, parts[0]?.bench)
+  return { ...beyond, parts: [...parts, ...beyond.parts], stood }
 }
 
-/** Takes plants of a step from some benches only, as many as stand there; gives how many. */
+/** Takes plants of a step from some benches only, as many as stand there. */
 export function drawFromBenches(
   draft: Draft,
   step: StepId,
   want: number,
   first: Draw['first'],
   from: (bench: BenchId | null) => boolean,
-  parts: Part[],
-): number {
-  if (step === finishedStep) return drawFinished(draft, want, parts, from)
+): readonly Part[] {
+  if (step === finishedStep) return drawFinished(draft, want, from)
   const portions = portionsIn(draft, step).filter(({ bench }) => from(bench))
-  portions.sort(byAge(null))
-  const drawn = drawPortions(portions, want, first, parts)
+  const parts = drawPortions(byAge(portions, null), want, first)
   sweep(draft)
-  return drawn
+  return parts
 }
 
-/** The part of a draw that does not stand where the entry says. */
-export function drawBeyond(draft: Draft, draw: Draw, parts: Part[] = []): Omit<Drawn, 'stood'> {
-  const elsewhere = drawElsewhere(draft, draw, parts)
+/**
+ * The part of a draw that does not stand where the entry says.
+ * @param bench where plants are found, if all others of the draw came from there
+ */
+export function drawBeyond(draft: Draft, draw: Draw, bench?: BenchId | null): Omit<Drawn, 'stood'> {
+  const { step, on } = draw
+  const parts = drawElsewhere(draft, draw)
+  const elsewhere = numberIn(parts)
   const found = draw.number - elsewhere
   if (found > 0) {
     draft.found += found
-    if (draw.step !== finishedStep) outcomeOf(draft, draw.step, draw.on).found += found
-    const bench = parts[0]?.bench ?? null
-    parts.push({ bench, since: draw.on, number: found, taken: 0, countedOn: null, grade: '' })
+    if (step !== finishedStep) outcomeOf(draft, step, on).found += found
+    const onto = bench === undefined ? (parts[0]?.bench ?? null) : bench
+    parts.push({ bench: onto, since: on, number: found, taken: 0, countedOn: null, grade: '' })
   }
   sweep(draft)
   return { parts, elsewhere, found }
+}
+
+export function numberIn(parts: readonly Part[]): number {
+  let number = 0
+  for (const part of parts) number += part.number
+  return number
 }
 
 const sweep = (draft: Draft): void => {
@@ -92,89 +101,107 @@ const sweep = (draft: Draft): void => {
   }
 }
 
-const byAge = (notFrom: BenchId | null) => (a: DraftPortion, b: DraftPortion) =>
-  Number(a.bench === notFrom && notFrom !== null) - Number(b.bench === notFrom && notFrom !== null) ||
-  (a.since < b.since ? -1 : a.since > b.since ? 1 : (a.bench ?? '') < (b.bench ?? '') ? -1 : 1)
+/** The oldest first; those on a bench that plants are not to come from, last. */
+function compareAge(a: DraftPortion, b: DraftPortion, notFrom: BenchId | null): number {
+  if (notFrom !== null && (a.bench === notFrom) !== (b.bench === notFrom)) return a.bench === notFrom ? 1 : -1
+  if (a.since !== b.since) return a.since < b.since ? -1 : 1
+  return (a.bench ?? '') < (b.bench ?? '') ? -1 : 1
+}
 
+/** Puts them in order, by insertion: they are few, and most often in order already. */
+function byAge(portions: DraftPortion[], notFrom: BenchId | null): DraftPortion[] {
+  for (let i = 1; i < portions.length; i++) {
+    const portion = portions[i]!
+    let place = i
+    for (; place > 0 && compareAge(portions[place - 1]!, portion, notFrom) > 0; place--) {
+      portions[place] = portions[place - 1]!
+    }
+    portions[place] = portion
+  }
+  return portions
+}
+
+/** Those that are to go first go first from each portion, then others. */
 function drawPortions(
   portions: readonly DraftPortion[],
   want: number,
   first: Draw['first'],
-  parts: Part[],
-): number {
-  let left = want
-  const [only] = portions
-  if (only && portions.length === 1) {
-    const ready = Math.min(want, first === 'taken' ? only.taken : only.number - only.taken)
-    const number = Math.min(want, only.number)
-    if (number > 0) take(only, number, first === 'taken' ? ready : number - ready, parts)
-    return number
+): readonly Part[] {
+  let ready = 0
+  for (const portion of portions) ready += readyIn(portion, first)
+  ready = Math.min(want, ready)
+  let others = want - ready
+  let parts: readonly Part[] = none
+  for (const portion of portions) {
+    const readyHere = Math.min(ready, readyIn(portion, first))
+    const othersHere = Math.min(others, portion.number - readyHere)
+    ready -= readyHere
+    others -= othersHere
+    if (readyHere + othersHere === 0) continue
+    const part = take(portion, readyHere + othersHere, first === 'taken' ? readyHere : othersHere)
+    // Most draws give one part: a list made by pushing onto an empty one has room for seventeen.
+    parts = parts === none ? [part] : [...parts, part]
   }
-  // Across several portions, those that are to go first go first from each.
-  const preferred = portions.map(portion => {
-    const now = Math.min(left, first === 'taken' ? portion.taken : portion.number - portion.taken)
-    left -= now
-    return now
-  })
-  for (const [i, portion] of portions.entries()) {
-    const ready = preferred[i]!
-    const rest = Math.min(left, portion.number - ready)
-    left -= rest
-    const number = ready + rest
-    if (number === 0) continue
-    take(portion, number, first === 'taken' ? ready : rest, parts)
-  }
-  return want - left
+  return parts
 }
 
-function take(portion: DraftPortion, number: number, taken: number, parts: Part[]): void {
+const none: readonly Part[] = []
+
+const readyIn = ({ number, taken }: DraftPortion, first: Draw['first']): number =>
+  first === 'taken' ? taken : number - taken
+
+function take(portion: DraftPortion, number: number, taken: number): Part {
   portion.number -= number
   portion.taken -= taken
   const { bench, since, countedOn } = portion
-  parts.push({ bench, since, number, taken, countedOn, grade: '' })
+  return { bench, since, number, taken, countedOn, grade: '' }
 }
 
 function drawFinished(
   draft: Draft,
   want: number,
-  parts: Part[],
   from: (bench: BenchId | null) => boolean = () => true,
-): number {
+): readonly Part[] {
+  const parts: Part[] = []
   let left = want
   for (const portion of draft.finishedPortions) {
-    const now = from(portion.bench) ? Math.min(left, portion.number) : 0
-    if (now === 0) continue
-    portion.number -= now
-    left -= now
+    const number = from(portion.bench) ? Math.min(left, portion.number) : 0
+    if (number === 0) continue
+    portion.number -= number
+    left -= number
     const { bench, since, grade } = portion
-    parts.push({ bench, since, number: now, taken: 0, countedOn: null, grade })
+    parts.push({ bench, since, number, taken: 0, countedOn: null, grade })
   }
   draft.finishedPortions = draft.finishedPortions.filter(portion => portion.number > 0)
   draft.finished -= want - left
-  return want - left
+  return parts
 }
 
-function drawElsewhere(draft: Draft, draw: Draw, parts: Part[]): number {
-  const want = draw.number
-  let left = want
-  const others = draft.portions.filter(portion => portion.step !== draw.step)
-  const distance = distanceFrom(draft, draw.step)
-  others.sort((a, b) => distance(a.step) - distance(b.step) || byAge(null)(a, b))
+function drawElsewhere(draft: Draft, draw: Draw): Part[] {
+  const { step, on, first } = draw
+  const parts: Part[] = []
+  let left = draw.number
+  const others = draft.portions.filter(portion => portion.step !== step)
+  const distance = distanceFrom(draft, step)
+  others.sort((a, b) => distance(a.step) - distance(b.step) || compareAge(a, b, null))
   for (const portion of others) {
     if (left === 0) break
-    const now = drawPortions([portion], left, draw.first, parts)
-    const outcome = outcomeOf(draft, portion.step, draw.on)
-    outcome.left += now
-    outcome.lastLeft = draw.on
-    left -= now
+    const drawn = drawPortions([portion], left, first)
+    const outcome = outcomeOf(draft, portion.step, on)
+    outcome.left += numberIn(drawn)
+    outcome.lastLeft = on
+    left -= numberIn(drawn)
+    parts.push(...drawn)
   }
-  if (left > 0 && draw.step !== finishedStep) left -= drawFinished(draft, left, parts)
-  if (left < want && draw.step !== finishedStep) {
-    const outcome = outcomeOf(draft, draw.step, draw.on)
-    outcome.entered += want - left
-    outcome.unsaid += want - left
+  if (step === finishedStep) return parts
+  if (left > 0) parts.push(...drawFinished(draft, left))
+  const came = numberIn(parts)
+  if (came > 0) {
+    const outcome = outcomeOf(draft, step, on)
+    outcome.entered += came
+    outcome.unsaid += came
   }
-  return want - left
+  return parts
 }
 
 /** How near another step is: first those before, the nearest first, then those after, then those not in the protocol. */

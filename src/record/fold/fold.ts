@@ -128,8 +128,8 @@ export function createFold(): Fold {
       members.length === 1
         ? counting('batch', head)
         : sortEntries([...new Set(members.flatMap(member => counting('batch', member)))])
-    const told = { members: new Set(members), entries, idsOf: (batch: BatchId) => idsOf('batch', batch) }
-    const folded = foldFamily(told, asking.as(head))
+    const told = { members, entries, idsOf: (batch: BatchId) => idsOf('batch', batch) }
+    const folded = asking.fold(head, registers => foldFamily(told, registers))
     for (const id of members) batches.delete(id)
     for (const batch of folded.batches) batches.set(batch.id, batch)
     setQueries(`batch ${head}`, folded.queries)

@@ -1,9 +1,11 @@
 import type { Entry } from '../entry.ts'
-import { sortEntries } from '../entry-order.ts'
+import { compareEntries } from '../entry-order.ts'
 import { type SubjectType, visitSubjects } from './subjects.ts'
 
 interface Subject {
   entries: Entry[]
+  /** Those entries are known to be in the order in which they count. */
+  inOrder: boolean
   touched: boolean
 }
 
@@ -37,7 +39,7 @@ export function newSubjectLists(): SubjectLists {
   const touchSubject = (type: SubjectType, id: string): Subject => {
     let subject = subjects[type].get(id)
     if (!subject) {
-      subject = { entries: [], touched: false }
+      subject = { entries: [], inOrder: true, touched: false }
       subjects[type].set(id, subject)
     }
     if (!subject.touched) {
@@ -46,7 +48,12 @@ export function newSubjectLists(): SubjectLists {
     }
     return subject
   }
-  const addTo = (type: SubjectType, id: string): void => void touchSubject(type, id).entries.push(told)
+  const addTo = (type: SubjectType, id: string): void => {
+    const subject = touchSubject(type, id)
+    const last = subject.entries.at(-1)
+    if (last !== undefined && subject.inOrder) subject.inOrder = compareEntries(last, told) <= 0
+    subject.entries.push(told)
+  }
   const removeFrom = (type: SubjectType, id: string): void => {
     const subject = touchSubject(type, id)
     subject.entries = subject.entries.filter(entry => entry !== told)
@@ -61,7 +68,13 @@ export function newSubjectLists(): SubjectLists {
       visitSubjects(entry.body, removeFrom)
     },
     touch: entry => visitSubjects(entry.body, touchSubject),
-    entriesOf: (type, id) => sortEntries(subjects[type].get(id)?.entries ?? []),
+    entriesOf(type, id) {
+      const subject = subjects[type].get(id)
+      if (!subject) return []
+      if (!subject.inOrder) subject.entries.sort(compareEntries)
+      subject.inOrder = true
+      return subject.entries
+    },
     takeTouched(type) {
       const ids = touched[type]
       touched[type] = []
