@@ -2,22 +2,18 @@ import type { Entry, Nursery } from '../record/index.ts'
 import { seededRandom } from '../science/index.ts'
 import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
-import { buildSeasonModel, withoutMargins } from './model/build-season-model.ts'
 import type { Margins, Solution } from './model/season-model.ts'
-import { openSolver } from './model/solve.ts'
 import type { Outcome, Plan, Progress } from './plan.ts'
 import type { PlanMemory } from './plan-memory.ts'
 import { readSeason } from './reading/read-season.ts'
+import { planAnew } from './replan/plan-anew.ts'
 import { type MadePlan, replan } from './replan/replan.ts'
 import { restsOn } from './replan/rests-on.ts'
 import { type ShownPlan, shownPlan } from './replan/shown-plan.ts'
 import type { Season, SeasonStart } from './season.ts'
 import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
-import { byComponent } from './simulate/simulate-by-component.ts'
 import type { SimulatedSeasons, SimulationInput } from './simulate/simulate-seasons.ts'
-import { movedStarts, savedByMoving } from './sureness/saved-by-moving.ts'
-import { surePlan } from './sureness/sure-plan.ts'
-import { withCover } from './sureness/with-cover.ts'
+import { movedStarts } from './sureness/saved-by-moving.ts'
 
 export interface PlanWish {
   /** The nursery's own date. */
@@ -83,7 +79,20 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
   }
   tell('relaxation', 0.05, `Weighing ${season.ways.length} ways over ${season.weeks} weeks.`)
   const isSameNursery = previous?.restsOn === restsOn(nursery)
-  const made = (isSameNursery && (await planAgain(job))) || (await planAnew(job))
+  const made =
+    (isSameNursery && (await planAgain(job))) ||
+    (await planAnew({
+      season: standing,
+      margins: shown?.margins,
+      seasons: wish.seasons,
+      seed: wish.seed,
+      proveSeconds: wish.proveSeconds ?? 1,
+      isSpread: wish.isSpread ?? false,
+      isStopped,
+      tell: job.tell,
+      memory: hooks.memory?.simulated,
+      simulate: hooks.simulate,
+    }))
 
   tell('answer', 0.95, 'Saying it in words.')
   const planned: Planned = {
@@ -140,29 +149,6 @@ const planAgain = ({ season, shown, wish, hooks, isStopped, tell }: Job): Promis
     ...(hooks.memory && { memory: hooks.memory.simulated }),
     ...(hooks.simulate && { simulate: hooks.simulate }),
   })
-
-async function planAnew({ season, shown, wish, hooks, isStopped, tell }: Job): Promise<MadePlan> {
-  const covered = withCover(season)
-  const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
-  try {
-    const sure = await surePlan({
-      season,
-      covered,
-      solver,
-      seasons: wish.seasons,
-      seed: wish.seed,
-      proveSeconds: wish.proveSeconds ?? 1,
-      isSpread: wish.isSpread ?? false,
-      isStopped,
-      tell,
-      ...(shown && { margins: shown.margins }),
-      simulate: byComponent(season, wish.seed, hooks.memory?.simulated, hooks.simulate),
-    })
-    return { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) }
-  } finally {
-    solver.dispose()
-  }
-}
 
 const plannedWith = (season: Season, { plannedNumber, plannedDueWeek }: Margins): Plan['plannedWith'] =>
   Object.fromEntries(

@@ -14,7 +14,7 @@ type Dual = RowAbout & { readonly dual: number }
  * What limits the season, from the duals of the relaxation: what one more unit would save. Neighbouring weeks of one
  * place or skill are joined and stand with what a unit in each of them is worth on average. Dearest first.
  */
-export function limitsOf({ season, relaxed }: Planned): Limit[] {
+export function limitsOf({ season, relaxed }: Pick<Planned, 'season' | 'relaxed'>): Limit[] {
   const stretches: { rows: Dual[] }[] = []
   const binding = relaxed.duals
     .filter(({ rule }) => rule in words)

@@ -24,10 +24,11 @@ const LEAST = 400
 export interface Relaxation {
   setCosts(columns: Int32Array, costs: Float64Array): void
   setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
-  /** Rows that hold exactly, at other values. */
-  setRows(rows: Int32Array, values: Float64Array): void
+  setRowBounds(rows: Int32Array, lower: Float64Array, upper: Float64Array): void
   /** Rows that tie blocks together. */
   addRows(rows: readonly CapacityRow[]): void
+  /** Other bounds for the rows added so far, in their order. */
+  setAddedUpper(upper: Float64Array): void
   run(isStopped?: () => boolean): Ran
   dispose(): void
 }
@@ -174,17 +175,27 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
         touch(partOfColumn[column]!)
       })
     },
-    setRows(at, values) {
+    setRowBounds(at, lowest, highest) {
       at.forEach((row, i) => {
-        if (rowLower[row] === values[i] && rowUpper[row] === values[i]) return
-        rowLower[row] = values[i]!
-        rowUpper[row] = values[i]!
+        if (rowLower[row] === lowest[i] && rowUpper[row] === highest[i]) return
+        rowLower[row] = lowest[i]!
+        rowUpper[row] = highest[i]!
         touch(partOfRow[row]!)
       })
     },
     addRows(more) {
       added.push(...more)
       if (whole) addRows(whole, more)
+    },
+    setAddedUpper(upper) {
+      upper.forEach((most, r) => {
+        added[r] = { ...added[r]!, upper: most }
+      })
+      whole?.changeRowsBounds(
+        { kind: 'set', indices: Int32Array.from(upper, (_, r) => rows.count + r) },
+        new Float64Array(upper.length).fill(Number.NEGATIVE_INFINITY),
+        upper,
+      )
     },
     run(isStopped) {
       if (parts.length === 0) return runWhole(isStopped)

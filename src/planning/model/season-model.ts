@@ -163,7 +163,12 @@ export interface SeasonSolver {
   readonly model: SeasonModel
   /** Changes right-hand sides (and the weeks by which to deliver); the next solve starts from the last basis. */
   withMargins(margins: Margins): void
-  /** Bounds of columns, for rounding to whole trays and for what-if. */
+  /**
+   * The same decisions under other costs, bounds and right-hand sides, say of another capacity; solved from the last basis.
+   * False where the models differ in more: then nothing has changed.
+   */
+  become(model: SeasonModel): boolean
+  /** Bounds of columns, for rounding to whole trays. */
   setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
   setColumnCosts(columns: Int32Array, costs: Float64Array): void
   solve(isStopped?: () => boolean): Solution

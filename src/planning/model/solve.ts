@@ -12,15 +12,32 @@ const BROKEN_BY = 1e-6
 const MOST_ROUNDS = 60
 
 /** A solver of the relaxation that keeps its basis, and the capacities that were once full, between solves. */
-export async function openSolver(model: SeasonModel): Promise<SeasonSolver> {
+export async function openSolver(first: SeasonModel): Promise<SeasonSolver> {
   const highs = await loadSolver()
+  let model = first
   const relaxation = openRelaxation(highs, model)
   const full = fullCapacities(model)
 
   return {
-    model,
+    get model() {
+      return model
+    },
+    become(next) {
+      if (!hasSameMatrix(model, next)) return false
+      const upper = full.become(next)
+      if (upper === null) return false
+      model = next
+      const { columns, rows } = next
+      const everyColumn = Int32Array.from({ length: columns.count }, (_, c) => c)
+      const everyRow = Int32Array.from({ length: rows.count }, (_, r) => r)
+      relaxation.setCosts(everyColumn, columns.cost)
+      relaxation.setColumnBounds(everyColumn, columns.lower, columns.upper)
+      relaxation.setRowBounds(everyRow, rows.lower, rows.upper)
+      relaxation.setAddedUpper(upper)
+      return true
+    },
     withMargins(margins) {
-      relaxation.setRows(model.orderRow, margins.plannedNumber)
+      relaxation.setRowBounds(model.orderRow, margins.plannedNumber, margins.plannedNumber)
       const { columns, costs } = costsOfDelivery(model, margins)
       relaxation.setCosts(columns, costs)
     },
@@ -46,10 +63,26 @@ export async function openSolver(model: SeasonModel): Promise<SeasonSolver> {
 export function fullCapacities(model: SeasonModel) {
   const rows: CapacityRow[] = []
   const names = new Set<string>()
+  let { capacities } = model
   return {
     rows: rows as readonly CapacityRow[],
+    /** The bounds of its rows in another model; null where more than the bounds differ. */
+    become(next: SeasonModel): Float64Array | null {
+      const same = rows.map(row => {
+        const other = next.capacities.find(({ rule }) => rule === row.rule)!.row(row.subject, row.week)
+        const isSame =
+          row.about === other.about &&
+          isEqual(row.columns, other.columns) &&
+          isEqual(row.values, other.values)
+        return isSame ? other : null
+      })
+      if (!same.every(row => row !== null)) return null
+      rows.splice(0, rows.length, ...same)
+      ;({ capacities } = next)
+      return Float64Array.from(same, ({ upper }) => upper)
+    },
     broken(columnValue: Float64Array): readonly CapacityRow[] {
-      const added = model.capacities
+      const added = capacities
         .flatMap(capacity => capacity.broken(columnValue, BROKEN_BY))
         .filter(row => !names.has(rowName(row)))
       for (const row of added) names.add(rowName(row))
@@ -58,6 +91,15 @@ export function fullCapacities(model: SeasonModel) {
     },
   }
 }
+
+const isEqual = (a: Int32Array | Float64Array, b: Int32Array | Float64Array) =>
+  a.length === b.length && a.every((value, i) => value === b[i])
+
+const hasSameMatrix = (a: SeasonModel, b: SeasonModel) =>
+  a.rows.count === b.rows.count &&
+  isEqual(a.columnStarts, b.columnStarts) &&
+  isEqual(a.indices, b.indices) &&
+  isEqual(a.values, b.values)
 
 /** What each delivery costs under other margins: the weeks after the planned due week count as late. */
 function costsOfDelivery(model: SeasonModel, margins: Margins): { columns: Int32Array; costs: Float64Array } {

@@ -20,6 +20,8 @@ export interface ReplanInput {
   readonly shown: ShownPlan
   readonly seasons: number
   readonly seed: number
+  /** What falls short for lack of room stays so, and what stays does not give way. */
+  readonly mayFallShort?: boolean
   readonly memory?: SimulationMemory
   readonly simulate?: Simulate
   readonly isStopped?: () => boolean
@@ -74,7 +76,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
         plannedDueWeek: Int32Array.from(orders, o => margins.plannedDueWeek[o]!),
       },
     })
-    if (sure.isCramped) return null
+    if (sure.isCramped && !input.mayFallShort) return null
     orders.forEach((o, own) => {
       margins.plannedNumber[o] = sure.margins.plannedNumber[own]!
       margins.plannedDueWeek[o] = sure.margins.plannedDueWeek[own]!

@@ -22,6 +22,8 @@ export interface Capacity {
   readonly rule: string
   /** Rows broken by these values of the columns by more than `tolerance`, worst ones where several say the same. */
   broken(columnValue: Float64Array, tolerance: number): readonly CapacityRow[]
+  /** The row of one subject in one week. */
+  row(subject: number, week: number): CapacityRow
   /** What these values of the columns take. */
   taken(columnValue: Float64Array): Taken
   /** All rows that can matter at all. */

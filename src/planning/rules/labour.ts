@@ -161,6 +161,7 @@ function labourCapacity(
 
   return {
     rule: 'labour',
+    row,
     taken: columnValue => ({
       area: [],
       labour: loadOf(columnValue).map((minutes, s) => ({ skill: skills[s]!, minutes })),

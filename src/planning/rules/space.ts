@@ -75,6 +75,7 @@ function spaceCapacity(draft: SeasonDraft, extra: readonly (readonly number[] | 
 
   return {
     rule: 'space',
+    row,
     all: () => places.flatMap((_, place) => Array.from({ length: weeks }, (_, week) => row(place, week))),
     taken: columnValue => ({
       area: loadOf(columnValue).map((squareMetres, place) => ({ place, squareMetres })),
