@@ -1,3 +1,4 @@
+import type { OrderForecast } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { BatchView } from './batch-shapes.ts'
@@ -5,6 +6,7 @@ import type { RatesCompared } from './compared-shapes.ts'
 import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
 import type { NeedsLook } from './look-shapes.ts'
+import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 import type { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
 import type {
@@ -16,8 +18,6 @@ import type {
   MotherRow,
   NurseryView,
   OrderRow,
-  PlanJob,
-  PlanState,
   QueryRow,
   RateRow,
   Refusal,
@@ -92,6 +92,8 @@ export const createClient = (base = '') => {
       ask<StartMoved>(`/what-if/start${query(asked)}`),
     workAgain: (batch: string) => ask<WorkAgain | null>(`/batches/${encodeURIComponent(batch)}/again`),
     plan: () => ask<PlanState>('/plan'),
+    seasonPlan: () => ask<SeasonPlan>('/plan/season'),
+    orderPlanned: (order: string) => ask<OrderForecast | null>(`/plan/orders/${encodeURIComponent(order)}`),
     startPlan: () => send<PlanJob>('/plan', 'POST'),
     stopPlan: () => send<PlanJob>('/plan/job', 'DELETE'),
     acceptPlan: (plan: string, by: string | null) => send<PlanState>('/plan/accept', 'POST', { plan, by }),

@@ -18,6 +18,7 @@ export {
 export { HoldRow } from './hold-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'
 export { NeedsLook } from './look-shapes.ts'
+export { PlanHead, PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 export { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'
 export {
@@ -29,8 +30,6 @@ export {
   MotherRow,
   NurseryView,
   OrderRow,
-  PlanJob,
-  PlanState,
   ProtocolSummary,
   PushEntries,
   QueryRow,
@@ -38,6 +37,5 @@ export {
   Refusal,
   ServerEvent,
   ShownEntry,
-  ShownPlan,
   WorkList,
 } from './shapes.ts'

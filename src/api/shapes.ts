@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { Plan, Task, WeekText } from '../planning/index.ts'
+import { PlannedStart, Task, WeekText } from '../planning/index.ts'
 import { Bench, Day, Mother, Order, Person, Prices, Settings, Site } from '../record/index.ts'
 import {
   Basis,
@@ -23,6 +23,7 @@ import {
   SpeciesId,
   StepId,
 } from '../trade/index.ts'
+import { PlanJob } from './plan-shapes.ts'
 
 /** What went wrong, where, and how to mend it. Every refusal of the server has this shape. */
 export const Refusal = z.object({ what: z.string(), where: z.string(), mend: z.string() }).readonly()
@@ -221,39 +222,27 @@ export const LineageView = z
   .readonly()
 export type LineageView = z.infer<typeof LineageView>
 
-/** The planning job: one at a time, stoppable, with what is going on in words. */
-export const PlanJob = z
-  .object({
-    id: z.string(),
-    state: z.enum(['running', 'done', 'stopped', 'failed']),
-    stage: z.string(),
-    share: z.number(),
-    says: z.string(),
-    why: z.string().nullable(),
-  })
-  .readonly()
-export type PlanJob = z.infer<typeof PlanJob>
-
-/** The plan as screens show it. Its tasks, the half of it, are asked for by the week. */
-export const ShownPlan = Plan.unwrap().omit({ tasks: true }).readonly()
-export type ShownPlan = z.infer<typeof ShownPlan>
-
-export const PlanState = z
-  .object({
-    plan: ShownPlan.nullable(),
-    /** The log has grown since the plan was made. */
-    entriesSince: z.number(),
-    accepted: z.string().nullable(),
-    job: PlanJob.nullable(),
-  })
-  .readonly()
-export type PlanState = z.infer<typeof PlanState>
-
 export const WorkList = z
   .object({
     week: WeekText,
     monday: Day,
     tasks: z.array(Task),
+    /** The starts that the tasks belong to. */
+    starts: z.array(PlannedStart),
+    /** The batches that the tasks are about, and those from which they may send out. */
+    batches: z.array(
+      BatchRow.unwrap()
+        .pick({
+          id: true,
+          name: true,
+          kind: true,
+          protocol: true,
+          startedOn: true,
+          finished: true,
+          onHold: true,
+        })
+        .readonly(),
+    ),
     done: z.array(z.string()),
     /** Tasks that a hold stops: their wood, plants or trees may not be taken, begun with, sold or sent out. */
     stopped: z.array(z.string()),

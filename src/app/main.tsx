@@ -5,24 +5,35 @@ import './parts/controls.css'
 import { QueryClientProvider } from '@tanstack/react-query'
 import { RouterProvider } from '@tanstack/react-router'
 import { StrictMode } from 'react'
+import { I18nProvider } from 'react-aria-components'
 import { createRoot } from 'react-dom/client'
-import { keepViews } from './data/kept-views.ts'
+import { clearOldViews } from './data/kept-views.ts'
 import { keepPages } from './data/newer-version.ts'
 import { keepSending } from './data/outbox/use-outbox.ts'
 import { queryClient } from './data/query-client.ts'
 import { hearServer } from './data/server-news.ts'
+import { NamesProvider } from './data/use-names.tsx'
 import { router } from './router.tsx'
 import { startText } from './text/i18n.ts'
+import { readerLocale } from './text/reader-locale.ts'
+import { FormatProvider } from './text/use-format.tsx'
 
-await Promise.all([startText(), keepViews(queryClient)])
+await startText()
 keepPages()
 keepSending()
+clearOldViews()
 hearServer(queryClient)
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <QueryClientProvider client={queryClient}>
-      <RouterProvider router={router} />
+      <I18nProvider locale={readerLocale()}>
+        <FormatProvider>
+          <NamesProvider>
+            <RouterProvider router={router} />
+          </NamesProvider>
+        </FormatProvider>
+      </I18nProvider>
     </QueryClientProvider>
   </StrictMode>,
 )

@@ -8,7 +8,7 @@ import {
   serveNursery,
   until,
 } from '../../test/served-nursery.ts'
-import type { OrderRow, PlanJob, PlanState, ServerEvent, WorkList } from '../api/index.ts'
+import type { OrderRow, PlanJob, PlanState, SeasonPlan, ServerEvent, WorkList } from '../api/index.ts'
 import { PlanState as PlanStateShape } from '../api/index.ts'
 import { Prices } from '../record/index.ts'
 
@@ -27,6 +27,7 @@ afterAll(async () => {
 
 const begin = () => nursery.ask('/api/plan', { method: 'POST' })
 const stop = () => nursery.ask('/api/plan/job', { method: 'DELETE' })
+const season = async (): Promise<SeasonPlan> => (await nursery.ask('/api/plan/season')).json
 const state = async (): Promise<PlanState> => (await nursery.ask('/api/plan')).json
 const accept = (plan: string, by: string | null = null) =>
   nursery.ask('/api/plan/accept', {
@@ -64,6 +65,7 @@ test('before the first plan there is none, nothing to stop, and no work', async 
   expect(await state()).toEqual({ plan: null, entriesSince: 0, accepted: null, job: null })
   expect((await stop()).status).toBe(404)
   expect(((await nursery.ask('/api/work')).json as WorkList).tasks).toEqual([])
+  expect((await nursery.ask('/api/plan/season')).status).toBe(404)
 })
 
 test('a plan is made in the background, tells how it goes on without ever going back, and stands when it is done', async () => {
@@ -78,7 +80,7 @@ test('a plan is made in the background, tells how it goes on without ever going 
   quit()
   expect(PlanStateShape.safeParse(after).error).toBeUndefined()
   expect(after.job).toMatchObject({ id: (begun.json as PlanJob).id, state: 'done', share: 1, why: null })
-  expect(after.plan?.orders).toHaveLength(4)
+  expect((await season()).orders).toHaveLength(4)
   expect(after.plan?.throughSeq).toBe(nursery.memory.throughSeq())
   expect(after.entriesSince).toBe(0)
 
@@ -100,6 +102,22 @@ test('the plan shows in the work of its weeks and in the chance of each order', 
     expect(chance).toBe(plan!.orders.find(one => one.order === order.id)?.chance)
 })
 
+test('the work of a week brings the starts and batches that its tasks are about, and no others', async () => {
+  const { tasks, starts, batches }: WorkList = (await nursery.ask('/api/work')).json
+  const about = (ids: readonly (string | null)[]) => [...new Set(ids)].filter(id => id !== null).sort()
+  expect(starts.map(({ id }) => id).sort()).toEqual(about(tasks.map(({ start }) => start)))
+  const sent = tasks.flatMap(({ kindOfTask, kind }) => (kindOfTask === 'dispatch' ? [kind] : []))
+  const named = batches.filter(({ kind, finished }) => !(finished > 0 && sent.includes(kind)))
+  expect(named.map(({ id }) => id).every(id => tasks.some(({ batch }) => batch === id))).toBe(true)
+})
+
+test('how an order is filled is told by the order, and of one that the plan does not know nothing is told', async () => {
+  const forecast = nursery.plans.latest()!.orders[0]!
+  const asked = await nursery.ask(`/api/plan/orders/${forecast.order}`)
+  expect(asked.json).toEqual(JSON.parse(JSON.stringify(forecast)))
+  expect(await nursery.ask('/api/plan/orders/nobody-asked')).toMatchObject({ status: 200, json: null })
+})
+
 test('the plan says how many entries it does not know of yet; that it was accepted is not one of them', async () => {
   const { plan } = await state()
   await nursery.push([entryOf({ kind: 'noted/1', about: '', text: 'frost' })])
@@ -115,9 +133,10 @@ test('only the latest plan can be accepted, accepting it again says nothing new,
   expect(nursery.memory.throughSeq()).toBe(before)
   expect(await accept('an older one')).toMatchObject({ status: 409, json: { mend: expect.any(String) } })
   expect((await accept(plan!.id, ' ')).status).toBe(400)
+  const { orders: forecasts } = await season()
   const orders: OrderRow[] = (await nursery.ask('/api/orders')).json
   for (const { order, chanceAtAcceptance } of orders)
-    expect(chanceAtAcceptance).toBe(plan!.orders.find(one => one.order === order.id)?.chance)
+    expect(chanceAtAcceptance).toBe(forecasts.find(one => one.order === order.id)?.chance)
 })
 
 test('a job that is stopped ends with the best plan so far, which can be worked by', async () => {
@@ -135,7 +154,7 @@ test('a job that is stopped ends with the best plan so far, which can be worked 
   expect(job).toMatchObject({ state: 'stopped', says: 'Stopped with the best plan so far.', why: null })
   expect(plan!.id).not.toBe(before!.id)
   expect(plan!.outcome.kind).toBe('stopped early')
-  expect(plan!.orders).toHaveLength(4)
+  expect((await season()).orders).toHaveLength(4)
 })
 
 test('a planning thread that dies is said to have ended without an answer; the plan before it stands and the next job runs', async () => {

@@ -12,7 +12,7 @@ beforeAll(async () => {
   known.batch = (await app.client.batches({ state: 'alive' }))[0]!.id
   known.order = (await app.client.orders())[0]!.order.id
   known.mother = (await app.client.mothers())[0]!.mother.id
-  known.start = (await app.client.plan()).plan!.starts[0]!.id
+  known.start = (await app.client.seasonPlan()).starts[0]!.id
   opened = await app.open({ reducedMotion: 'reduce' })
 })
 afterAll(() => app.close())

@@ -50,7 +50,7 @@ const doNext = async (
   day: string,
 ): Promise<string | null> => {
   const weekday = new Date(day).toLocaleDateString('en-GB', { weekday: 'long' })
-  const all = page.locator(`section.day.today[aria-label="${weekday}"] li.task[data-state="open"]`)
+  const all = page.locator(`section.day.today[aria-label="${weekday}"] li .task[data-state="open"]`)
   const office = async () => {
     const { tasks, done } = await client.work()
     return tasks.filter(task => task.day === day && !done.includes(task.id)).length
@@ -100,7 +100,7 @@ test.for([
       locale: 'en-GB',
       serviceWorkers: 'block',
       reducedMotion: 'reduce',
-      viewport: { width: 1280, height: 900 },
+      viewport: { width: 1280, height: 4000 },
     })
     context.setDefaultTimeout(20_000)
     const page = await context.newPage()

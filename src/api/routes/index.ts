@@ -1,9 +1,11 @@
 import { createRoute, z } from '@hono/zod-openapi'
+import { OrderForecast } from '../../planning/index.ts'
 import { Week } from '../../record/index.ts'
-import { BatchId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
+import { BatchId, OrderId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
 import { BatchView } from '../batch-shapes.ts'
 import { RatesCompared } from '../compared-shapes.ts'
 import { NeedsLook } from '../look-shapes.ts'
+import { PlanJob, PlanState, SeasonPlan } from '../plan-shapes.ts'
 import {
   BatchRow,
   BenchView,
@@ -13,8 +15,6 @@ import {
   MotherRow,
   NurseryView,
   OrderRow,
-  PlanJob,
-  PlanState,
   PushEntries,
   QueryRow,
   RateRow,
@@ -73,7 +73,27 @@ export const routes = {
     request: { params: z.object({ id: ProtocolId }) },
     responses: { 200: json(Protocol, 'One protocol, whole'), 400: refused, 404: refused },
   }),
-  plan: get('/api/plan', PlanState, 'The latest plan, and the planning job if one runs'),
+  plan: get('/api/plan', PlanState, 'What the latest plan came to, and the planning job if one runs'),
+  seasonPlan: createRoute({
+    method: 'get',
+    path: '/api/plan/season',
+    responses: {
+      200: json(SeasonPlan, 'The latest plan: its starts, what it asks of the nursery, what limits it'),
+      404: refused,
+    },
+  }),
+  orderPlanned: createRoute({
+    method: 'get',
+    path: '/api/plan/orders/{id}',
+    request: { params: z.object({ id: OrderId }) },
+    responses: {
+      200: json(
+        OrderForecast.nullable(),
+        'How the latest plan fills an order; null where it does not know it',
+      ),
+      400: refused,
+    },
+  }),
   batches: createRoute({
     method: 'get',
     path: '/api/batches',

@@ -1,21 +1,27 @@
-import type { DehydratedState } from '@tanstack/react-query'
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import type { Entry } from '../../record/index.ts'
 import type { Waiting } from './outbox/outbox.ts'
 
+export interface KeptView {
+  readonly data: unknown
+  /** The instant at which the server gave it. */
+  readonly at: number
+}
+
 interface DeviceSchema extends DBSchema {
   /** Entries made here that the server has not confirmed, in the order in which they were made. */
   outbox: { key: number; value: Waiting }
-  views: { key: string; value: DehydratedState }
+  /** The last answer to every question, by the question. */
+  answers: { key: string; value: KeptView; indexes: { at: number } }
 }
 
 let opened: Promise<IDBPDatabase<DeviceSchema>> | undefined
 
 const device = (): Promise<IDBPDatabase<DeviceSchema>> => {
-  opened ??= openDB<DeviceSchema>('budstick', 1, {
-    upgrade: database => {
-      database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
-      database.createObjectStore('views')
+  opened ??= openDB<DeviceSchema>('budstick', 2, {
+    upgrade: (database, before) => {
+      if (before < 1) database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
+      database.createObjectStore('answers').createIndex('at', 'at')
     },
   })
   return opened
@@ -40,8 +46,14 @@ export const outboxStore = {
 }
 
 export const keptViews = {
-  read: async (): Promise<DehydratedState | undefined> => (await device()).get('views', 'last'),
-  write: async (state: DehydratedState): Promise<void> => {
-    await (await device()).put('views', state, 'last')
+  read: async (question: string): Promise<KeptView | undefined> => (await device()).get('answers', question),
+  write: async (question: string, view: KeptView): Promise<void> => {
+    await (await device()).put('answers', view, question)
+  },
+  forgetBefore: async (at: number): Promise<void> => {
+    const writing = (await device()).transaction('answers', 'readwrite')
+    for (const question of await writing.store.index('at').getAllKeys(IDBKeyRange.upperBound(at)))
+      void writing.store.delete(question)
+    await writing.done
   },
 }

@@ -1,21 +1,38 @@
-import { dehydrate, hydrate, type QueryClient } from '@tanstack/react-query'
+import type { QueryPersister } from '@tanstack/react-query'
 import { keptViews } from './device-store.ts'
 
 const TOGETHER_MS = 1500
+const KEPT_DAYS = 60
 
-/** The last state seen, kept on this device, so that the app opens without the server. */
-export const keepViews = async (queries: QueryClient): Promise<void> => {
-  const kept = await keptViews.read().catch(() => undefined)
-  if (kept !== undefined) hydrate(queries, kept)
-  let isDue = false
-  queries.getQueryCache().subscribe(event => {
-    if (event.type !== 'updated' || event.action.type !== 'success' || isDue) return
-    isDue = true
+const due = new Set<string>()
+
+/**
+ * The last answer to every question, kept on this device, so that the app opens without the server. The server is asked
+ * at once; what was kept is shown until it answers. A question whose `meta` says `kept: false` is not kept.
+ */
+export const keepView: QueryPersister = async (ask, context, query) => {
+  if (query.meta?.kept === false) return ask(context)
+  const { queryHash } = query
+  if (query.state.data === undefined)
+    void keptViews
+      .read(queryHash)
+      .then(kept => {
+        if (kept !== undefined && query.state.data === undefined)
+          query.setState({ data: kept.data, dataUpdatedAt: kept.at, status: 'success' })
+      })
+      .catch(() => undefined)
+  const answer = await ask(context)
+  if (!due.has(queryHash)) {
+    due.add(queryHash)
     setTimeout(() => {
-      isDue = false
-      const state = dehydrate(queries, { shouldDehydrateQuery: query => query.state.status === 'success' })
-      keptViews.write(state).catch(() => undefined)
+      due.delete(queryHash)
+      const { data, dataUpdatedAt: at } = query.state
+      keptViews.write(queryHash, { data, at }).catch(() => undefined)
     }, TOGETHER_MS)
-  })
-  await queries.invalidateQueries({ refetchType: 'none' })
+  }
+  return answer
 }
+
+/** Answers that nobody has looked at for long make room. */
+export const clearOldViews = (): void =>
+  void keptViews.forgetBefore(Date.now() - KEPT_DAYS * 86_400_000).catch(() => undefined)

@@ -28,10 +28,22 @@ export const look = {
     queryOptions({ queryKey: ['benches', 'stand', id], queryFn: () => client.benchStand(id) }),
   rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
   plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
+  seasonPlan: () => queryOptions({ queryKey: ['season-plan'], queryFn: client.seasonPlan }),
+  orderPlanned: (order: string) =>
+    queryOptions({ queryKey: ['order-planned', order], queryFn: () => client.orderPlanned(order) }),
   promise: (asked: { readonly kind: string; readonly number: number; readonly sure: number }) =>
-    queryOptions({ queryKey: ['promise', asked], queryFn: () => client.promise(asked) }),
+    queryOptions({
+      queryKey: ['promise', asked],
+      queryFn: () => client.promise(asked),
+      meta: { kept: false },
+    }),
   startMoved: (asked: { readonly start: string; readonly week: string; readonly number: number }) =>
-    queryOptions({ queryKey: ['what-if', asked], queryFn: () => client.startMoved(asked), gcTime: 60_000 }),
+    queryOptions({
+      queryKey: ['what-if', asked],
+      queryFn: () => client.startMoved(asked),
+      gcTime: 60_000,
+      meta: { kept: false },
+    }),
   workAgain: (batch: string) =>
     queryOptions({ queryKey: ['work-again', batch], queryFn: () => client.workAgain(batch) }),
   work: (week: string | undefined) =>

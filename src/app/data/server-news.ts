@@ -12,6 +12,8 @@ export const hearServer = (queries: QueryClient): (() => void) => {
     finished = job.id
     for (const view of [
       'plan',
+      'season-plan',
+      'order-planned',
       'orders',
       'work',
       'batch',

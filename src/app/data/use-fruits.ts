@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { fruitsOf } from '../../record/index.ts'
 import type { Fruits } from '../../trade/facts/index.ts'
-import { useNames } from './use-names.ts'
+import { useNames } from './use-names.tsx'
 
 const nothing = { speciesSets: [], factSets: [] }
 

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { LicenceRow } from '../../api/index.ts'
-import { useFormat } from '../text/use-format.ts'
+import { useFormat } from '../text/use-format.tsx'
 
 /** A licence's terms, and year by year what was made under it and is due. */
 export function LicenceTally({ row, today }: { readonly row: LicenceRow; readonly today: string }) {

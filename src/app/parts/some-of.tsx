@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import { useFormat } from '../text/use-format.ts'
+import { useFormat } from '../text/use-format.tsx'
 
 const AT_FIRST = 10
 

@@ -11,7 +11,8 @@ export function VirtualList<T>({
 }: {
   readonly items: readonly T[]
   readonly label: string
-  readonly rowHeight: number
+  /** About how high a line is, until it is seen. */
+  readonly rowHeight: (item: T) => number
   readonly keyOf: (item: T) => string
   readonly children: (item: T) => ReactNode
 }) {
@@ -19,12 +20,18 @@ export function VirtualList<T>({
   const [top, setTop] = useState(0)
   useLayoutEffect(() => {
     const element = ref.current
-    if (element !== null) setTop(element.getBoundingClientRect().top + scrollY)
+    if (element === null) return
+    const look = () => setTop(element.getBoundingClientRect().top + scrollY)
+    look()
+    // What stands above may grow and shrink.
+    const page = new ResizeObserver(look)
+    page.observe(document.body)
+    return () => page.disconnect()
   }, [])
   const rows = useWindowVirtualizer({
     count: items.length,
-    estimateSize: () => rowHeight,
-    overscan: 12,
+    estimateSize: index => rowHeight(items[index]!),
+    overscan: 6,
     scrollMargin: top,
     getItemKey: index => keyOf(items[index]!),
   })

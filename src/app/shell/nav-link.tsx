@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import { look } from '../data/queries.ts'
-import { useFormat } from '../text/use-format.ts'
+import { useFormat } from '../text/use-format.tsx'
 import { ScreenIcon } from './screen-icon.tsx'
 import type { SCREENS } from './screens.ts'
 

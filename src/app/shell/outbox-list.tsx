@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { outbox, useOutbox } from '../data/outbox/use-outbox.ts'
-import { useFormat } from '../text/use-format.ts'
+import { useFormat } from '../text/use-format.tsx'
 import { bodySays } from './body-says.ts'
 
 /** Every entry that waits, in the order in which it will go, and why one was refused. */

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useOutbox } from '../data/outbox/use-outbox.ts'
 import { Leaf } from '../parts/leaf.tsx'
-import { useFormat } from '../text/use-format.ts'
+import { useFormat } from '../text/use-format.tsx'
 import { OutboxList } from './outbox-list.tsx'
 
 /** Entries of this device that the office does not have yet: always in sight while there are any. */

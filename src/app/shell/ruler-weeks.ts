@@ -1,4 +1,4 @@
-import type { ShownPlan } from '../../api/index.ts'
+import type { PlanHead } from '../../api/index.ts'
 import { dayAfter, mondayOf, weekAfter, weeksBetween } from '../text/format.ts'
 
 export interface RulerWeek {
@@ -13,20 +13,17 @@ export interface RulerWeek {
 const WEEKS = 52
 
 /** The coming year by week: how full each is with planned work. */
-export const rulerWeeks = (thisWeek: string, plan: ShownPlan | null): readonly RulerWeek[] => {
-  const skills = plan?.loads.filter(({ what }) => what === 'skill') ?? []
+export const rulerWeeks = (thisWeek: string, plan: PlanHead | null): readonly RulerWeek[] => {
   const offset = plan === null ? 0 : weeksBetween(plan.firstWeek, thisWeek)
-  const hoursAt = (index: number) =>
-    skills.reduce((sum, { expected }) => sum + (expected[index + offset] ?? 0), 0)
-  const busiest = Math.max(0, ...Array.from({ length: WEEKS }, (_, index) => hoursAt(index)))
+  const at = (index: number) => plan?.hands[index + offset]
+  const busiest = Math.max(0, ...Array.from({ length: WEEKS }, (_, index) => at(index)?.hours ?? 0))
   return Array.from({ length: WEEKS }, (_, index) => {
     const week = weekAfter(thisWeek, index)
-    const at = index + offset
     const monday = mondayOf(week)
     return {
       week,
-      share: busiest > 0 ? hoursAt(index) / busiest : 0,
-      isOver: skills.some(load => (load.expected[at] ?? 0) > (load.capacity[at] ?? 0) * 1.001),
+      share: busiest > 0 ? (at(index)?.hours ?? 0) / busiest : 0,
+      isOver: at(index)?.isOver ?? false,
       opensMonth: monday.slice(0, 7) !== dayAfter(monday, 6).slice(0, 7) || monday.endsWith('-01'),
     }
   })

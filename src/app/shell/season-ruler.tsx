@@ -4,7 +4,7 @@ import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
 import { look } from '../data/queries.ts'
 import { dayAfter, mondayOf, weekAfter } from '../text/format.ts'
-import { useFormat } from '../text/use-format.ts'
+import { useFormat } from '../text/use-format.tsx'
 import { rulerWeeks } from './ruler-weeks.ts'
 
 /**

@@ -1,13 +1,12 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import type { PlanState, ShownPlan } from '../../api/index.ts'
+import type { PlanState } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { couldBePromised, type Plan, startMoved, workAgain } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
+import { planHead, seasonPlan } from '../views/plan.ts'
 
 const COUNTED_AT_MOST = 10_000
-
-const shownPlan = ({ tasks, ...shown }: Plan): ShownPlan => shown
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
@@ -20,14 +19,26 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
   const state = (): PlanState => {
     const plan = plans.latest()
     return {
-      plan: plan && shownPlan(plan),
+      plan: plan && planHead(plan),
       entriesSince: plan === null ? 0 : entriesSince(plan),
       accepted: memory.nursery().acceptedPlan?.plan ?? null,
       job: plans.job(),
     }
   }
 
+  const noPlan = refusal('No plan is made yet', 'season plan', 'Plan the season first.')
+
   app.openapi(routes.plan, c => c.json(state(), 200))
+
+  app.openapi(routes.seasonPlan, c => {
+    const plan = plans.latest()
+    return plan === null ? c.json(noPlan, 404) : c.json(seasonPlan(plan), 200)
+  })
+
+  app.openapi(routes.orderPlanned, c => {
+    const { id } = c.req.valid('param')
+    return c.json(plans.latest()?.orders.find(({ order }) => order === id) ?? null, 200)
+  })
 
   app.openapi(routes.startPlan, c => {
     const job = plans.begin(served.today())
@@ -38,8 +49,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
 
   app.openapi(routes.promise, c => {
     const plan = plans.latest()
-    if (plan === null)
-      return c.json(refusal('No plan is made yet', 'season plan', 'Plan the season first.'), 404)
+    if (plan === null) return c.json(noPlan, 404)
     const { kind, number, sure } = c.req.valid('query')
     const said = couldBePromised(memory.nursery(), plan, { kind, number, sure, today: served.today() })
     return said === null

@@ -39,6 +39,24 @@ const stoppedByHolds = (nursery: Nursery, plan: Plan | null): ((task: Task) => b
   }
 }
 
+/** What is known of the batches of these tasks, and of those with finished plants of the kinds to be sent out. */
+const batchesOf = (nursery: Nursery, tasks: readonly Task[]): WorkList['batches'] => {
+  const about = new Set(tasks.map(({ batch }) => batch))
+  const sent = new Set(tasks.flatMap(({ kindOfTask, kind }) => (kindOfTask === 'dispatch' ? [kind] : [])))
+  const { batches: held } = heldThings(nursery)
+  return [...nursery.batches.values()]
+    .filter(({ id, kind, finished }) => about.has(id) || (finished > 0 && sent.has(kind)))
+    .map(({ id, name, kind, protocol, startedOn, finished }) => ({
+      id,
+      name,
+      kind,
+      protocol,
+      startedOn,
+      finished,
+      onHold: held.has(id),
+    }))
+}
+
 /** What the latest plan asks for in a week, and which of it is done. */
 export const workList = (
   nursery: Nursery,
@@ -48,10 +66,13 @@ export const workList = (
 ): WorkList => {
   const asked = week ?? weekOfDayText(today)
   const tasks = plan?.tasks.filter(task => task.week === asked) ?? []
+  const starts = new Set(tasks.map(({ start }) => start))
   return {
     week: asked,
     monday: mondayOf(asked),
     tasks,
+    starts: plan?.starts.filter(({ id }) => starts.has(id)) ?? [],
+    batches: batchesOf(nursery, tasks),
     done: tasks.filter(task => nursery.tasksDone.has(task.id)).map(task => task.id),
     stopped: tasks.filter(stoppedByHolds(nursery, plan)).map(task => task.id),
     accepted: plan !== null && nursery.acceptedPlan?.plan === plan.id,

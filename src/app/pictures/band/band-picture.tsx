@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './band.css'
 import { Picture } from '../frame/picture.tsx'
 import { layOutBand, standingOf } from './band-layout.ts'

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { MotherRow } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './block-plan.css'
 import { Picture } from '../frame/picture.tsx'
 import { inRows, layOutBlock } from './block-layout.ts'

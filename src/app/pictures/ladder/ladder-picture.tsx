@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { RateUsed, Rung } from '../../../planning/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './ladder.css'
 import { Picture } from '../frame/picture.tsx'
 import { LADDER, layOutLadder } from './ladder-layout.ts'

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { LineageView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './lineage.css'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'

@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import { useTranslation } from 'react-i18next'
 import { weekAfter } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './load.css'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import { weekAfter } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { Picture } from '../frame/picture.tsx'
 import { layOutLoad } from '../load/load-layout.ts'
 import '../load/load.css'

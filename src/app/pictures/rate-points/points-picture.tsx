@@ -1,5 +1,5 @@
 import { useTranslation } from 'react-i18next'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './rate-points.css'
 import { Picture } from '../frame/picture.tsx'
 import { linear } from '../scale.ts'

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { PointsPicture } from './points-picture.tsx'
 
 const SIGN = { records: 'own', facts: 'assumed', 'set by the nursery': 'set' } as const

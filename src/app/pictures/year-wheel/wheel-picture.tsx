@@ -1,7 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import type { ProtocolSummary } from '../../../api/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './year-wheel.css'
 import { Picture } from '../frame/picture.tsx'
 import { Mark, MarkStrokes } from '../marks/mark.tsx'

@@ -7,8 +7,9 @@ import { setAftermath, useAftermath } from '../../data/aftermath.ts'
 import { useOutbox } from '../../data/outbox/use-outbox.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
+import { Asked } from '../../parts/asked.tsx'
 import { SomeOf } from '../../parts/some-of.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { ChangeSaid } from '../season/season-changes.tsx'
 import { whatChanged } from './what-changed.ts'
 
@@ -20,17 +21,27 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
   const { data: planned } = useQuery(look.plan())
   const { job, running, start } = useJob()
   const { waiting } = useOutbox()
+  const plan = planned?.plan ?? null
+  const isNew =
+    aftermath !== null &&
+    plan !== null &&
+    plan.id !== aftermath.planBefore &&
+    plan.throughSeq > aftermath.throughSeqBefore
+  const season = useQuery({ ...look.seasonPlan(), enabled: isNew })
   if (aftermath === null) return null
 
-  const plan = planned?.plan ?? null
   const isUnsent = waiting.some(({ entry: { body } }) => 'batch' in body && body.batch === view.row.id)
-  const isNew =
-    plan !== null && plan.id !== aftermath.planBefore && plan.throughSeq > aftermath.throughSeqBefore
   const body = () => {
     if (isUnsent) return <p>{t('batch.after.here')}</p>
     if (running) return <p aria-live="polite">{t('batch.after.planning', { says: job?.says ?? '' })}</p>
-    if (isNew) {
-      const { orders, others, sentences } = whatChanged(aftermath, plan)
+    if (isNew && season.data?.id !== plan.id)
+      return (
+        <Asked query={season} what={t('season.title')}>
+          {() => null}
+        </Asked>
+      )
+    if (isNew && season.data !== undefined) {
+      const { orders, others, sentences } = whatChanged(aftermath, season.data)
       return (
         <>
           <ul className="after-chances">

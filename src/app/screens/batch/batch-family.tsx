@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What a batch was made from, what was made from it, and for whom it is. */
 export function BatchFamily({ view }: { readonly view: BatchView }) {

@@ -1,7 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import { BATCH_SUMS, type BatchView } from '../../../api/index.ts'
-import { useNames } from '../../data/use-names.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useNames } from '../../data/use-names.tsx'
+import { useFormat } from '../../text/use-format.tsx'
 import type { Asking } from './asking.ts'
 import { BatchDrill } from './batch-drill.tsx'
 

@@ -12,12 +12,12 @@ import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useJob } from '../../data/use-job.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { NumberPad } from '../../parts/number-pad.tsx'
 import { daysBetween } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { COUNT_FIELDS, type CountField, EMPTY_COUNT, readCount, restOf, typed } from './count-draft.ts'
 
 export interface StandingStep {
@@ -45,6 +45,7 @@ export function CountPad({
   const done = useDone()
   const { nursery } = useNames()
   const { data: planned } = useQuery(look.plan())
+  const { data: rows } = useQuery(look.orders())
   const { start, running } = useJob()
   const [step, setStep] = useState(firstStep)
   const [draft, setDraft] = useState(EMPTY_COUNT)
@@ -68,12 +69,14 @@ export function CountPad({
       { kind: 'counted/1', batch: row.id, step: here.id, sign: here.sign, taken, dead, undecided },
     ]
     if (task !== null) bodies.push({ kind: 'task-done/1', task, minutes: null })
-    const plan = planned?.plan ?? null
+    const planBefore = planned?.plan?.id ?? null
     setAftermath({
       batch: row.id,
-      planBefore: plan?.id ?? null,
+      planBefore,
       throughSeqBefore: nursery?.throughSeq ?? 0,
-      chances: Object.fromEntries(plan?.orders.map(({ order, chance }) => [order, chance]) ?? []),
+      chances: Object.fromEntries(
+        rows?.flatMap(({ order, chance }) => (chance === null ? [] : [[order.id, chance]])) ?? [],
+      ),
       orders: view.orders.map(({ order }) => order),
     })
     const said = await say(bodies)
@@ -88,7 +91,7 @@ export function CountPad({
       said,
     )
     void outbox.send().then(() => {
-      if (outbox.state().waiting.length === 0 && plan !== null && !running && plansAfterCount()) start()
+      if (outbox.state().waiting.length === 0 && planBefore !== null && !running && plansAfterCount()) start()
     })
     void navigate({ to: '/batches/$batch', params: { batch: row.id } })
   }

@@ -3,10 +3,10 @@ import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import type { StepId } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import {
   type Field as Asked,
   type Asks,

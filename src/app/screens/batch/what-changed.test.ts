@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest'
-import type { ShownPlan } from '../../../api/index.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
 import type { Aftermath } from '../../data/aftermath.ts'
 import { whatChanged } from './what-changed.ts'
 
 const plan = {
   orders: [
-    { order: '41', chance: 0.71, ladders: [] },
-    { order: '42', chance: 0.9, ladders: [{ batch: 'b1' }] },
-    { order: '43', chance: 0.8, ladders: [] },
-    { order: '44', chance: 0.95, ladders: [] },
+    { order: '41', chance: 0.71, batches: [] },
+    { order: '42', chance: 0.9, batches: ['b1'] },
+    { order: '43', chance: 0.8, batches: [] },
+    { order: '44', chance: 0.95, batches: [] },
   ],
   changes: [
     {
@@ -20,7 +20,7 @@ const plan = {
     },
     { sentence: 'Start fewer plums', because: 'because of another', order: '43', start: null, batch: null },
   ],
-} as unknown as ShownPlan
+} as unknown as SeasonPlan
 
 const count: Aftermath = {
   batch: 'b1',

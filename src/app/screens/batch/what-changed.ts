@@ -1,4 +1,4 @@
-import type { ShownPlan } from '../../../api/index.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
 import type { Change } from '../../../planning/index.ts'
 import type { Aftermath } from '../../data/aftermath.ts'
 
@@ -15,7 +15,7 @@ export interface ChanceMoved {
 /** What a new plan says after a count: the chances of the orders it touches, how many others moved, and why. */
 export const whatChanged = (
   { batch, chances, orders: touched }: Aftermath,
-  plan: ShownPlan,
+  plan: SeasonPlan,
 ): {
   readonly orders: readonly ChanceMoved[]
   readonly others: number
@@ -29,9 +29,7 @@ export const whatChanged = (
   })
   const own = new Set<string>([
     ...touched,
-    ...plan.orders
-      .filter(({ ladders }) => ladders.some(ladder => ladder.batch === batch))
-      .map(({ order }) => order),
+    ...plan.orders.filter(({ batches }) => batches.some(one => one === batch)).map(({ order }) => order),
   ])
   const far = moves
     .filter(({ order, before, after }) => !own.has(order) && Math.abs(before - after) >= A_POINT)

@@ -3,7 +3,7 @@ import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** After a count of what was worked: what still takes, and whether to work the failed again. */
 export function WorkAgain({ view: { row, counts } }: { readonly view: BatchView }) {

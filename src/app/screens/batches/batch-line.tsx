@@ -1,8 +1,8 @@
 import { useTranslation } from 'react-i18next'
 import type { BatchRow } from '../../../api/index.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** One batch in a list: what it is, how far it has come, and what is left of it as a bar. */
 export function BatchLine({ row }: { readonly row: BatchRow }) {

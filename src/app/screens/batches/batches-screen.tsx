@@ -2,14 +2,15 @@ import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, Link } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { BatchRow } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { folded } from '../../data/folded.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { VirtualList } from '../../parts/virtual-list.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './batches.css'
 import { BatchLine } from './batch-line.tsx'
 
@@ -30,18 +31,21 @@ export function BatchesScreen() {
     queryFn: () => client.batches(isAlive ? { state, limit: 100_000 } : { state, find, limit: MOST_PAST }),
     placeholderData: was => was,
   })
-  const searchable = useMemo(
-    () =>
-      batches.data?.map(row => ({
-        row,
-        text: folded([row.name, row.kindName, row.stage, ...row.benches.map(names.bench)].join(' ')),
-      })),
-    [batches.data, names],
-  )
-  const words = folded(find).split(/\s+/).filter(Boolean)
-  const shown = (searchable ?? [])
-    .filter(({ text }) => !isAlive || words.every(word => text.includes(word)))
-    .map(({ row }) => row)
+  /** Made when something is first looked for. */
+  const textOf = useMemo(() => {
+    const texts = new WeakMap<BatchRow, string>()
+    return (row: BatchRow): string => {
+      const text =
+        texts.get(row) ??
+        folded([row.name, row.kindName, row.stage, ...row.benches.map(names.bench)].join(' '))
+      texts.set(row, text)
+      return text
+    }
+  }, [names])
+  const shown = useMemo(() => {
+    const words = isAlive ? folded(find).split(/\s+/).filter(Boolean) : []
+    return (batches.data ?? []).filter(row => words.every(word => textOf(row).includes(word)))
+  }, [batches.data, find, isAlive, textOf])
 
   return (
     <div className="stack">
@@ -83,7 +87,7 @@ export function BatchesScreen() {
             <VirtualList
               items={shown}
               label={t('settings.batches.title')}
-              rowHeight={68}
+              rowHeight={() => 68}
               keyOf={({ id }) => id}
             >
               {row => (

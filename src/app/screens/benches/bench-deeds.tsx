@@ -6,12 +6,12 @@ import { useTranslation } from 'react-i18next'
 import type { BenchId } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What can be done with the bench that is looked at: count it, or stop what stands on it. */
 export function BenchDeeds({ bench }: { readonly bench: BenchId }) {

@@ -4,11 +4,11 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BenchStand } from '../../../api/index.ts'
 import { say } from '../../data/say.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import {
   type BenchCountDraft,
   bodiesOfCount,

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BenchStand } from '../../../api/index.ts'
 import { Field } from '../../parts/field.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { AddBatch } from './add-batch.tsx'
 import {
   type BenchCountDraft,

@@ -5,12 +5,12 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { QueryRow } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
 import { StrikeOne } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { VirtualList } from '../../parts/virtual-list.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './checks.css'
 import { SettleLeaf } from './settle-leaf.tsx'
 
@@ -34,7 +34,12 @@ export function ChecksScreen() {
                 : t('settings.checks.says', { count: rows.length, shown: format.number(rows.length) })}
             </p>
           </div>
-          <VirtualList items={rows} label={t('settings.checks.title')} rowHeight={96} keyOf={({ id }) => id}>
+          <VirtualList
+            items={rows}
+            label={t('settings.checks.title')}
+            rowHeight={() => 96}
+            keyOf={({ id }) => id}
+          >
             {row => {
               const { batch, order, mother, says, raisedBy } = row
               return (

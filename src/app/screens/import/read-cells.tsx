@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { ReadCell } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** Every cell that could not be read as it stands, with what is wrong and what was done. */
 export function ReadCells({ cells }: { readonly cells: readonly ReadCell[] }) {

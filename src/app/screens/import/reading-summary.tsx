@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Mapping, Reading } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { ReadCells } from './read-cells.tsx'
 import { ReadQuestions } from './read-questions.tsx'
 import { SheetRead } from './sheet-read.tsx'

@@ -2,7 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { ReadSheet, SheetField, SheetKind, SheetSaid } from '../../../api/index.ts'
 import { Pick } from '../../parts/pick.tsx'
 import { imports } from '../../text/en/import.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 const LEFT_OUT = '-'
 

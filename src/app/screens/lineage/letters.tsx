@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { AffectedView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** Who has, is promised or waits for trees that may carry it: one row for each letter to write. */
 export function Letters({ view }: { readonly view: AffectedView }) {

@@ -7,7 +7,7 @@ import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { LineagePicture } from '../../pictures/lineage/lineage-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { HoldFamily } from './hold-family.tsx'
 
 const route = getRouteApi('/lineage/$what/$id')

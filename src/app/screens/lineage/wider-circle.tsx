@@ -1,8 +1,8 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { AffectedView } from '../../../api/index.ts'
-import { useNames } from '../../data/use-names.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useNames } from '../../data/use-names.tsx'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What stood on a bench with it or was cut on a day with it: marked apart, for it is no descent. */
 export function WiderCircle({ view }: { readonly view: AffectedView }) {

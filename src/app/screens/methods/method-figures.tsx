@@ -1,7 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import { citation, guideFigures, sourceById } from '../../../trade/guides/index.ts'
 import type { Figure, MethodId, Protocol } from '../../../trade/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { inUnits, measureWords } from './measure-words.ts'
 import { ownMeasure } from './own-measure.ts'
 

@@ -3,7 +3,7 @@ import { useTranslation } from 'react-i18next'
 import { wayOf } from '../../../trade/facts/index.ts'
 import type { MethodId } from '../../../trade/index.ts'
 import { useFruits } from '../../data/use-fruits.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** The fruits that are made by a method, with the share that succeeds. */
 export function MethodFruits({ method }: { readonly method: MethodId }) {

@@ -2,7 +2,7 @@ import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import type { Protocol } from '../../../trade/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { tellingRates } from './telling-rates.ts'
 
 /** What the nursery's own batches of a method taught, beside what the protocol assumed. */

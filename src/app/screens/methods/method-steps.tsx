@@ -2,7 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { GuideStep } from '../../../trade/guides/index.ts'
 import { CutLegend } from '../../pictures/cuts/cut-legend.tsx'
 import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** The moves of the hands, each with its drawing, what to look at, and why. */
 export function MethodSteps({ steps }: { readonly steps: readonly GuideStep[] }) {

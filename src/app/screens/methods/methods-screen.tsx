@@ -3,11 +3,11 @@ import { useTranslation } from 'react-i18next'
 import { allGuides, guideName } from '../../../trade/guides/index.ts'
 import { MethodMark, markOfMethod } from '../../../trade/index.ts'
 import { folded } from '../../data/folded.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './methods.css'
 
 const route = getRouteApi('/methods')

@@ -2,7 +2,7 @@ import { useQueries, useQuery } from '@tanstack/react-query'
 import type { RateRow } from '../../../api/index.ts'
 import type { MethodId, Protocol } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 
 /** What this nursery has of a method: its protocols, and the rates that its own batches taught. */
 export function useMethod(method: MethodId): {

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { MotherView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 const stageOf = (bbch: string) => bbch.slice(0, 1) as '0'
 

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { MotherView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { yearsSince } from './years-since.ts'
 
 /** Where its wood came from and who verified it, where and since when it stands, and its passport data. */

@@ -6,7 +6,7 @@ import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { BlockPicture } from '../../pictures/block-plan/block-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import './mothers.css'
 import { MotherDetail } from './mother-detail.tsx'
 

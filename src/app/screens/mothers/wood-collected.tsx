@@ -10,7 +10,7 @@ import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { dayAfter } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { isDayOrEmpty } from './day-text.ts'
 
 const isKept = (material: Material): boolean => material === 'scion sticks' || material === 'budwood'

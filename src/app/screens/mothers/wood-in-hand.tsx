@@ -7,7 +7,7 @@ import { useDone } from '../../parts/done.tsx'
 import { Drill } from '../../parts/drill.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import type { EntriesAsked } from './entries-asked.ts'
 
 /** What was cut and is neither used nor thrown away. */

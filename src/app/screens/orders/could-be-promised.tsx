@@ -3,11 +3,11 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { CouldBePromised as Promised } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
 import { Field } from '../../parts/field.tsx'
 import { PromisePicture } from '../../pictures/promise/promise-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { KindField } from './kind-field.tsx'
 
 /** What could be promised to a new buyer: the earliest week for a number of a kind, and how many in each week. */

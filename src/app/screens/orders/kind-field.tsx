@@ -1,6 +1,6 @@
 import { ComboBox, FieldError, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 
 /** One of the kinds that are sold, found by typing. */
 export function KindField({

@@ -6,9 +6,9 @@ import { useTranslation } from 'react-i18next'
 import type { OrderRow } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { ChangeOrder } from './change-order.tsx'
 import { OrderLadders } from './order-ladders.tsx'
 
@@ -17,11 +17,11 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const { data } = useQuery(look.plan())
   const [changing, setChanging] = useState(false)
   const done = useDone()
   const { order, kindName, chanceAtAcceptance } = row
-  const forecast = data?.plan?.orders.find(one => one.order === order.id)
+  const { data: planned } = useQuery(look.orderPlanned(order.id))
+  const forecast = planned ?? undefined
 
   const cancel = async () => {
     const said = await say([{ kind: 'order-cancelled/1', order: order.id, why: '' }])

@@ -4,10 +4,10 @@ import { useTranslation } from 'react-i18next'
 import type { OrderForecast } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** The count-backs that together fill an order: batches that stand now, and starts to come. */
 export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | undefined }) {
@@ -15,7 +15,6 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   const format = useFormat()
   const names = useNames()
   const { start, running } = useJob()
-  const { data } = useQuery(look.plan())
   const { data: batches } = useQuery(look.batchesAlive())
   const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
   if (forecast === undefined || ladders.length === 0)
@@ -37,10 +36,10 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
         )}
       </div>
     )
-  const titleOf = ({ batch, start: id }: OrderForecast['ladders'][number]): string => {
+  const titleOf = ({ batch, rungs }: OrderForecast['ladders'][number]): string => {
     if (batch !== null)
       return t('orders.ladderBatch', { batch: batches?.find(row => row.id === batch)?.name ?? batch })
-    const week = data?.plan?.starts.find(planned => planned.id === id)?.week
+    const week = rungs[0]?.week
     if (week === undefined) return t('orders.ladderPlain')
     return t('orders.ladderStart', {
       week: format.weekByNumber

@@ -4,7 +4,7 @@ import type { OrderRow } from '../../../api/index.ts'
 import { VirtualList } from '../../parts/virtual-list.tsx'
 import { Chance } from '../../pictures/chance/chance.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 export function OrderList({
   rows,
@@ -17,7 +17,7 @@ export function OrderList({
   const format = useFormat()
   if (rows.length === 0) return <p className="soft">{t('orders.empty')}</p>
   return (
-    <VirtualList items={rows} label={t('orders.title')} rowHeight={68} keyOf={({ order }) => order.id}>
+    <VirtualList items={rows} label={t('orders.title')} rowHeight={() => 68} keyOf={({ order }) => order.id}>
       {({ order, kindName, mark, chance, cancelled, dispatched }) => (
         <Link
           from="/orders"

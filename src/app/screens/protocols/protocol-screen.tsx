@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Asked, Fetching } from '../../parts/asked.tsx'
 import { ProtocolEditor } from './protocol-editor.tsx'
 

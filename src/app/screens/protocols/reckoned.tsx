@@ -3,7 +3,7 @@ import { useTranslation } from 'react-i18next'
 import type { Protocol } from '../../../trade/index.ts'
 import { Field } from '../../parts/field.tsx'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { type CountBack, countBack } from './count-back.ts'
 
 /** What the protocol asks for, counted back from a wish: as it is being written, beside as it is kept. */

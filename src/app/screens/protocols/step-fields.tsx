@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Step } from '../../../trade/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { type FigureDraft, type FigureField, fieldsOf } from './protocol-draft.ts'
 
 const ENDS = ['low', 'typical', 'high'] as const

@@ -6,7 +6,7 @@ import type { RatesCompared } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { PointsPicture } from '../../pictures/rate-points/points-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 type Finding = RatesCompared['people'][number]['finding']
 type Member = Pick<

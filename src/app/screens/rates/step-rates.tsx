@@ -10,7 +10,7 @@ import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { RatePicture } from '../../pictures/rate-points/rate-picture.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { SetRate } from './set-rate.tsx'
 
 const route = getRouteApi('/rates')

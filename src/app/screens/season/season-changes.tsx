@@ -1,16 +1,16 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
-import type { ShownPlan } from '../../../api/index.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
 import type { Change } from '../../../planning/index.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What this plan does otherwise than the one before, and why. */
 export function SeasonChanges({
   plan,
   accepted,
 }: {
-  readonly plan: ShownPlan
+  readonly plan: SeasonPlan
   readonly accepted: string | null
 }) {
   const { t } = useTranslation()

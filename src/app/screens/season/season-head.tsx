@@ -1,17 +1,17 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { PlanState, ShownPlan } from '../../../api/index.ts'
+import type { PlanState, SeasonPlan } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What came of planning, in words, and what to do with it. */
-export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: ShownPlan }) {
+export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: SeasonPlan }) {
   const { t } = useTranslation()
   const format = useFormat()
   const queries = useQueryClient()

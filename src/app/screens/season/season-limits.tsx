@@ -1,9 +1,9 @@
 import { useTranslation } from 'react-i18next'
-import type { ShownPlan } from '../../../api/index.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 
 /** What limits the season, each in a sentence, the dearest first. */
-export function SeasonLimits({ plan }: { readonly plan: ShownPlan }) {
+export function SeasonLimits({ plan }: { readonly plan: SeasonPlan }) {
   const { t } = useTranslation()
   const limits = [...plan.limits].sort((a, b) => b.worthPerUnit - a.worthPerUnit)
   return (

@@ -1,18 +1,18 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { ShownPlan } from '../../../api/index.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { fullest } from '../../pictures/load/load-layout.ts'
 import { LoadPicture } from '../../pictures/load/load-picture.tsx'
 import { weekAfter } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 const WHAT = ['place', 'skill', 'mother'] as const
 const SHOWN_AT_FIRST = 8
 
 /** What the plan asks of every bench, hand and mother tree, the fullest first. */
-export function SeasonLoads({ plan }: { readonly plan: ShownPlan }) {
+export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
   const { t } = useTranslation()
   const format = useFormat()
   const [what, setWhat] = useState<(typeof WHAT)[number]>('place')

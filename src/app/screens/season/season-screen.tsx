@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import type { PlanState, SeasonPlan } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { Asked } from '../../parts/asked.tsx'
@@ -19,15 +20,13 @@ const route = getRouteApi('/season')
 export function SeasonScreen() {
   const { t } = useTranslation()
   const planned = useQuery(look.plan())
+  const season = useQuery({ ...look.seasonPlan(), enabled: planned.data?.plan != null })
   const { start, running } = useJob()
-  const search = route.useSearch()
-  const navigate = route.useNavigate()
 
   return (
     <Asked query={planned} what={t('season.title')}>
       {state => {
-        const { plan } = state
-        if (plan === null)
+        if (state.plan === null)
           return (
             <div className="stack">
               <h1>{t('season.none')}</h1>
@@ -39,59 +38,70 @@ export function SeasonScreen() {
               </p>
             </div>
           )
-        const onTry = (tried: string) =>
-          void navigate({ search: was => ({ ...was, tried }), replace: true, resetScroll: false })
-        const chosen = plan.starts.find(({ id }) => id === search.start)
         return (
-          <div className="stack">
-            <SeasonHead state={state} plan={plan} />
-            <SeasonStrip
-              plan={plan}
-              chosen={search.start ?? null}
-              tried={search.tried ?? null}
-              onChoose={(start, tried) =>
-                void navigate({
-                  search: was => ({ ...was, start, tried }),
-                  replace: true,
-                  resetScroll: false,
-                })
-              }
-            />
-            {chosen !== undefined && (
-              <StartDetail
-                plan={plan}
-                start={chosen}
-                tried={search.tried ?? chosen.week}
-                onTry={onTry}
-                onClose={() =>
-                  void navigate({
-                    search: ({ start: _, tried: __, ...was }) => was,
-                    replace: true,
-                    resetScroll: false,
-                  })
-                }
-              />
-            )}
-            <div className="season-words">
-              <SeasonLimits plan={plan} />
-              <SeasonChanges plan={plan} accepted={state.accepted} />
-            </div>
-            <SeasonLoads plan={plan} />
-            {plan.assumed.length > 0 && (
-              <details className="sheet">
-                <summary>
-                  {t('season.assumed', { count: plan.assumed.length, shown: String(plan.assumed.length) })}
-                </summary>
-                <ul className="season-assumed">
-                  {plan.assumed.map(sentence => (
-                    <li key={sentence}>{sentence}</li>
-                  ))}
-                </ul>
-              </details>
-            )}
-          </div>
+          <Asked query={season} what={t('season.title')}>
+            {plan => <SeasonShown plan={plan} state={state} />}
+          </Asked>
         )
       }}
     </Asked>
+  )
+}
+
+function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly state: PlanState }) {
+  const { t } = useTranslation()
+  const search = route.useSearch()
+  const navigate = route.useNavigate()
+  const onTry = (tried: string) =>
+    void navigate({ search: was => ({ ...was, tried }), replace: true, resetScroll: false })
+  const chosen = plan.starts.find(({ id }) => id === search.start)
+  return (
+    <div className="stack">
+      <SeasonHead state={state} plan={plan} />
+      <SeasonStrip
+        plan={plan}
+        chosen={search.start ?? null}
+        tried={search.tried ?? null}
+        onChoose={(start, tried) =>
+          void navigate({
+            search: was => ({ ...was, start, tried }),
+            replace: true,
+            resetScroll: false,
+          })
+        }
+      />
+      {chosen !== undefined && (
+        <StartDetail
+          plan={plan}
+          start={chosen}
+          tried={search.tried ?? chosen.week}
+          onTry={onTry}
+          onClose={() =>
+            void navigate({
+              search: ({ start: _, tried: __, ...was }) => was,
+              replace: true,
+              resetScroll: false,
+            })
+          }
+        />
+      )}
+      <div className="season-words">
+        <SeasonLimits plan={plan} />
+        <SeasonChanges plan={plan} accepted={state.accepted} />
+      </div>
+      <SeasonLoads plan={plan} />
+      {plan.assumed.length > 0 && (
+        <details className="sheet">
+          <summary>
+            {t('season.assumed', { count: plan.assumed.length, shown: String(plan.assumed.length) })}
+          </summary>
+          <ul className="season-assumed">
+            {plan.assumed.map(sentence => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </div>
   )
 }

@@ -2,13 +2,13 @@ import { getRouteApi } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { ShownPlan } from '../../../api/index.ts'
-import { useNames } from '../../data/use-names.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { StripPicture } from '../../pictures/season-strip/strip-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { stripRows } from './strip-rows.ts'
 
 const route = getRouteApi('/season')
@@ -21,7 +21,7 @@ export function SeasonStrip({
   tried,
   onChoose,
 }: {
-  readonly plan: ShownPlan
+  readonly plan: SeasonPlan
   readonly chosen: string | null
   readonly tried: string | null
   readonly onChoose: (start: string, tried: string | undefined) => void

@@ -2,13 +2,13 @@ import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { ShownPlan } from '../../../api/index.ts'
+import type { SeasonPlan } from '../../../api/index.ts'
 import type { PlannedStart } from '../../../planning/index.ts'
 import { type Material, markOfMethod } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { WhatIf } from './what-if.tsx'
 
 /** One start of the plan: how many, from what, where, by whom, and for whom. */
@@ -19,7 +19,7 @@ export function StartDetail({
   onTry,
   onClose,
 }: {
-  readonly plan: ShownPlan
+  readonly plan: SeasonPlan
   readonly start: PlannedStart
   readonly tried: string
   readonly onTry: (week: string) => void

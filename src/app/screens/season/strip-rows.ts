@@ -1,16 +1,16 @@
-import type { ProtocolSummary, ShownPlan } from '../../../api/index.ts'
+import type { ProtocolSummary, SeasonPlan } from '../../../api/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
 import { folded } from '../../data/folded.ts'
 import type { NamedRow } from '../../pictures/season-strip/strip-picture.tsx'
 
 /** One lane for each kind and protocol that the plan starts, by the first start; those that answer to the words. */
 export const stripRows = (
-  plan: ShownPlan,
+  plan: SeasonPlan,
   kindName: (id: string) => string,
   protocols: ReadonlyMap<string, ProtocolSummary>,
   find: string,
 ): readonly NamedRow[] => {
-  const lanes = new Map<string, ShownPlan['starts'][number][]>()
+  const lanes = new Map<string, SeasonPlan['starts'][number][]>()
   for (const start of plan.starts) {
     const lane = `${start.kind} ${start.protocol}`
     lanes.set(lane, [...(lanes.get(lane) ?? []), start])

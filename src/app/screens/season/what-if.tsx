@@ -9,7 +9,7 @@ import { Asked } from '../../parts/asked.tsx'
 import { Field } from '../../parts/field.tsx'
 import '../../parts/week-slider.css'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 const SHOWN_AT_LEAST = 0.005
 

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { NurseryView } from '../../../api/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** The nursery's places, people and protocols, as they are set. */
 export function NurseryLists({ nursery }: { readonly nursery: NurseryView }) {

@@ -9,7 +9,7 @@ import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 import { shownUnit } from '../../text/shown-unit.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { figureLine, isFigure } from './fact-words.ts'
 import { figureTyped, typed } from './in-own-units.ts'
 

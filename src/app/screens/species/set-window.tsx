@@ -8,7 +8,7 @@ import { say } from '../../data/say.ts'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { isWindow, monthsOf } from './fact-words.ts'
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1)

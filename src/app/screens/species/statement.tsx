@@ -1,5 +1,5 @@
 import type { TextFact } from '../../../trade/facts/index.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What is said of a fruit in words, with where it comes from. */
 export function Statement({

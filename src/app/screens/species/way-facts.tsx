@@ -7,10 +7,10 @@ import { methodById, type Species, type SpeciesWay, starterProtocol } from '../.
 import { markOfMethod } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { tellingRates } from '../methods/telling-rates.ts'
 import { Statement } from './statement.tsx'
 

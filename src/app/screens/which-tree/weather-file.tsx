@@ -3,7 +3,7 @@ import { Button, FileTrigger } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { type ClimateSaid, climateOfDays } from '../../../advice/index.ts'
 import { deviceDay } from '../../data/today.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 interface Told {
   readonly isGood: boolean

@@ -2,18 +2,23 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Task } from '../../../planning/index.ts'
 import { say } from '../../data/say.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
-import { useFormat } from '../../text/use-format.ts'
-import { TaskRow, type TaskState } from './task-row.tsx'
+import { useFormat } from '../../text/use-format.tsx'
+import type { TaskGround } from './task-ground.ts'
 
 /** A round through many batches in one place: ticked as a whole, or one by one. */
 export function RoutineRow({
   tasks,
-  stateOf,
+  ground: { stateOf },
+  isOpen,
+  onOpen,
 }: {
   readonly tasks: readonly Task[]
-  readonly stateOf: (task: string) => TaskState
+  readonly ground: TaskGround
+  /** Its batches stand below it, one by one. */
+  readonly isOpen: boolean
+  readonly onOpen: () => void
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -33,7 +38,7 @@ export function RoutineRow({
     done.tell(t('work.routineKept', { task, count: open.length, shown: format.number(open.length) }), said)
   }
   return (
-    <li className="task" data-state={open.length === 0 ? 'done' : 'open'}>
+    <div className="task" data-state={open.length === 0 ? 'done' : 'open'}>
       <div className="task-line">
         <span className="task-dot" aria-hidden="true" />
         <div className="task-what">
@@ -59,14 +64,9 @@ export function RoutineRow({
         )}
       </div>
       {caution !== null && open.length > 0 && <p className="caution">{caution}</p>}
-      <details className="routine">
-        <summary>{t('work.routineOne')}</summary>
-        <ul>
-          {tasks.map(one => (
-            <TaskRow key={one.id} task={one} state={stateOf(one.id)} />
-          ))}
-        </ul>
-      </details>
-    </li>
+      <Button className="quiet routine-open" aria-expanded={isOpen} onPress={onOpen}>
+        {t(isOpen ? 'work.routineShut' : 'work.routineOne')}
+      </Button>
+    </div>
   )
 }

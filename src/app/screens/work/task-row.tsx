@@ -1,25 +1,29 @@
-import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Task } from '../../../planning/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
-import { look } from '../../data/queries.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
+import type { TaskGround } from './task-ground.ts'
 import { TickTask } from './tick-task.tsx'
 
-/** `waiting`: done, and not yet at the office. `stopped`: a hold forbids it. */
-export type TaskState = 'open' | 'stopped' | 'waiting' | 'done'
-
 /** One thing to do: what, how many, from where, by whom, how long, and the caution beside it. */
-export function TaskRow({ task, state }: { readonly task: Task; readonly state: TaskState }) {
+export function TaskRow({
+  task,
+  ground,
+  ofRoutine,
+}: {
+  readonly task: Task
+  readonly ground: TaskGround
+  readonly ofRoutine: boolean
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const { data: batches } = useQuery({ ...look.batchesAlive(), enabled: task.batch !== null })
+  const state = ground.stateOf(task.id)
   const [ticking, setTicking] = useState(false)
   const about = [
     task.from && t('work.from', { from: task.from }),
@@ -30,7 +34,7 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
   ].filter(Boolean)
 
   return (
-    <li className="task" data-state={state}>
+    <div className={ofRoutine ? 'task of-routine' : 'task'} data-state={state}>
       <div className="task-line">
         {task.method === null ? (
           <span className="task-dot" aria-hidden="true" />
@@ -52,7 +56,7 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
                 {about.length > 0 && ' · '}
                 <Link to="/batches/$batch" params={{ batch: task.batch }}>
                   {t('work.batch', {
-                    batch: batches?.find(({ id }) => id === task.batch)?.name ?? task.batch,
+                    batch: ground.batch(task.batch)?.name ?? task.batch,
                   })}
                 </Link>
               </>
@@ -98,7 +102,9 @@ export function TaskRow({ task, state }: { readonly task: Task; readonly state: 
           {task.caution}
         </p>
       )}
-      {ticking && state === 'open' && <TickTask task={task} onClose={() => setTicking(false)} />}
-    </li>
+      {ticking && state === 'open' && (
+        <TickTask task={task} ground={ground} onClose={() => setTicking(false)} />
+      )}
+    </div>
   )
 }

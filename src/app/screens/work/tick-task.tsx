@@ -1,4 +1,3 @@
-import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
@@ -6,23 +5,29 @@ import { uuidv7 } from 'uuidv7'
 import type { Task } from '../../../planning/index.ts'
 import type { BatchId } from '../../../trade/index.ts'
 import { outbox } from '../../data/outbox/use-outbox.ts'
-import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
 import { deviceDay } from '../../data/today.ts'
-import { useNames } from '../../data/use-names.ts'
+import { useNames } from '../../data/use-names.tsx'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { deedOf, nextBatchName } from './deed.ts'
+import type { TaskGround } from './task-ground.ts'
 
 /** Asks for the number that really happened, and nothing else. */
-export function TickTask({ task, onClose }: { readonly task: Task; readonly onClose: () => void }) {
+export function TickTask({
+  task,
+  ground,
+  onClose,
+}: {
+  readonly task: Task
+  readonly ground: TaskGround
+  readonly onClose: () => void
+}) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
   const done = useDone()
-  const { data: planned } = useQuery(look.plan())
-  const { data: batches } = useQuery(look.batchesAlive())
   const plannedNumber = Math.round(task.number)
   const [said, setSaid] = useState(String(plannedNumber))
   const [isWrong, setWrong] = useState(false)
@@ -38,7 +43,7 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
   const keep = async () => {
     const number = Number(said)
     if (said.trim() === '' || !Number.isInteger(number) || number < 0) return setWrong(true)
-    const batch = batches?.find(({ id }) => id === task.batch)
+    const batch = ground.batch(task.batch)
     const noteOf = (_: Task, really: number) =>
       t('work.noteOther', {
         task: task.task,
@@ -46,10 +51,8 @@ export function TickTask({ task, onClose }: { readonly task: Task; readonly onCl
         planned: format.number(plannedNumber),
       })
     const bodies = deedOf(task, number, {
-      start: planned?.plan?.starts.find(({ id }) => id === task.start),
-      finished: (batches ?? [])
-        .filter(row => row.kind === task.kind && row.finished > 0 && !row.onHold)
-        .sort((a, b) => a.startedOn.localeCompare(b.startedOn)),
+      start: ground.start(task.start),
+      finished: ground.finished(task.kind),
       protocol: batch === undefined ? undefined : names.protocols.get(batch.protocol),
       by: whoNow(),
       newBatch: () => ({

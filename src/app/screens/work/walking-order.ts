@@ -32,21 +32,26 @@ const alongTheBenches = (benches: ReadonlyMap<string, Bench>) => (a: string | nu
 const isAtMothers = ({ bench, kindOfTask }: Task): boolean =>
   bench === null && (kindOfTask === 'collect' || kindOfTask === 'prepare')
 
+const put = (groups: Map<string | null, Task[]>, key: string | null, task: Task): void => {
+  const group = groups.get(key)
+  if (group === undefined) groups.set(key, [task])
+  else group.push(task)
+}
+
 /** The week's tasks by day and, within a day, in the order in which one walks past them. */
 export const walkingOrder = (
   tasks: readonly Task[],
   benches: ReadonlyMap<string, Bench>,
 ): readonly WorkDay[] => {
   const days = new Map<string | null, Task[]>()
-  for (const task of tasks) days.set(task.day, [...(days.get(task.day) ?? []), task])
+  for (const task of tasks) put(days, task.day, task)
   const along = alongTheBenches(benches)
   return [...days]
     .sort(([a], [b]) => (a === null ? 1 : b === null ? -1 : a.localeCompare(b)))
     .map(([day, ofDay]) => {
       const atMothers = ofDay.filter(isAtMothers)
       const places = new Map<string | null, Task[]>()
-      for (const task of ofDay)
-        if (!isAtMothers(task)) places.set(task.bench, [...(places.get(task.bench) ?? []), task])
+      for (const task of ofDay) if (!isAtMothers(task)) put(places, task.bench, task)
       return {
         day,
         minutes: ofDay.reduce((sum, { minutes }) => sum + minutes, 0),

@@ -3,7 +3,7 @@ import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** What goes worse than it should, or will: each in one sentence with its numbers, and the way to it. */
 export function Watched() {

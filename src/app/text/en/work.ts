@@ -36,6 +36,7 @@ export const work = {
   routineKept_one: '{{task}}: done for {{shown}} batch.',
   routineKept_other: '{{task}}: done for {{shown}} batches.',
   routineOne: 'One by one',
+  routineShut: 'All together',
   batch: 'batch {{batch}}',
   kept: '{{task}}: {{number}} kept.',
   keptOther: '{{task}}: {{number}} instead of {{planned}} kept.',

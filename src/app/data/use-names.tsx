@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query'
-import { useMemo } from 'react'
+import { createContext, type ReactNode, useContext, useMemo } from 'react'
 import type { NurseryView, ProtocolSummary } from '../../api/index.ts'
 import type { Bench, Person } from '../../record/index.ts'
 import type { Kind } from '../../trade/index.ts'
@@ -21,23 +21,30 @@ export interface Names {
 const byId = <T extends { readonly id: string }>(things: readonly T[] | undefined): ReadonlyMap<string, T> =>
   new Map(things?.map(thing => [thing.id, thing]))
 
-export const useNames = (): Names => {
-  const { data: nursery } = useQuery(look.nursery())
-  return useMemo(() => {
-    const benches = byId(nursery?.benches)
-    const people = byId(nursery?.people)
-    const kinds = byId(nursery?.kinds)
-    const protocols = byId(nursery?.protocols)
-    return {
-      nursery,
-      benches,
-      people,
-      kinds,
-      protocols,
-      bench: id => (id === null ? '' : (benches.get(id)?.name ?? id)),
-      person: id => (id === null ? '' : (people.get(id)?.name ?? id)),
-      kind: id => kinds.get(id)?.name ?? id,
-      protocol: id => protocols.get(id)?.name ?? id,
-    }
-  }, [nursery])
+const namesOf = (nursery: NurseryView | undefined): Names => {
+  const benches = byId(nursery?.benches)
+  const people = byId(nursery?.people)
+  const kinds = byId(nursery?.kinds)
+  const protocols = byId(nursery?.protocols)
+  return {
+    nursery,
+    benches,
+    people,
+    kinds,
+    protocols,
+    bench: id => (id === null ? '' : (benches.get(id)?.name ?? id)),
+    person: id => (id === null ? '' : (people.get(id)?.name ?? id)),
+    kind: id => kinds.get(id)?.name ?? id,
+    protocol: id => protocols.get(id)?.name ?? id,
+  }
 }
+
+const NamesContext = createContext(namesOf(undefined))
+
+/** Made once for the whole app: every line of a list asks for them. */
+export function NamesProvider({ children }: { readonly children: ReactNode }) {
+  const { data: nursery } = useQuery(look.nursery())
+  return <NamesContext value={useMemo(() => namesOf(nursery), [nursery])}>{children}</NamesContext>
+}
+
+export const useNames = (): Names => useContext(NamesContext)

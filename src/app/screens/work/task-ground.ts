@@ -1,0 +1,51 @@
+import type { WorkList } from '../../../api/index.ts'
+import type { PlannedStart } from '../../../planning/index.ts'
+import type { Entry } from '../../../record/index.ts'
+import { doneHere } from './done-here.ts'
+
+/** `waiting`: done, and not yet at the office. `stopped`: a hold forbids it. */
+export type TaskState = 'open' | 'stopped' | 'waiting' | 'done'
+
+/** What the lines of a week's work rest on, looked up once for all of them. */
+export interface TaskGround {
+  readonly stateOf: (task: string) => TaskState
+  readonly start: (id: string | null) => PlannedStart | undefined
+  readonly batch: (id: string | null) => WorkList['batches'][number] | undefined
+  /** Batches with finished plants of a kind that may be sent out, the oldest first. */
+  readonly finished: (kind: string | null) => readonly WorkList['batches'][number][]
+}
+
+/**
+ * @param lately entries of this device that the office took, which its list may not show yet
+ * @param waiting entries of this device that the office does not have
+ */
+export const taskGround = (
+  list: WorkList,
+  lately: readonly Entry[],
+  waiting: readonly Entry[],
+): TaskGround => {
+  const here = doneHere([...lately, ...waiting])
+  const took = doneHere(lately)
+  const done = new Set(list.done)
+  const stopped = new Set(list.stopped)
+  const starts = new Map(list.starts.map(start => [start.id, start]))
+  const batches = new Map<string | null, WorkList['batches'][number]>(
+    list.batches.map(batch => [batch.id, batch]),
+  )
+  return {
+    stateOf: task =>
+      done.has(task) || (here.has(task) && took.has(task))
+        ? 'done'
+        : here.has(task)
+          ? 'waiting'
+          : stopped.has(task)
+            ? 'stopped'
+            : 'open',
+    start: id => (id === null ? undefined : starts.get(id)),
+    batch: id => batches.get(id),
+    finished: kind =>
+      list.batches
+        .filter(batch => batch.kind === kind && batch.finished > 0 && !batch.onHold)
+        .sort((a, b) => a.startedOn.localeCompare(b.startedOn)),
+  }
+}
