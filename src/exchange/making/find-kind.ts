@@ -1,4 +1,4 @@
-import { type Species, speciesById } from '../../trade/facts/index.ts'
+import type { Species } from '../../trade/facts/index.ts'
 import type { Kind } from '../../trade/index.ts'
 import { folded } from './folded.ts'
 import type { Making } from './making.ts'
@@ -59,7 +59,8 @@ export function findKind(making: Making, tree: TreeNamed): KindFound {
   }
   /** The cultivar alone was said, and another tree of it is known: its fruit is the one meant. */
   const species =
-    tree.species ?? speciesById(new Set(named.map(kind => kind.species)).size === 1 ? named[0]!.species : '')
+    tree.species ??
+    making.fruits.byId(new Set(named.map(kind => kind.species)).size === 1 ? named[0]!.species : '')
   if (species === undefined) return { kind: 'unknown fruit' }
   const like =
     tree.cultivar === null || named.length > 0

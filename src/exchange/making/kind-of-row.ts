@@ -1,4 +1,4 @@
-import { allSpecies, type Species, speciesById } from '../../trade/facts/index.ts'
+import type { Species } from '../../trade/facts/index.ts'
 import { foldName, type Kind } from '../../trade/index.ts'
 import { type BadRow, bad, numberIn, type RowTold, type SheetRow, textIn } from '../reading/sheet-row.ts'
 import { shortFruitName } from '../words/fruit-names.ts'
@@ -11,15 +11,18 @@ import { nameTree, type TreeNamed } from './name-tree.ts'
 const NEW = 'a new kind'
 const LEAVE = 'leave these rows out'
 
-export const treeIn = (row: SheetRow): TreeNamed =>
-  nameTree({
-    tree: textIn(row, 'tree'),
-    fruit: textIn(row, 'fruit'),
-    cultivar: textIn(row, 'cultivar'),
-    rootstock: textIn(row, 'rootstock'),
-    form: textIn(row, 'form'),
-    size: textIn(row, 'size'),
-  })
+export const treeIn = ({ fruits }: Making, row: SheetRow): TreeNamed =>
+  nameTree(
+    {
+      tree: textIn(row, 'tree'),
+      fruit: textIn(row, 'fruit'),
+      cultivar: textIn(row, 'cultivar'),
+      rootstock: textIn(row, 'rootstock'),
+      form: textIn(row, 'form'),
+      size: textIn(row, 'size'),
+    },
+    fruits,
+  )
 
 const fieldSaid = (row: SheetRow): string =>
   ['tree', 'cultivar', 'fruit'].find(field => row.values.has(field)) ?? 'tree'
@@ -39,17 +42,17 @@ export function withFruit(making: Making, tree: TreeNamed, row: SheetRow, told: 
       tree.cultivar !== null && folded(name) === folded(tree.cultivar) ? [species] : [],
     ),
   )
-  const only = known.size === 1 ? speciesById([...known][0]!) : undefined
+  const only = known.size === 1 ? making.fruits.byId([...known][0]!) : undefined
   if (only !== undefined) return { kind: 'fruit', tree: { ...tree, species: only } }
   const id = `fruit: ${foldName(tree.said)}`
   const answer = told.answer(id)
-  const species = answer === undefined ? undefined : speciesById(answer)
+  const species = answer === undefined ? undefined : making.fruits.byId(answer)
   if (species !== undefined) return { kind: 'fruit', tree: { ...tree, species } }
   told.ask({
     id,
     asks: `Which fruit is "${tree.said}"?`,
     choices: [
-      ...allSpecies().map(one => ({ id: one.id, says: shortFruitName(one) })),
+      ...making.fruits.all.map(one => ({ id: one.id, says: shortFruitName(one) })),
       { id: LEAVE, says: LEAVE },
     ],
     example: tree.said,
@@ -63,7 +66,7 @@ export function withFruit(making: Making, tree: TreeNamed, row: SheetRow, told: 
  * row leaves open is asked, and the row waits for the answer.
  */
 export function kindOfRow(making: Making, row: SheetRow, told: RowTold): KindOfRow {
-  const tree = treeIn(row)
+  const tree = treeIn(making, row)
   const found = findKind(making, tree)
   if (found.kind === 'found') return theKind(found.found)
   if (found.kind === 'several') {

@@ -74,6 +74,14 @@ export function usualMethods(tree: TreeNamed & { readonly species: Species }): r
     .map(({ method }) => method)
 }
 
+/** As the facts have the fruit: what the nursery states of it follows into the protocol of itself. */
+export const starterOf = (
+  { fruits }: Making,
+  method: MethodId,
+  { id }: Species,
+  product: 'tree' | 'rootstock',
+): Protocol => starterProtocol(method, fruits.asGiven(id)!, product)
+
 const protocolsFor = (
   making: Making,
   species: Species,
@@ -81,7 +89,7 @@ const protocolsFor = (
   product: 'tree' | 'rootstock',
 ): Protocol[] =>
   methods.map(method => {
-    const starter = starterProtocol(method, species, product)
+    const starter = starterOf(making, method, species, product)
     const own = making.protocols.get(starter.id)
     if (own) return own
     making.setProtocol(starter)

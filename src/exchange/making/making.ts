@@ -1,5 +1,6 @@
 import type { Bench, Body, Day, Mother, Nursery, Order, Person, Site } from '../../record/index.ts'
-import { canonicalJson } from '../../record/index.ts'
+import { canonicalJson, fruitsOf } from '../../record/index.ts'
+import type { Fruits } from '../../trade/facts/index.ts'
 import type {
   BatchId,
   BenchId,
@@ -29,6 +30,8 @@ export interface Told {
 export interface Making {
   readonly today: Day
   readonly nursery: Nursery
+  /** As the nursery has them, its own among them. */
+  readonly fruits: Fruits
   readonly kinds: Map<KindId, Kind>
   readonly cultivars: Map<CultivarId, Cultivar>
   readonly protocols: Map<ProtocolId, Protocol>
@@ -100,6 +103,7 @@ export function createMaking(nursery: Nursery, today: Day): Making {
   const making: Making = {
     today,
     nursery,
+    fruits: fruitsOf(nursery),
     kinds,
     cultivars,
     protocols,

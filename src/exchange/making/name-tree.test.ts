@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest'
+import { fruitsWith } from '../../trade/facts/index.ts'
 import { nameTree } from './name-tree.ts'
 
+const builtIn = fruitsWith({ fruits: [], sets: [] })
 const none = { tree: null, fruit: null, cultivar: null, rootstock: null, form: null, size: null }
 const named = (tree: string) => {
-  const { species, cultivar, rootstock, size, form } = nameTree({ ...none, tree })
+  const { species, cultivar, rootstock, size, form } = nameTree({ ...none, tree }, builtIn)
   return [species?.id, cultivar, rootstock, size, form]
 }
 
@@ -33,13 +35,16 @@ test.each([
 })
 
 test('a fruit, cultivar, rootstock and size in columns of their own are taken from there', () => {
-  const { species, cultivar, rootstock, size } = nameTree({
-    ...none,
-    fruit: 'Pommier',
-    cultivar: "'Evening Bell'",
-    rootstock: 'Layer Nine',
-    size: 'racines nues',
-  })
+  const { species, cultivar, rootstock, size } = nameTree(
+    {
+      ...none,
+      fruit: 'Pommier',
+      cultivar: "'Evening Bell'",
+      rootstock: 'Layer Nine',
+      size: 'racines nues',
+    },
+    builtIn,
+  )
   expect([species?.id, cultivar, rootstock, size]).toEqual([
     'apple',
     'Evening Bell',

@@ -1,4 +1,4 @@
-import { type Species, speciesByName } from '../../trade/facts/index.ts'
+import { type Fruits, type Species, speciesByName } from '../../trade/facts/index.ts'
 import { foldName, type MethodId, markOfMethod, parseName, type TreeForm } from '../../trade/index.ts'
 import { fruitByCommonName } from '../words/fruit-names.ts'
 import { formByWord, methodByWord } from '../words/trade-words.ts'
@@ -33,18 +33,22 @@ const stockWord =
   /\b(root\s?-?stocks?|stocks?|understock|unterlagen?|porte-?greffes?|portainjertos?|patr[oó]n|portinnest[oi]|onderstam(men)?)\b/iu
 
 /** The fruit whose name begins or ends the words, and the words that are left. */
-export function fruitInWords(text: string): { readonly species: Species; readonly rest: string } | null {
+export function fruitInWords(
+  text: string,
+  fruits: Fruits,
+): { readonly species: Species; readonly rest: string } | null {
   const words = text.split(/\s+-\s+|[\s,:–]+/u).filter(word => word !== '')
   for (let length = words.length; length > 0; length--) {
-    const first = fruitByCommonName(words.slice(0, length).join(' '))
+    const first = fruitByCommonName(words.slice(0, length).join(' '), fruits)
     if (first) return { species: first, rest: words.slice(length).join(' ') }
-    const last = fruitByCommonName(words.slice(-length).join(' '))
+    const last = fruitByCommonName(words.slice(-length).join(' '), fruits)
     if (last) return { species: last, rest: words.slice(0, -length).join(' ') }
   }
   return null
 }
 
-const fruitNamed = (text: string): Species | undefined => fruitByCommonName(text) ?? speciesByName(text)
+const fruitNamed = (text: string, fruits: Fruits): Species | undefined =>
+  fruitByCommonName(text, fruits) ?? speciesByName(text, fruits)
 
 const tidy = (text: string): string | null => {
   const inside = text
@@ -58,14 +62,14 @@ const tidy = (text: string): string | null => {
  * Reads what a list calls a tree: with quotation marks or without, by common or botanical name, fruit before cultivar
  * or after, with what it stands on and its size, or with these in columns of their own.
  */
-export function nameTree(said: TreeCells): TreeNamed {
+export function nameTree(said: TreeCells, fruits: Fruits): TreeNamed {
   // A lone column is called variety, cultivar or item as it comes, and holds the whole name.
   return said.tree === null && said.fruit === null && said.cultivar !== null
-    ? readTree({ ...said, tree: said.cultivar, cultivar: null })
-    : readTree(said)
+    ? readTree({ ...said, tree: said.cultivar, cultivar: null }, fruits)
+    : readTree(said, fruits)
 }
 
-function readTree(cells: TreeCells): TreeNamed {
+function readTree(cells: TreeCells, fruits: Fruits): TreeNamed {
   const said = [cells.fruit, cells.tree, cells.cultivar].filter(text => text !== null).join(' ')
   let text = cells.tree ?? ''
   const sized = sizeAtEnd.exec(text)
@@ -82,7 +86,9 @@ function readTree(cells: TreeCells): TreeNamed {
 
   let cultivar = cells.cultivar === null ? null : tidy(cells.cultivar)
   let species =
-    cells.fruit === null ? undefined : (fruitNamed(cells.fruit) ?? fruitInWords(cells.fruit)?.species)
+    cells.fruit === null
+      ? undefined
+      : (fruitNamed(cells.fruit, fruits) ?? fruitInWords(cells.fruit, fruits)?.species)
   let form = cells.form === null ? undefined : formByWord(cells.form)
   const method = cells.form === null ? undefined : methodOf(cells.form)
 
@@ -99,13 +105,14 @@ function readTree(cells: TreeCells): TreeNamed {
     if (quoted) {
       cultivar ??= tidy(quoted[1]!)
       const head = text.slice(0, quoted.index).trim()
-      species ??= fruitNamed(head) ?? fruitInWords(head)?.species ?? speciesByName(text)
+      species ??=
+        fruitNamed(head, fruits) ?? fruitInWords(head, fruits)?.species ?? speciesByName(text, fruits)
     } else {
-      const found = fruitInWords(text.replace(/[()]/gu, ' '))
+      const found = fruitInWords(text.replace(/[()]/gu, ' '), fruits)
       // Registers write the botanical name and, after a comma, the common one.
       const [latin = text] = text.split(',')
-      const byLatin = found ? undefined : speciesByName(latin)
-      const byName = found ? undefined : (byLatin ?? speciesByName(text))
+      const byLatin = found ? undefined : speciesByName(latin, fruits)
+      const byName = found ? undefined : (byLatin ?? speciesByName(text, fruits))
       const botanical = parseName(byLatin ? latin : text)
       if (found) {
         cultivar ??= tidy(found.rest)

@@ -18,7 +18,7 @@ export function takeAccession(making: Making, row: SheetRow): RowOutcome {
   const name = textIn(row, 'ACCENAME') ?? number
   if (fruit === null || name === null)
     return bad(fruit === null ? 'GENUS' : 'ACCENUMB', 'an accession needs its fruit, and a number or a name')
-  const tree = treeIn({
+  const tree = treeIn(making, {
     ...row,
     values: new Map([
       ['fruit', fruit],

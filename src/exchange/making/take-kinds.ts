@@ -1,4 +1,3 @@
-import { allSpecies } from '../../trade/facts/index.ts'
 import { Cultivar, type CultivarId, foldName, type Kind, Licence } from '../../trade/index.ts'
 import {
   bad,
@@ -20,7 +19,7 @@ import { slug } from './slug.ts'
 
 /** What we grow: a new kind, or a change to one that is known. */
 export function takeKind(making: Making, row: SheetRow, told: RowTold): RowOutcome {
-  const wasKnown = findKind(making, treeIn(row)).kind === 'found'
+  const wasKnown = findKind(making, treeIn(making, row)).kind === 'found'
   const named = kindOfRow(making, row, told)
   if (named.kind === 'bad') return named
   const before = named.kindOfTree
@@ -45,13 +44,16 @@ export function takeKind(making: Making, row: SheetRow, told: RowTold): RowOutco
 
 /** A cultivar's name, its other names, and the leave to propagate it. Fruits that the facts do not know keep theirs. */
 export function takeCultivar(making: Making, row: SheetRow, told: RowTold): RowOutcome {
-  const fruit = textIn(row, 'fruit') ?? fruitOfSheet(told)
+  const fruit = textIn(row, 'fruit') ?? fruitOfSheet(making, told)
   const name = textIn(row, 'cultivar')!
   if (fruit === null) return bad('fruit', 'it is not said of which fruit')
   const synonyms = (textIn(row, 'synonyms') ?? '')
     .split(/\s*[,;]\s*/u)
     .filter(one => one !== '' && foldName(one) !== foldName(name))
-  const read = nameTree({ tree: null, fruit, cultivar: name, rootstock: null, form: null, size: null })
+  const read = nameTree(
+    { tree: null, fruit, cultivar: name, rootstock: null, form: null, size: null },
+    making.fruits,
+  )
   const count = making.cultivars.size
   const before =
     read.species === undefined
@@ -77,16 +79,16 @@ export function takeCultivar(making: Making, row: SheetRow, told: RowTold): RowO
 }
 
 /** A list of one fruit's cultivars need not say it in every row: it is asked once. */
-function fruitOfSheet(told: RowTold): string | null {
+function fruitOfSheet({ fruits }: Making, told: RowTold): string | null {
   const id = 'fruit of the sheet'
   const answer = told.answer(id)
   if (answer !== undefined) return answer
   told.ask({
     id,
     asks: `Which fruit are the cultivars in ${told.sheet}?`,
-    choices: allSpecies().map(one => ({ id: one.id, says: shortFruitName(one) })),
+    choices: fruits.all.map(one => ({ id: one.id, says: shortFruitName(one) })),
     example: told.sheet,
-    suggested: fruitInWords(told.sheet.replace(/[^\p{L}]+/gu, ' '))?.species.id ?? null,
+    suggested: fruitInWords(told.sheet.replace(/[^\p{L}]+/gu, ' '), fruits)?.species.id ?? null,
   })
   return null
 }

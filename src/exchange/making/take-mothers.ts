@@ -1,5 +1,5 @@
 import { canonicalJson, Mother, type Supply } from '../../record/index.ts'
-import { motherYieldPerYear, type Species, starterProtocol } from '../../trade/facts/index.ts'
+import { motherYieldPerYear, type Species } from '../../trade/facts/index.ts'
 import {
   type Cultivar,
   type Kind,
@@ -19,7 +19,7 @@ import {
   textIn,
 } from '../reading/sheet-row.ts'
 import { treeIn, withFruit } from './kind-of-row.ts'
-import { cultivarNamed, rootstockNamed, usualMethods } from './make-kind.ts'
+import { cultivarNamed, rootstockNamed, starterOf, usualMethods } from './make-kind.ts'
 import type { Making } from './making.ts'
 import type { TreeNamed } from './name-tree.ts'
 import { freeId, slug } from './slug.ts'
@@ -69,7 +69,7 @@ function protocolsServed(
       : [...making.kinds.values()].filter(kind => cultivar !== null && kind.cultivars.includes(cultivar.id))
   const own = kinds.flatMap(kind => kind.ways.flatMap(({ protocol }) => making.protocols.get(protocol) ?? []))
   if (own.length > 0) return own
-  return usualMethods({ ...tree, species }).map(method => starterProtocol(method, species, 'tree'))
+  return usualMethods({ ...tree, species }).map(method => starterOf(making, method, species, 'tree'))
 }
 
 interface Yield {
@@ -92,7 +92,7 @@ function asServed(making: Making, said: Yield, served: readonly Yield[], name: s
 
 export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOutcome {
   const stockName = textIn(row, 'gives rootstock')
-  const fruit = withFruit(making, treeIn(row), row, told)
+  const fruit = withFruit(making, treeIn(making, row), row, told)
   if (fruit.kind === 'bad') return fruit
   const { tree } = fruit
   const { species } = tree

@@ -1,4 +1,4 @@
-import { allSpecies, type Species, speciesById } from '../../trade/facts/index.ts'
+import type { Fruits, Species } from '../../trade/facts/index.ts'
 import { foldName } from '../../trade/index.ts'
 
 /**
@@ -59,28 +59,27 @@ const otherNames: Readonly<Record<string, string>> = {
   kiwifruit: 'kiwi, kiwi fruit, actinidia, kiwier, kiwibeere',
 }
 
-let byName: ReadonlyMap<string, Species> | undefined
+const kept = new WeakMap<Fruits, ReadonlyMap<string, Species>>()
 
-function names(): ReadonlyMap<string, Species> {
-  if (byName) return byName
+/** A nursery's own fruits come last: the name that it gives to one goes before what another may be called. */
+function namesOf(fruits: Fruits): ReadonlyMap<string, Species> {
+  const known = kept.get(fruits)
+  if (known !== undefined) return known
   const map = new Map<string, Species>()
   for (const [id, line] of Object.entries(otherNames)) {
-    const species = speciesById(id)
+    const species = fruits.byId(id)
     if (species) for (const name of line.split(', ')) map.set(foldName(name), species)
   }
-  for (const species of allSpecies())
-    for (const name of [
-      species.id.replaceAll('_', ' '),
-      species.commonName,
-      species.commonName.replace(/\s*\(.*\)|\s+and\s.*/, ''),
-    ])
+  for (const species of fruits.all)
+    for (const name of [species.id.replaceAll('_', ' '), species.commonName, shortFruitName(species)])
       map.set(foldName(name), species)
-  byName = map
+  kept.set(fruits, map)
   return map
 }
 
 /** The fruit that goes by a common name. */
-export const fruitByCommonName = (name: string): Species | undefined => names().get(foldName(name))
+export const fruitByCommonName = (name: string, fruits: Fruits): Species | undefined =>
+  namesOf(fruits).get(foldName(name))
 
 /** As a label has it: "Lychee" for "Lychee (litchi)". */
 export const shortFruitName = (species: Species): string =>
