@@ -4,8 +4,8 @@ import './theme/base.css'
 import './parts/controls.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { pageFromSearch } from './screens/which-tree/page-link.ts'
 import { PlantPage } from './screens/which-tree/plant-page.tsx'
-import { linkFromSearch, questionFromLink } from './screens/which-tree/question-link.ts'
 import { startText } from './text/i18n.ts'
 
 /**
@@ -15,6 +15,6 @@ import { startText } from './text/i18n.ts'
 await startText()
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
-    <PlantPage asked={questionFromLink(linkFromSearch(location.search), 'apple')} />
+    <PlantPage asked={pageFromSearch(location.search)} />
   </StrictMode>,
 )

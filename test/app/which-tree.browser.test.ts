@@ -1,5 +1,8 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { newFruit } from '../../src/app/screens/species/new-fruit.ts'
+import { speciesById } from '../../src/trade/facts/index.ts'
+import { entryOf } from '../served-nursery.ts'
+import { localToday, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
 
@@ -88,6 +91,42 @@ test('a weather file gives the climate: the coldest nights, the months, and the 
   await expect.poll(() => page.getByLabel(/Coldest night of each year/).inputValue()).toContain('-12.5')
   await expect.poll(() => lives.textContent()).toMatch(/^\d%/)
   await expect.poll(() => page.url()).toContain('months=')
+  await context.close()
+  expect(problems).toEqual([])
+})
+
+test('in a nursery with US units all is shown, typed and sent to the web site in them; a fruit of its own has its page', async () => {
+  const { page, context, problems } = await app.open({ locale: 'en-US' })
+  const settings = entryOf({ kind: 'settings-set/1', settings: { units: 'us' } }, localToday())
+  const fruit = newFruit({
+    commonName: 'Medlar',
+    botanical: 'Crataegus germanica',
+    family: '',
+    like: speciesById('pear')!,
+  })!
+  const added = entryOf({ kind: 'species-set/1', species: fruit, why: 'we grow it' }, localToday())
+  await app.client.pushEntries([settings, added])
+
+  await page.goto(`${app.address}/which-tree?fruit=medlar&night=-10&cold=0&warm=20&area=1000`)
+  // −10 °C is 14 °F; 1000 m² are 10,764 ft² (1 ft = 0.3048 m): NIST SP 811, appendix B.
+  await expect.poll(() => page.getByLabel('Coldest night of a usual year, °F').inputValue()).toBe('14')
+  await expect.poll(() => page.getByLabel('Area, ft²').inputValue()).toBe('10760')
+  await page.getByLabel('Coldest night of a usual year, °F').fill('5')
+  await expect.poll(() => page.url()).toContain('night=-15')
+  const text = (await page.locator('main').textContent())!
+  expect(text).toMatch(/\d lb/)
+  expect(text).not.toMatch(/\d (kg|m²|m|°C|l)\b/)
+
+  const code = await page.locator('.share textarea').inputValue()
+  const address = /src="([^"]+)"/.exec(code)![1]!.replaceAll('&amp;', '&')
+  const site = await context.newPage()
+  await site.goto(address)
+  await site.getByRole('heading', { name: 'Which tree: Medlar' }).waitFor()
+  const cells = (of: typeof page) => of.locator('.ways-table tbody tr td:nth-of-type(4)').allTextContents()
+  expect(await cells(site)).toEqual(await cells(page))
+  await app.client.pushEntries([
+    entryOf({ kind: 'struck/1', entry: settings.id, why: 'back to metric' }, localToday()),
+  ])
   await context.close()
   expect(problems).toEqual([])
 })

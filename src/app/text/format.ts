@@ -1,5 +1,7 @@
 import { dayNumber, dayText, weekNumber, weekOfDay, weekStart, weekText } from '../../science/index.ts'
 import { monthArcs } from '../pictures/year-wheel/wheel-layout.ts'
+import { measuresInWords } from './measures-in-words.ts'
+import { shownUnit } from './shown-unit.ts'
 
 /** Numbers, days and measures as the reader writes them. Pure: the locale and the units come in. */
 
@@ -59,13 +61,22 @@ export const createFormat = (locale: string, units: Units) => {
   const plainArea = (squareMetres: number) =>
     units === 'us' ? squareMetres * SQUARE_FEET_PER_SQUARE_METRE : squareMetres
   const areaUnit = units === 'us' ? 'ft²' : 'm²'
+  const amount = (value: number) => (Math.abs(value) < 10 ? tenth : whole).format(value)
 
   return {
     locale,
     units,
     number: (value: number) => whole.format(value),
     /** One decimal where it is small. */
-    amount: (value: number) => (Math.abs(value) < 10 ? tenth : whole).format(value),
+    amount,
+    /** A measure of the facts as the reader has it, with its unit. */
+    measure: (value: number, unit: string) => {
+      const shown = shownUnit(unit, units)
+      return `${amount(shown.to(value))} ${shown.unit}`.trim()
+    },
+    shown: (unit: string) => shownUnit(unit, units),
+    /** A sentence of the facts, its measures as the reader has them. */
+    sentence: (text: string) => measuresInWords(text, units),
     share: (share: number) => percent.format(share),
     shareRange: (low: number, high: number) => percent.formatRange(low, high),
     range: (low: number, high: number) => whole.formatRange(low, high),

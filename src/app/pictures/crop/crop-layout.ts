@@ -33,16 +33,24 @@ const LETTER_APART = 17
 
 export const letterOf = (place: number): string => String.fromCharCode(65 + place)
 
-/** Cumulative crop of the wanted fruit by year: a line of what is expected and a band for each way. */
-export function layOutCrop(answer: Answer, left: number, width: number): CropLayout {
+/**
+ * Cumulative crop of the wanted fruit by year: a line of what is expected and a band for each way.
+ * @param to kilograms in the reader's unit, which the numbers at the side are in
+ */
+export function layOutCrop(
+  answer: Answer,
+  left: number,
+  width: number,
+  to: (kilograms: number) => number,
+): CropLayout {
   const height = Math.max(240, Math.min(360, width * 0.46)) + STRIP
   const bottom = height - STRIP - AXIS
-  const most = Math.max(1e-6, ...answer.ways.map(({ cropSoFar }) => cropSoFar.high.at(-1)!))
+  const most = Math.max(1e-6, ...answer.ways.map(({ cropSoFar }) => to(cropSoFar.high.at(-1)!)))
   const numbers = ticks(most, 4)
   const x = linear(0, answer.years, left, width - LETTER_ROOM)
   const y = linear(0, numbers.at(-1)!, bottom, TOP)
   const ends = answer.ways
-    .map(({ way, cropSoFar }) => ({ way: way.id, at: y(cropSoFar.mean.at(-1)!) }))
+    .map(({ way, cropSoFar }) => ({ way: way.id, at: y(to(cropSoFar.mean.at(-1)!)) }))
     .sort((a, b) => a.at - b.at)
   // From the top down each letter keeps its distance; the whole is then pushed up where it ran over the bottom.
   let last = Number.NEGATIVE_INFINITY
@@ -56,7 +64,7 @@ export function layOutCrop(answer: Answer, left: number, width: number): CropLay
     under = placed[i]!.at - LETTER_APART
   }
   const letters = new Map(answer.ways.map(({ way }, place) => [way.id, letterOf(place)]))
-  const point = (value: number, year: number) => `${x(year).toFixed(1)} ${y(value).toFixed(1)}`
+  const point = (value: number, year: number) => `${x(year).toFixed(1)} ${y(to(value)).toFixed(1)}`
   return {
     x,
     y,

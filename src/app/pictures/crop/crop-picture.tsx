@@ -20,6 +20,7 @@ export function CropPicture({
   readonly format: Format
 }) {
   const { t } = useTranslation()
+  const weight = format.shown('kg')
   const leads = answer.leaders.map(({ fromYear, way }) =>
     t('whichTree.leadsFrom', { way: nameOf(way), year: format.number(fromYear) }),
   )
@@ -32,7 +33,7 @@ export function CropPicture({
         columns: [
           t('whichTree.year'),
           ...answer.ways.flatMap(({ way }) => [
-            `${nameOf(way.id)}: ${t('whichTree.expected')}`,
+            `${nameOf(way.id)}, ${weight.unit}: ${t('whichTree.expected')}`,
             `${nameOf(way.id)}: ${t('whichTree.low')}`,
             `${nameOf(way.id)}: ${t('whichTree.high')}`,
           ]),
@@ -40,14 +41,16 @@ export function CropPicture({
         rows: Array.from({ length: answer.years + 1 }, (_, year) => [
           year,
           ...answer.ways.flatMap(({ cropSoFar }) =>
-            [cropSoFar.mean, cropSoFar.low, cropSoFar.high].map(of => Math.round(of[year]! * 10) / 10),
+            [cropSoFar.mean, cropSoFar.low, cropSoFar.high].map(
+              of => Math.round(weight.to(of[year]!) * 10) / 10,
+            ),
           ),
         ]),
       })}
     >
       {width => {
         const left = 58
-        const layout = layOutCrop(answer, left, width)
+        const layout = layOutCrop(answer, left, width, weight.to)
         const bottom = layout.y(0)
         const strip = layout.height - 20
         return (
@@ -64,7 +67,7 @@ export function CropPicture({
                 <path d={`M${left} ${layout.y(number)}H${layout.x(answer.years)}`} className="grid" />
                 <text x={left - 8} y={layout.y(number) + 4} textAnchor="end" className="soft">
                   {format.amount(number)}
-                  {number === layout.numbers.at(-1) ? ' kg' : ''}
+                  {number === layout.numbers.at(-1) ? ` ${weight.unit}` : ''}
                 </text>
               </g>
             ))}

@@ -40,8 +40,11 @@ export function FactTable({
     if (isWindow(value)) {
       const months = monthsOf(value, hemisphere)
       return months.length === 0
-        ? t('species.facts.anyMonth', { condition: value.condition })
-        : t('species.facts.months', { months: format.months(months), condition: value.condition })
+        ? t('species.facts.anyMonth', { condition: format.sentence(value.condition) })
+        : t('species.facts.months', {
+            months: format.months(months),
+            condition: format.sentence(value.condition),
+          })
     }
     return value === null ? t('species.facts.unknown') : figureLine(value, fact.unit, format)
   }
@@ -54,7 +57,7 @@ export function FactTable({
       : remembered
         ? t('methods.figures.rangeRemembered')
         : value.basis
-    return [of, value.note].filter(Boolean).join('. ')
+    return format.sentence([of, value.note].filter(Boolean).join('. '))
   }
   const strikeOwn = async (fact: Fact, set: FactSet) => {
     const said = await strike([set.entry], t('species.facts.strike'))

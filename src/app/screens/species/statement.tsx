@@ -12,7 +12,7 @@ export function Statement({
   const format = useFormat()
   return (
     <p>
-      {said.text}{' '}
+      {format.sentence(said.text)}{' '}
       <span className="soft small">
         {said.basis}
         {said.sources.length > 0 &&

@@ -131,7 +131,7 @@ export function WayFacts({
           <ul className="small">
             {measured.map(({ share, condition, source }) => (
               <li key={`${share} ${condition} ${source}`}>
-                {t('species.measured', { share: format.share(share), condition })}{' '}
+                {t('species.measured', { share: format.share(share), condition: format.sentence(condition) })}{' '}
                 <span className="soft">[{format.number(sources.indexOf(source) + 1)}]</span>
               </li>
             ))}

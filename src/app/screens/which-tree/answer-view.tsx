@@ -31,7 +31,7 @@ export function AnswerView({
   const says = useMemo(() => ({ t, format }), [t, format])
   const { turns, isLooking } = useTurns(question, species, answer)
   const { climate } = answer
-  const degrees = (value: number) => format.amount(Math.abs(value) < 0.05 ? 0 : value)
+  const degrees = (value: number) => format.measure(Math.abs(value) < 0.05 ? 0 : value, '°C')
   if (answer.ways.length === 0) return <p>{t('whichTree.none')}</p>
   return (
     <div className="answer">
@@ -48,7 +48,7 @@ export function AnswerView({
           {t('whichTree.climateSays', {
             usual: degrees(climate.coldestNightUsual),
             ten: degrees(climate.coldestNightOnceInTen),
-            error: format.amount(climate.coldestNightError),
+            error: format.amount(format.shown('± °C').to(climate.coldestNightError)),
             chill: format.share(climate.enoughChill),
             hours: format.number(climate.chillHours),
             warm: format.share(climate.enoughWarmth),
@@ -63,7 +63,7 @@ export function AnswerView({
           <ul>
             {answer.cautions.map(({ text }) => (
               <li key={text} className="caution">
-                {text}
+                {format.sentence(text)}
               </li>
             ))}
           </ul>

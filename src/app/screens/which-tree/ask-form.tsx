@@ -5,6 +5,7 @@ import type { Fruits } from '../../../trade/facts/index.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
+import { useFormat } from '../../text/use-format.ts'
 import { AskPlace } from './ask-place.tsx'
 import { NumberAsked } from './number-asked.tsx'
 import { Tick } from './tick.tsx'
@@ -25,6 +26,7 @@ export function AskForm({
   readonly onAsk: (question: Question) => void
 }) {
   const { t } = useTranslation()
+  const { shown } = useFormat()
   const say = (change: Partial<Question>) => onAsk({ ...question, ...change })
   const { amount, ground } = question
   const [cultivar, setCultivar] = useState(question.cultivar)
@@ -89,7 +91,8 @@ export function AskForm({
             />
           ) : (
             <NumberAsked
-              label={t('whichTree.area')}
+              label={t('whichTree.area', { unit: shown('m²').unit })}
+              shown={shown('m²')}
               value={amount.squareMetres}
               least={1}
               most={10_000_000}
@@ -120,7 +123,8 @@ export function AskForm({
         {ground.kind === 'container' ? (
           <>
             <NumberAsked
-              label={t('whichTree.litres')}
+              label={t('whichTree.litres', { unit: shown('litres').unit })}
+              shown={shown('litres')}
               value={ground.litres}
               least={1}
               most={2000}
@@ -166,7 +170,8 @@ export function AskForm({
           onPick={partner => say({ partner })}
         />
         <NumberAsked
-          label={t('whichTree.heightAtMost')}
+          label={t('whichTree.heightAtMost', { unit: shown('m').unit })}
+          shown={shown('m')}
           value={question.heightAtMostMetres}
           least={0.3}
           most={40}
@@ -201,7 +206,8 @@ export function AskForm({
       <fieldset>
         <legend>{t('whichTree.groups.money')}</legend>
         <NumberAsked
-          label={t('whichTree.worth')}
+          label={t('whichTree.worth', { unit: shown('a kg').unit })}
+          shown={shown('a kg')}
           value={worthPerKg}
           least={0}
           most={10_000}

@@ -3,6 +3,8 @@ import { useTranslation } from 'react-i18next'
 import type { ClimateSaid } from '../../../advice/index.ts'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
+import type { Shown } from '../../text/shown-unit.ts'
+import { useFormat } from '../../text/use-format.ts'
 import { NumberAsked } from './number-asked.tsx'
 import { WeatherFile } from './weather-file.tsx'
 
@@ -22,6 +24,10 @@ const asKind = (kind: ClimateSaid['kind'], now: ClimateSaid): ClimateSaid => {
   return { kind, yearlyMinimaCelsius: [-8, -6, -11, -7.5, -9, -5, -8.5, -12, -7, -6.5], ...months(now) }
 }
 
+const tidy = (value: number): number => Number(value.toPrecision(4))
+const listed = (values: readonly number[], { to }: Shown): string =>
+  values.map(value => tidy(to(value))).join('  ')
+
 /** A month that is typed makes the months of a file void. */
 const withoutMeans = <C extends Exclude<ClimateSaid, { readonly kind: 'place' }>>(climate: C): C => {
   const { monthMeansCelsius: _, ...rest } = climate
@@ -37,14 +43,16 @@ export function AskPlace({
   readonly onAsk: (climate: ClimateSaid) => void
 }) {
   const { t } = useTranslation()
+  const { shown } = useFormat()
+  const degrees = shown('°C')
   const [minima, setMinima] = useState(
-    climate.kind === 'record' ? climate.yearlyMinimaCelsius.join('  ') : '',
+    climate.kind === 'record' ? listed(climate.yearlyMinimaCelsius, degrees) : '',
   )
   const read = (text: string) =>
     text
       .split(/[;\s]+/)
       .filter(part => part !== '')
-      .map(part => Number(part.replace(',', '.').replace('−', '-')))
+      .map(part => tidy(degrees.from(Number(part.replace(',', '.').replace('−', '-')))))
   const isRecord = (values: readonly number[]) =>
     values.length >= 5 && values.length <= 300 && values.every(value => value >= -60 && value <= 50)
   const celsius = (
@@ -52,7 +60,17 @@ export function AskPlace({
     value: number | null,
     onSay: (value: number | null) => void,
     isOptional = false,
-  ) => <NumberAsked label={label} value={value} least={-60} most={50} isOptional={isOptional} onSay={onSay} />
+  ) => (
+    <NumberAsked
+      label={label}
+      shown={degrees}
+      value={value}
+      least={-60}
+      most={50}
+      isOptional={isOptional}
+      onSay={onSay}
+    />
+  )
   return (
     <fieldset>
       <legend>{t('whichTree.groups.place')}</legend>
@@ -65,23 +83,23 @@ export function AskPlace({
         }))}
         onPick={kind => {
           const next = asKind(kind, climate)
-          if (next.kind === 'record') setMinima(next.yearlyMinimaCelsius.join('  '))
+          if (next.kind === 'record') setMinima(listed(next.yearlyMinimaCelsius, degrees))
           onAsk(next)
         }}
       />
       <WeatherFile
         onAsk={read => {
-          if (read.kind === 'record') setMinima(read.yearlyMinimaCelsius.join('  '))
+          if (read.kind === 'record') setMinima(listed(read.yearlyMinimaCelsius, degrees))
           onAsk(read)
         }}
       />
       {climate.kind === 'normals' && (
         <>
-          {celsius(t('whichTree.coldestNight'), climate.coldestNightCelsius, value =>
+          {celsius(t('whichTree.coldestNight', { unit: degrees.unit }), climate.coldestNightCelsius, value =>
             onAsk({ ...climate, coldestNightCelsius: value ?? 0 }),
           )}
           {celsius(
-            t('whichTree.coldestTen'),
+            t('whichTree.coldestTen', { unit: degrees.unit }),
             climate.coldestInTenYearsCelsius,
             value => onAsk({ ...climate, coldestInTenYearsCelsius: value }),
             true,
@@ -90,7 +108,7 @@ export function AskPlace({
       )}
       {climate.kind === 'record' && (
         <Field
-          label={t('whichTree.yearlyMinima')}
+          label={t('whichTree.yearlyMinima', { unit: degrees.unit })}
           placeholder={t('whichTree.minimaHint')}
           value={minima}
           wrong={isRecord(read(minima)) ? undefined : t('whichTree.minimaWrong')}
@@ -111,7 +129,8 @@ export function AskPlace({
             onSay={latitude => onAsk({ ...climate, latitude: latitude ?? 0 })}
           />
           <NumberAsked
-            label={t('whichTree.heightAboveSea')}
+            label={t('whichTree.heightAboveSea', { unit: shown('m').unit })}
+            shown={shown('m')}
             value={climate.heightMetres}
             least={-400}
             most={4500}
@@ -130,10 +149,10 @@ export function AskPlace({
         </>
       ) : (
         <>
-          {celsius(t('whichTree.coldestMonth'), climate.coldestMonthCelsius, value =>
+          {celsius(t('whichTree.coldestMonth', { unit: degrees.unit }), climate.coldestMonthCelsius, value =>
             onAsk({ ...withoutMeans(climate), coldestMonthCelsius: value ?? 0 }),
           )}
-          {celsius(t('whichTree.warmestMonth'), climate.warmestMonthCelsius, value =>
+          {celsius(t('whichTree.warmestMonth', { unit: degrees.unit }), climate.warmestMonthCelsius, value =>
             onAsk({ ...withoutMeans(climate), warmestMonthCelsius: value ?? 0 }),
           )}
         </>

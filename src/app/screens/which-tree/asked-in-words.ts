@@ -13,11 +13,11 @@ export function askedInWords(question: Question, t: TFunction<'text'>, format: F
         : t('whichTree.asked.named', { name: cultivar }),
     amount.kind === 'trees'
       ? t('whichTree.asked.trees', { count: amount.trees, shown: format.number(amount.trees) })
-      : t('whichTree.asked.area', { shown: format.number(amount.squareMetres) }),
+      : t('whichTree.asked.area', { shown: format.area(amount.squareMetres) }),
     ground.kind === 'ground'
       ? t('whichTree.asked.ground', { exposure: t(`whichTree.exposures.${ground.exposure}`) })
       : t('whichTree.asked.container', {
-          litres: format.number(ground.litres),
+          litres: format.measure(ground.litres, 'litres'),
           winter: t(`whichTree.winters.${ground.winter}`),
         }),
     t('whichTree.asked.ahead', { years: format.number(question.yearsAhead) }),

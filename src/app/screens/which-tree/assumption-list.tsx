@@ -4,7 +4,7 @@ import { useTranslation } from 'react-i18next'
 import type { Answer, AssumptionKey, Question } from '../../../advice/index.ts'
 import { citation, sourceById } from '../../../trade/facts/index.ts'
 import { NumberAsked } from './number-asked.tsx'
-import { type Says, sayInput } from './say-figures.ts'
+import { type Says, sayInput, shownInput } from './say-figures.ts'
 
 /** Words for figures stand in a sentence elsewhere; as names they begin with a capital and no article. */
 const asName = (text: string): string => {
@@ -55,7 +55,7 @@ export function AssumptionList({
                     const source = sourceById(id)
                     return source === undefined ? id : citation(source)
                   }),
-                  ...(figure.note === undefined ? [] : [figure.note]),
+                  ...(figure.note === undefined ? [] : [says.format.sentence(figure.note)]),
                 ].join('. ')}
               </p>
             </div>
@@ -64,7 +64,10 @@ export function AssumptionList({
             ) : (
               <div className="row">
                 <NumberAsked
-                  label={t('whichTree.assumptions.typical')}
+                  label={[t('whichTree.assumptions.typical'), shownInput(says.format, key).unit]
+                    .filter(Boolean)
+                    .join(', ')}
+                  shown={shownInput(says.format, key)}
                   value={Number(figure.typical.toPrecision(6))}
                   least={key.endsWith('Celsius') ? -60 : 0}
                   most={key.endsWith('Share') ? 1 : 100_000}

@@ -28,6 +28,7 @@ export function MakingView({
   )
   const nameOf = ({ way }: WayMade) => methodById(way.protocol.method).label
   const money = (value: number) => value.toLocaleString(format.locale, { maximumFractionDigits: 2 })
+  const aSquareMetre = format.shown('a m²').to
   const columns = [
     'through',
     'taken',
@@ -45,7 +46,11 @@ export function MakingView({
   return (
     <div className="answer">
       <p className="soft">
-        {t('whichTree.making.says', { hour: money(hour), bench: money(squareMetreWeek) })}{' '}
+        {t('whichTree.making.says', {
+          hour: money(hour),
+          bench: money(aSquareMetre(squareMetreWeek)),
+          unit: format.areaUnit,
+        })}{' '}
         {t('whichTree.making.rates')} {t('whichTree.making.guess')}
       </p>
       <section className="sheet">
@@ -58,7 +63,7 @@ export function MakingView({
                 <th scope="col">{t('whichTree.making.way')}</th>
                 {columns.map(column => (
                   <th key={column} scope="col">
-                    {t(`whichTree.making.${column}`)}
+                    {t(`whichTree.making.${column}`, { unit: format.areaUnit })}
                   </th>
                 ))}
               </tr>
@@ -70,13 +75,18 @@ export function MakingView({
                   taken: money(one.one.taken),
                   cost: money(one.one.cost),
                   labour: t('whichTree.making.minutes', { minutes: format.amount(one.one.minutes) }),
-                  bench: t('whichTree.making.metreWeeks', { amount: money(one.one.squareMetreWeeks) }),
+                  bench: t('whichTree.making.metreWeeks', {
+                    amount: money(format.areaNumber(one.one.squareMetreWeeks)),
+                    unit: format.areaUnit,
+                  }),
                   months: t('whichTree.making.monthsSay', { months: format.number(one.one.weeks / 4.348) }),
                   price: money(one.way.price),
                   margin: money(one.margin),
                   hand: one.earnsPerSkilledDay === null ? '' : format.number(one.earnsPerSkilledDay),
                   metre:
-                    one.earnsPerSquareMetreYear === null ? '' : format.number(one.earnsPerSquareMetreYear),
+                    one.earnsPerSquareMetreYear === null
+                      ? ''
+                      : format.number(aSquareMetre(one.earnsPerSquareMetreYear)),
                 }
                 return (
                   <tr key={one.way.protocol.id}>

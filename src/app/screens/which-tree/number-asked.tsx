@@ -1,15 +1,26 @@
 import { useEffect, useId, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import { type Shown, shownUnit } from '../../text/shown-unit.ts'
 
 const read = (text: string): number => Number(text.trim().replace(',', '.').replace('−', '-'))
+const plain = shownUnit('', 'metric')
+const tidy = (value: number, figures: number): number => Number(value.toPrecision(figures))
+/** What was turned into other units loses the dust of it; what was not stands as it is. */
+const asShown = (value: number, { to }: Shown): number => (to(1) === 1 ? value : tidy(to(value), 4))
 
-/** A number that is asked: what is typed counts as soon as it makes sense, and is said to be wrong where it does not. */
+const meant = (typed: number, { from }: Shown): number => (from(1) === 1 ? typed : tidy(from(typed), 8))
+
+/**
+ * A number that is asked: what is typed counts as soon as it makes sense, and is said to be wrong where it does not.
+ * Value, bounds and what is said are metric; it is shown and typed as the reader has it.
+ */
 export function NumberAsked({
   label,
   value,
   least,
   most,
   step = 1,
+  shown = plain,
   isOptional = false,
   onSay,
 }: {
@@ -17,24 +28,30 @@ export function NumberAsked({
   readonly value: number | null
   readonly least: number
   readonly most: number
+  /** Of the arrow keys, as shown. */
   readonly step?: number
+  readonly shown?: Shown
   readonly isOptional?: boolean
   readonly onSay: (value: number | null) => void
 }) {
   const { t } = useTranslation()
   const id = useId()
-  const shown = value === null ? '' : String(value)
-  const [text, setText] = useState(shown)
+  const own = value === null ? '' : String(asShown(value, shown))
+  const lowest = asShown(least, shown)
+  const highest = asShown(most, shown)
+  const [text, setText] = useState(own)
   // What others say (a link, another field) shows here; what is being typed stays as it is typed.
   useEffect(() => {
-    setText(now => (now.trim() !== '' && read(now) === value ? now : shown))
-  }, [shown, value])
+    setText(now => (now.trim() !== '' && meant(read(now), shown) === value ? now : own))
+  }, [own, value, shown])
 
   const wrongOf = (said: string): string | undefined => {
     if (said.trim() === '') return isOptional ? undefined : t('whichTree.needNumber')
     const given = read(said)
     if (!Number.isFinite(given)) return t('whichTree.needNumber')
-    return given < least || given > most ? t('whichTree.outOfRange', { least, most }) : undefined
+    return given < lowest || given > highest
+      ? t('whichTree.outOfRange', { least: lowest, most: highest })
+      : undefined
   }
   const wrong = wrongOf(text)
   return (
@@ -51,7 +68,7 @@ export function NumberAsked({
         onChange={event => {
           const said = event.target.value
           setText(said)
-          if (wrongOf(said) === undefined) onSay(said.trim() === '' ? null : read(said))
+          if (wrongOf(said) === undefined) onSay(said.trim() === '' ? null : meant(read(said), shown))
         }}
         onKeyDown={event => {
           if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return
@@ -59,9 +76,9 @@ export function NumberAsked({
           if (!Number.isFinite(given) || text.trim() === '') return
           event.preventDefault()
           const moved = given + (event.key === 'ArrowUp' ? step : -step)
-          const held = Number(Math.min(most, Math.max(least, moved)).toPrecision(12))
+          const held = Number(Math.min(highest, Math.max(lowest, moved)).toPrecision(12))
           setText(String(held))
-          onSay(held)
+          onSay(meant(held, shown))
         }}
       />
       {wrong !== undefined && (

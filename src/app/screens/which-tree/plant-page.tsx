@@ -1,21 +1,23 @@
 import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
-import { type Question, whichTree } from '../../../advice/index.ts'
-import { speciesById } from '../../../trade/facts/index.ts'
+import { whichTree } from '../../../advice/index.ts'
 import { createFormat } from '../../text/format.ts'
 import { readerLocale } from '../../text/reader-locale.ts'
 import { AnswerView } from './answer-view.tsx'
 import { askedInWords } from './asked-in-words.ts'
+import type { PageAsked } from './page-link.ts'
 import './which-tree.css'
 
 /** The answer to one question, to read. */
-export function PlantPage({ asked }: { readonly asked: Question }) {
+export function PlantPage({ asked }: { readonly asked: PageAsked | null }) {
   const { t } = useTranslation()
-  const format = useMemo(() => createFormat(readerLocale(), 'metric'), [])
-  const question = useMemo(() => ({ ...asked, onlyOffered: asked.offers.length > 0 }), [asked])
-  const species = speciesById(question.species)
-  const answer = useMemo(() => species && whichTree(question, species), [question, species])
-  if (species === undefined || answer === undefined) return <p>{t('whichTree.none')}</p>
+  return asked === null ? <p>{t('whichTree.noFruit')}</p> : <Answered asked={asked} />
+}
+
+function Answered({ asked: { question, species, units } }: { readonly asked: PageAsked }) {
+  const { t } = useTranslation()
+  const format = useMemo(() => createFormat(readerLocale(), units), [units])
+  const answer = useMemo(() => whichTree(question, species), [question, species])
   return (
     <main className="stack which-tree plant-page">
       <header>

@@ -176,7 +176,7 @@ const offersFromText = (text: string): readonly Offer[] =>
     })
 
 /** The part of an address after the question mark. */
-export const searchOfLink = (link: QuestionLink): string =>
+export const searchOfLink = (link: { readonly [key: string]: string | number }): string =>
   new URLSearchParams(Object.entries(link).map(([key, value]) => [key, String(value)])).toString()
 
 /** A link as read from the address of a page without a router. */

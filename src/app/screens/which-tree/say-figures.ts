@@ -1,6 +1,7 @@
 import type { TFunction } from 'i18next'
 import type { Answer, AssumptionKey, Spread, TurningInput, WayAnswer } from '../../../advice/index.ts'
 import type { Format } from '../../text/format.ts'
+import type { Shown } from '../../text/shown-unit.ts'
 
 /** Figures of an answer in words. */
 export interface Says {
@@ -29,27 +30,34 @@ const percentInputs: ReadonlySet<TurningInput> = new Set<TurningInput>([
   'reworkTakeShare',
   'interest',
 ])
-const degreeInputs: ReadonlySet<TurningInput> = new Set<TurningInput>([
-  'coldestNight',
-  'minMatureCelsius',
-  'minYoungCelsius',
-  'warmestMonthCelsius',
-])
-const unitOf: Partial<Readonly<Record<TurningInput, string>>> = {
-  litres: ' l',
-  squareMetres: ' m²',
-  heightMetres: ' m',
-  'heightMetres above sea': ' m',
-  rowSpacingMetres: ' m',
-  inRowSpacingMetres: ' m',
+/** What the rest are measured in; years, hours and money have no unit here. */
+const unitOf: Partial<Readonly<Record<TurningInput | AssumptionKey, string>>> = {
+  coldestNight: '°C',
+  minMatureCelsius: '°C',
+  minYoungCelsius: '°C',
+  warmestMonthCelsius: '°C',
+  litres: 'litres',
+  squareMetres: 'm²',
+  heightMetres: 'm',
+  'heightMetres above sea': 'm',
+  rowSpacingMetres: 'm',
+  inRowSpacingMetres: 'm',
+  fullCropKgPerSquareMetre: 'kg a m²',
+  fruitWorthPerKg: 'a kg',
+  carePerSquareMetre: 'a m²',
 }
+
+/** How a figure is shown and typed. */
+export const shownInput = ({ shown }: Format, input: TurningInput | AssumptionKey): Shown =>
+  shown(unitOf[input] ?? '')
 
 export function sayInput({ format }: Says, input: TurningInput | AssumptionKey, value: number): string {
   if (percentInputs.has(input)) return format.share(value)
+  const { to, unit } = shownInput(format, input)
+  const own = to(value)
   const text =
-    Math.abs(value) < 1 ? Number(value.toPrecision(2)).toLocaleString(format.locale) : format.amount(value)
-  if (degreeInputs.has(input)) return `${text} °C`
-  return `${text}${unitOf[input] ?? ''}`
+    Math.abs(own) < 1 ? Number(own.toPrecision(2)).toLocaleString(format.locale) : format.amount(own)
+  return `${text} ${unit}`.trim()
 }
 
 /** The best of each column of the table, as ids of ways; a column where all are alike has none. */

@@ -2,26 +2,28 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Answer, Question } from '../../../advice/index.ts'
-import { speciesById } from '../../../trade/facts/index.ts'
-import { linkOfQuestion, searchOfLink } from './question-link.ts'
+import type { Species } from '../../../trade/facts/index.ts'
+import type { Units } from '../../text/format.ts'
+import { pageSearch } from './page-link.ts'
 import { Tick } from './tick.tsx'
 
-/** Figures that the nursery states travel in the address: the page for a web site asks nobody for them. */
-const withOwnFigures = (question: Question, answer: Answer): Question => ({
-  ...question,
-  set: Object.fromEntries(
-    answer.assumptions.flatMap(({ key, figure }) =>
-      figure.basis === 'set by the nursery' ? [[key, figure.typical]] : [],
-    ),
-  ),
-})
-
 /** The sheet, the link that reopens the question, and the page that only reads. */
-export function ShareIt({ question, answer }: { readonly question: Question; readonly answer: Answer }) {
+export function ShareIt({
+  question,
+  answer,
+  species,
+  units,
+}: {
+  readonly question: Question
+  readonly answer: Answer
+  readonly species: Species
+  readonly units: Units
+}) {
   const { t } = useTranslation()
   const [isCopied, setCopied] = useState<boolean | null>(null)
   const [withPrices, setWithPrices] = useState(false)
-  const page = `${location.origin}/plant.html?${searchOfLink(linkOfQuestion(withOwnFigures(question, answer), withPrices))}`
+  const search = pageSearch(question, answer, species, units, withPrices)
+  const page = `${location.origin}/plant.html?${search}`
   const code = `<iframe src="${page.replaceAll('&', '&amp;')}" style="width:100%;height:60rem;border:0" loading="lazy" title="${t('whichTree.title')}"></iframe>`
   const copy = () =>
     void navigator.clipboard.writeText(location.href).then(
@@ -42,7 +44,7 @@ export function ShareIt({ question, answer }: { readonly question: Question; rea
           {isCopied === null ? '' : t(isCopied ? 'whichTree.share.copied' : 'whichTree.share.copyFailed')}
         </span>
       </div>
-      {speciesById(question.species) === undefined ? (
+      {search === undefined ? (
         <p className="soft small">{t('whichTree.share.notEmbedded')}</p>
       ) : (
         <details>

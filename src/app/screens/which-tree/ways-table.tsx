@@ -42,7 +42,7 @@ export function WaysTable({
     one: WayAnswer,
   ): Readonly<Record<(typeof columns)[number], readonly [string, (string | undefined)?]>> => {
     const money = (value: number) => value.toLocaleString(format.locale, { maximumSignificantDigits: 3 })
-    const kg = (value: number) => t('whichTree.kg', { amount: format.amount(value) })
+    const kilograms = (value: number) => format.amount(format.shown('kg').to(value))
     const years = (value: number) => sayYears(says, value, ahead)
     return {
       first: Number.isFinite(one.firstFruit.middle)
@@ -70,13 +70,9 @@ export function WaysTable({
           : t('whichTree.halfLost', { year: format.number(one.halfLostBy) }),
       ],
       crop: [
-        kg(one.cropSoFar.mean.at(-1)!),
+        format.measure(one.cropSoFar.mean.at(-1)!, 'kg'),
         one.cropSoFar.high.at(-1)! > 0
-          ? sayLikely(
-              says,
-              { low: one.cropSoFar.low.at(-1)!, high: one.cropSoFar.high.at(-1)! },
-              format.amount,
-            )
+          ? sayLikely(says, { low: one.cropSoFar.low.at(-1)!, high: one.cropSoFar.high.at(-1)! }, kilograms)
           : undefined,
       ],
       height: [
@@ -90,7 +86,8 @@ export function WaysTable({
           sayLikely(says, one.presentValue, value => sayMoney(says, value)),
           t('whichTree.worthToo', {
             yearly: money(one.equivalentYearlyValue),
-            metre: money(one.presentValuePerSquareMetre),
+            metre: money(format.shown('a m²').to(one.presentValuePerSquareMetre)),
+            unit: format.areaUnit,
           }),
         ].join('; '),
       ],

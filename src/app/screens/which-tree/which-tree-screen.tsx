@@ -172,7 +172,7 @@ export function WhichTreeScreen() {
         ) : (
           <div className="stack">
             <AnswerView question={question} species={species} answer={answer} format={format} onAsk={ask} />
-            <ShareIt question={question} answer={answer} />
+            <ShareIt question={question} answer={answer} species={species} units={format.units} />
             <p className="on-paper small">{t('whichTree.sheet.estimate')}</p>
           </div>
         )}

@@ -20,6 +20,7 @@ export function WishList({
 }) {
   const { t } = useTranslation()
   const { format } = says
+  const kilograms = (value: number) => format.amount(format.shown('kg').to(value))
   const ahead = format.number(answer.years)
   const sentence = (wish: WishId): string => {
     const one = answer.ways.find(({ way }) => way.id === answer.best[wish])
@@ -39,8 +40,8 @@ export function WishList({
         return t('whichTree.wishSays.most fruit', {
           way,
           ahead,
-          kg: format.amount(mean.at(-1)!),
-          likely: sayLikely(says, { low: low.at(-1)!, high: high.at(-1)! }, format.amount),
+          amount: format.measure(mean.at(-1)!, 'kg'),
+          likely: sayLikely(says, { low: low.at(-1)!, high: high.at(-1)! }, kilograms),
         })
       }
       case 'money':
