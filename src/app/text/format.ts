@@ -1,11 +1,9 @@
 import { dayNumber, dayText, weekNumber, weekOfDay, weekStart, weekText } from '../../science/index.ts'
 import { monthArcs } from '../pictures/year-wheel/wheel-layout.ts'
 import { measuresInWords } from './measures-in-words.ts'
-import { shownUnit } from './shown-unit.ts'
+import { shownUnit, type Units } from './shown-unit.ts'
 
 /** Numbers, days and measures as the reader writes them. Pure: the locale and the units come in. */
-
-export type Units = 'metric' | 'us'
 
 const SQUARE_FEET_PER_SQUARE_METRE = 10.763910416709722 // 1 ft = 0.3048 m exactly (NIST SP 811, appendix B)
 const FEET_PER_METRE = 1 / 0.3048

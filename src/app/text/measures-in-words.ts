@@ -1,4 +1,4 @@
-import type { Units } from './format.ts'
+import type { Units } from './shown-unit.ts'
 import { shownUnit } from './shown-unit.ts'
 
 /** What sentences call a unit, and what the facts do. Weights of a few grams stay: they are those of a recipe. */

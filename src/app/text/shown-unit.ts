@@ -9,7 +9,8 @@ import {
   poundsFromKilograms,
   squareFeetFromSquareMetres,
 } from '../../trade/index.ts'
-import type { Units } from './format.ts'
+
+export type Units = 'metric' | 'us'
 
 /** How a measure of the facts is shown and typed: its unit, and the way there and back. */
 export interface Shown {

@@ -1,5 +1,5 @@
 import type { Figure, Setting } from '../../../trade/index.ts'
-import type { Units } from '../../text/format.ts'
+import type { Units } from '../../text/shown-unit.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
 
 /** A measure as the reader's units have it. */

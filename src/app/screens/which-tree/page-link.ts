@@ -1,7 +1,7 @@
 import { type Answer, type Question, treeFigures } from '../../../advice/index.ts'
 import { type Species, speciesById, withFact } from '../../../trade/facts/index.ts'
 import { MethodId, SpeciesId } from '../../../trade/index.ts'
-import type { Units } from '../../text/format.ts'
+import type { Units } from '../../text/shown-unit.ts'
 import { newFruit } from '../species/new-fruit.ts'
 import { linkFromSearch, linkOfQuestion, questionFromLink, searchOfLink } from './question-link.ts'
 

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Answer, Question } from '../../../advice/index.ts'
 import type { Species } from '../../../trade/facts/index.ts'
-import type { Units } from '../../text/format.ts'
+import type { Units } from '../../text/shown-unit.ts'
 import { pageSearch } from './page-link.ts'
 import { Tick } from './tick.tsx'
 
