@@ -7,6 +7,7 @@ import {
   type App,
   createApp,
   createPlanJobs,
+  createWhatIfs,
   type NurseryMemory,
   type NurseryThread,
   nurseryThread,
@@ -45,7 +46,8 @@ export const serveNursery = async (
   const memory = openNurseryMemory(log)
   const thread = nurseryThread(folder)
   const plans = createPlanJobs(memory, thread, uuidv7)
-  const app = createApp({ memory, plans, today: () => served.today, now, newId: uuidv7 })
+  const whatIfs = createWhatIfs(memory, thread, uuidv7)
+  const app = createApp({ memory, plans, whatIfs, today: () => served.today, now, newId: uuidv7 })
   const ask = async (path: string, init?: RequestInit) => {
     const answer = await app.request(`http://localhost${path}`, init)
     return { status: answer.status, json: (await answer.json()) as never }
@@ -65,6 +67,7 @@ export const serveNursery = async (
       }),
     close: async () => {
       plans.close()
+      whatIfs.close()
       await thread.close()
       memory.close()
       log.close()

@@ -1,4 +1,4 @@
-import type { OrderForecast } from '../planning/index.ts'
+import type { OrderForecast, Supposed, WhatIf } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { BatchView } from './batch-shapes.ts'
@@ -90,6 +90,13 @@ export const createClient = (base = '') => {
       ask<CouldBePromised>(`/promise${query(asked)}`),
     startMoved: (asked: { start: string; week: string; number: number }) =>
       ask<StartMoved>(`/what-if/start${query(asked)}`),
+    whatIf: (suppose: Supposed, signal: AbortSignal) =>
+      ask<WhatIf>('/what-if', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify({ suppose }),
+        signal,
+      }),
     workAgain: (batch: string) => ask<WorkAgain | null>(`/batches/${encodeURIComponent(batch)}/again`),
     plan: () => ask<PlanState>('/plan'),
     seasonPlan: () => ask<SeasonPlan>('/plan/season'),

@@ -292,6 +292,8 @@ export type RateRow = z.infer<typeof RateRow>
 export const ServerEvent = z.discriminatedUnion('event', [
   z.object({ event: z.literal('entries'), throughSeq: z.number() }).readonly(),
   z.object({ event: z.literal('job'), job: PlanJob }).readonly(),
+  /** How far the answer to what is supposed has come. */
+  z.object({ event: z.literal('what-if'), share: z.number(), says: z.string() }).readonly(),
   /** Midnight has passed at the nursery. */
   z.object({ event: z.literal('day'), today: Day }).readonly(),
 ])

@@ -1,11 +1,23 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { type Plan, type Progress, planMemory, planSeason } from '../planning/index.ts'
+import {
+  type Plan,
+  type Progress,
+  planMemory,
+  planSeason,
+  type Supposed,
+  type WhatIf,
+  whatIf,
+  whatIfMemory,
+} from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
 import { openLog } from '../store/index.ts'
 import { foldLog } from './folded-log.ts'
 
 /** What the thread is asked: the state is that after the entry `throughSeq` of the log. */
-export type ThreadWork = PlanWork | { readonly do: 'keep the state'; readonly throughSeq: number }
+export type ThreadWork =
+  | PlanWork
+  | WhatIfWork
+  | { readonly do: 'keep the state'; readonly throughSeq: number }
 
 export interface PlanWork {
   readonly do: 'plan'
@@ -20,11 +32,32 @@ export interface PlanWork {
   readonly stop: SharedArrayBuffer
 }
 
+export interface WhatIfWork {
+  readonly do: 'what if'
+  readonly question: string
+  readonly supposed: Supposed
+  readonly plan: Plan
+  readonly today: string
+  readonly throughSeq: number
+  readonly seasons: number
+  readonly seed: number
+  /** One Int32: 0 go on, 1 stop without an answer. */
+  readonly stop: SharedArrayBuffer
+}
+
 /** What it says back. */
 export type ThreadSays =
   | { readonly says: 'progress'; readonly progress: Progress }
   | { readonly says: 'plan'; readonly plan: Plan }
   | { readonly says: 'no plan'; readonly why: string }
+  | {
+      readonly says: 'what-if progress'
+      readonly question: string
+      readonly progress: Pick<Progress, 'share' | 'says'>
+    }
+  /** Null when it was stopped, or speaks of an order that is not known. */
+  | { readonly says: 'what if'; readonly question: string; readonly answer: WhatIf | null }
+  | { readonly says: 'no what-if'; readonly question: string; readonly why: string }
   | { readonly says: 'state kept'; readonly throughSeq: number }
   | { readonly says: 'state not kept'; readonly why: string }
 
@@ -35,6 +68,7 @@ const { folder } = workerData as { readonly folder: string }
 const opened = openLog(folder).then(log => ({ log, folded: foldLog(log) }))
 /** The thread lives on between plans: what was simulated for one is there for the next. */
 const memory = planMemory()
+const questions = whatIfMemory(memory.simulated)
 
 async function plan({ throughSeq, stop, ...wish }: PlanWork): Promise<void> {
   const { folded } = await opened
@@ -52,6 +86,21 @@ async function plan({ throughSeq, stop, ...wish }: PlanWork): Promise<void> {
   say({ says: 'plan', plan: made })
 }
 
+async function answer({ question, throughSeq, stop, ...asked }: WhatIfWork): Promise<void> {
+  const { folded } = await opened
+  folded.catchUp(throughSeq)
+  const flag = new Int32Array(stop)
+  const said = await whatIf(
+    { ...asked, nursery: folded.nursery() },
+    {
+      memory: questions,
+      onProgress: (share, says) => say({ says: 'what-if progress', question, progress: { share, says } }),
+      isStopped: () => Atomics.load(flag, 0) === 1,
+    },
+  )
+  say({ says: 'what if', question, answer: said })
+}
+
 async function keepTheState(throughSeq: number): Promise<void> {
   const { log, folded } = await opened
   folded.catchUp(throughSeq)
@@ -59,7 +108,21 @@ async function keepTheState(throughSeq: number): Promise<void> {
   say({ says: 'state kept', throughSeq: folded.throughSeq() })
 }
 
+/** One after the other: what was solved and simulated is kept from one to the next. */
+let last = Promise.resolve()
 parentPort?.on('message', (work: ThreadWork) => {
-  if (work.do === 'plan') plan(work).catch(problem => say({ says: 'no plan', why: whyOf(problem) }))
-  else keepTheState(work.throughSeq).catch(problem => say({ says: 'state not kept', why: whyOf(problem) }))
+  last = last.then(() => done(work))
 })
+
+async function done(work: ThreadWork): Promise<void> {
+  try {
+    if (work.do === 'plan') await plan(work)
+    else if (work.do === 'what if') await answer(work)
+    else await keepTheState(work.throughSeq)
+  } catch (problem) {
+    const why = whyOf(problem)
+    if (work.do === 'plan') say({ says: 'no plan', why })
+    else if (work.do === 'what if') say({ says: 'no what-if', question: work.question, why })
+    else say({ says: 'state not kept', why })
+  }
+}

@@ -7,7 +7,7 @@ import type { NurseryThread } from './nursery-thread.ts'
 
 /** Seasons simulated for the chance that is shown: a chance of 0.9 is then known to about 0.013. */
 const SEASONS = 2_000
-const SEED = 20_260_101
+export const SEED = 20_260_101
 
 /**
  * The planner: one job at a time in the thread beside the server; the last plan is kept over restarts, and the next

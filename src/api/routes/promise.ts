@@ -1,5 +1,5 @@
 import { createRoute, z } from '@hono/zod-openapi'
-import { WeekText } from '../../planning/index.ts'
+import { Supposed, WeekText, WhatIf } from '../../planning/index.ts'
 import { BatchId, KindId } from '../../trade/index.ts'
 import { CouldBePromised, StartMoved, WorkAgain } from '../promise-shapes.ts'
 import { Refusal } from '../shapes.ts'
@@ -50,6 +50,23 @@ export const promiseRoutes = {
       ),
       400: refused,
       404: refused,
+    },
+  }),
+  whatIf: createRoute({
+    method: 'post',
+    path: '/api/what-if',
+    request: {
+      body: { content: { 'application/json': { schema: z.object({ suppose: Supposed }) } }, required: true },
+    },
+    responses: {
+      200: json(
+        WhatIf,
+        'What would change if one bench, person, order or rate were as supposed, said as its entry; nothing is entered. A later question ends an earlier one.',
+      ),
+      400: refused,
+      404: refused,
+      409: refused,
+      503: refused,
     },
   }),
   workAgain: createRoute({

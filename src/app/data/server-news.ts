@@ -27,6 +27,7 @@ export const hearServer = (queries: QueryClient): (() => void) => {
   }
   return client.listen(event => {
     if (event.event === 'job') hearJob(event.job)
+    else if (event.event === 'what-if') queries.setQueryData(['what-if-progress'], event)
     else if (event.event === 'day') void queries.invalidateQueries()
     else if (event.throughSeq !== seen) {
       if (seen !== -1) void queries.invalidateQueries()

@@ -6,6 +6,7 @@ import { makeDemoEntries } from '../../demo/index.ts'
 import {
   createApp,
   createPlanJobs,
+  createWhatIfs,
   keepState,
   listen,
   nurseryThread,
@@ -72,7 +73,8 @@ export const serve: Command = {
     const thread = nurseryThread(folder)
     const kept = keepState(memory, thread)
     const plans = createPlanJobs(memory, thread, uuidv7)
-    const app = createApp({ memory, plans, today, now, newId: uuidv7 })
+    const whatIfs = createWhatIfs(memory, thread, uuidv7)
+    const app = createApp({ memory, plans, whatIfs, today, now, newId: uuidv7 })
     const listening = await listen(app, appFolder(), port)
     if (listening.kind === 'port taken') {
       memory.close()
@@ -94,6 +96,7 @@ export const serve: Command = {
     listening.server.close()
     listening.server.closeAllConnections()
     plans.close()
+    whatIfs.close()
     await thread.close()
     kept.close()
     memory.close()

@@ -42,7 +42,9 @@ export interface WhatIfHooks {
 
 /** The plan as it is, solved and simulated: kept from question to question, so that only what is supposed is worked out. */
 export interface WhatIfMemory {
-  readonly simulated: SimulationMemory
+  /** What was simulated for plans, as it goes on: read, and never written. */
+  readonly planned: SimulationMemory
+  simulated: SimulationMemory
   base: Base | null
 }
 
@@ -57,9 +59,9 @@ interface Base {
   readonly chances: ReadonlyMap<string, number>
 }
 
-/** @param simulated what was simulated for plans: it is read, and what is supposed is remembered apart from it */
-export const whatIfMemory = (simulated: SimulationMemory = new Map()): WhatIfMemory => ({
-  simulated: new Map(simulated),
+export const whatIfMemory = (planned: SimulationMemory = new Map()): WhatIfMemory => ({
+  planned,
+  simulated: new Map(),
   base: null,
 })
 
@@ -143,6 +145,7 @@ async function baseOf(
   if (known?.nursery === nursery && known.plan === plan.id && known.today === today) return known
   known?.solver.dispose()
   memory.base = null
+  memory.simulated = new Map(memory.planned)
   const season = readSeason(nursery, today)
   const shown = shownPlan(nursery, season, plan)
   const solver = await openSolver(buildSeasonModel(withCover(season), shown.margins))

@@ -10,7 +10,7 @@ const COUNTED_AT_MOST = 10_000
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
-  const { memory, plans } = served
+  const { memory, plans, whatIfs } = served
   /** Entries that the plan does not know of; that it was accepted itself is no news to it. */
   const entriesSince = (plan: Plan): number =>
     memory.after(plan.throughSeq, COUNTED_AT_MOST).filter(({ body }) => body.kind !== 'plan-accepted/1')
@@ -64,6 +64,29 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
     return said === null
       ? c.json(refusal('No such start is planned', `start ${asked.start}`, 'Look at the plan again.'), 404)
       : c.json(said, 200)
+  })
+
+  app.openapi(routes.whatIf, async c => {
+    const plan = plans.latest()
+    const { suppose } = c.req.valid('json')
+    if (suppose.kind === 'order-changed/1' && !memory.nursery().orders.has(suppose.order.id))
+      return c.json(refusal('No such order', `order ${suppose.order.id}`, 'Place it first.'), 404)
+    if (plans.job()?.state === 'running')
+      return c.json(
+        refusal('A plan is being made', 'planning job', 'Ask again when it is ready, or stop it first.'),
+        409,
+      )
+    if (plan === null)
+      return c.json(refusal('No plan is made yet', 'season plan', 'Plan the season first.'), 404)
+    const said = await whatIfs.ask(suppose, plan, served.today(), c.req.raw.signal)
+    switch (said.kind) {
+      case 'answer':
+        return c.json(said.answer, 200)
+      case 'stopped':
+        return c.json(refusal('The question was given up', 'what-if', 'A later one was asked instead.'), 409)
+      case 'failed':
+        return c.json(refusal('There is no answer', 'what-if', said.why), 503)
+    }
   })
 
   app.openapi(routes.workAgain, c => {
