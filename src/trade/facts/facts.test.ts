@@ -26,11 +26,11 @@ for (const species of allSpecies()) walk(species.id, species)
 for (const method of allMethods()) walk(method.method, method)
 
 describe('the facts', () => {
-  test('know forty fruits, each method of the vocabulary, and 147 sources', () => {
+  test('know forty fruits, each method of the vocabulary, and 162 sources', () => {
     expect(allSpecies()).toHaveLength(40)
     expect(allMethods().map(method => method.method)).toEqual(expect.arrayContaining([...MethodId.options]))
     expect(allMethods()).toHaveLength(MethodId.options.length)
-    expect(allSources()).toHaveLength(147)
+    expect(allSources()).toHaveLength(162)
   })
 
   test('name no source that is not listed', () => {
