@@ -22,6 +22,7 @@ import type {
   RateRow,
   Refusal,
   ServerEvent,
+  ShownEntry,
   WorkList,
 } from './shapes.ts'
 
@@ -105,6 +106,7 @@ export const createClient = (base = '') => {
     stopPlan: () => send<PlanJob>('/plan/job', 'DELETE'),
     acceptPlan: (plan: string, by: string | null) => send<PlanState>('/plan/accept', 'POST', { plan, by }),
     entriesAfter: (after: number, limit?: number) => ask<EntriesPulled>(`/entries${query({ after, limit })}`),
+    entriesShown: (ids: readonly string[]) => send<ShownEntry[]>('/entries/shown', 'POST', { ids }),
     pushEntries: (entries: readonly Entry[]) => send<EntriesPushed>('/entries', 'POST', { entries }),
     /** Reads spreadsheets and says what they would write. `FormData` sets its own header. */
     readFiles: (files: readonly File[], mapping?: Mapping) => {

@@ -113,6 +113,7 @@ export const AffectedView = z
           due: Day.nullable(),
           /** Trees that they have and that may carry it, less those that came back. */
           sent: z.number(),
+          sentBy: z.array(EntryId),
           lastSent: Day.nullable(),
           /** Trees of batches that carry it, by the latest plan. */
           promised: z.number(),
@@ -163,6 +164,8 @@ export const BenchStand = z
           step: StepId,
           stepName: z.string(),
           number: z.number(),
+          /** The entries that the number comes from. */
+          behind: z.array(EntryId),
           onHold: z.boolean(),
         })
         .readonly(),

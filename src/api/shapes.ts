@@ -85,6 +85,9 @@ export const OrderRow = z
     kindName: z.string(),
     mark: MethodMark.nullable(),
     dispatched: z.number(),
+    /** The entries that `dispatched` adds up from, and all that speak of the order. */
+    sentBy: z.array(EntryId),
+    entries: z.array(EntryId),
     cancelled: z.boolean(),
     /** From the latest plan; null where there is none yet, or it is older than the order. */
     chance: z.number().nullable(),
@@ -214,7 +217,17 @@ export const LineageView = z
         .readonly(),
     ),
     links: z.array(
-      z.object({ from: LineageRef, to: LineageRef, number: z.number(), on: Day, as: z.string() }).readonly(),
+      z
+        .object({
+          from: LineageRef,
+          to: LineageRef,
+          number: z.number(),
+          /** The first day on which any went. */
+          on: Day,
+          as: z.string(),
+          entries: z.array(EntryId),
+        })
+        .readonly(),
     ),
     /** Further relatives that were left out of a family too large to draw. */
     notShown: z.number().int(),
@@ -299,4 +312,6 @@ export const ServerEvent = z.discriminatedUnion('event', [
 ])
 export type ServerEvent = z.infer<typeof ServerEvent>
 
+/** Which entries are asked for; a number adds up from no more. */
+export const EntryIds = z.object({ ids: z.array(EntryId).max(100_000) })
 export const PushEntries = z.object({ entries: z.array(z.unknown()).max(20_000) })

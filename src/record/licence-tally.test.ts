@@ -18,7 +18,7 @@ const finish = (batch: string, number: number) => [
 ]
 
 test('trees begun, sent and due are told year by year; a split counts once, what comes back is not due', () => {
-  const nursery = foldEntries([
+  const told = [
     ...exampleRegisters,
     licensed,
     say('2025-03-01', startOf('B1', 60)),
@@ -36,13 +36,17 @@ test('trees begun, sent and due are told year by year; a split counts once, what
     say('2026-02-01', { kind: 'dispatched/1', batch: 'B2', order: null, number: 8 }),
     say('2026-02-20', { kind: 'returned/1', batch: 'B2', order: null, number: 2, why: 'unsold' }),
     say('2026-03-01', startOf('B3', 70)),
-  ])
+  ]
+  const nursery = foldEntries(told)
+  const idsOf = (...kinds: string[]) =>
+    told.filter(({ body }) => kinds.includes(body.kind)).map(one => one.id)
+  const [starts, sent] = [idsOf('batch-started/1'), idsOf('dispatched/1', 'returned/1')]
   expect(licenceTally(nursery, id, '2026-05-04')).toEqual({
     cultivar: id,
     licence,
     years: [
-      { year: 2025, begun: 60, sent: 20, due: 30 },
-      { year: 2026, begun: 70, sent: 6, due: 9 },
+      { year: 2025, begun: 60, sent: 20, due: 30, begunBy: [starts[0]], sentBy: [sent[0]] },
+      { year: 2026, begun: 70, sent: 6, due: 9, begunBy: [starts[1]], sentBy: sent.slice(1) },
     ],
     left: 30,
     alive: 104,

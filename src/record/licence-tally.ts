@@ -1,4 +1,4 @@
-import type { CultivarId, KindId, Licence } from '../trade/index.ts'
+import type { CultivarId, EntryId, KindId, Licence } from '../trade/index.ts'
 import type { Nursery } from './state.ts'
 
 /** One calendar year under a licence. */
@@ -10,6 +10,9 @@ export interface LicenceYear {
   readonly sent: number
   /** `sent` times the fee for each tree. Whether the contract counts trees sent or trees begun is for its reader. */
   readonly due: number
+  /** The entries that `begun` and `sent` add up from. */
+  readonly begunBy: readonly EntryId[]
+  readonly sentBy: readonly EntryId[]
 }
 
 export interface LicenceTally {
@@ -37,24 +40,35 @@ export function licenceTally(nursery: Nursery, cultivar: CultivarId, today: stri
   for (const kind of [...nursery.kinds.values(), ...nursery.former.kinds.values()])
     if (kind.cultivars.includes(cultivar) || kind.interstem === cultivar) carries.add(kind.id)
   const thisYear = Number(today.slice(0, 4))
-  const years = new Map<number, { begun: number; sent: number }>([[thisYear, { begun: 0, sent: 0 }]])
+  const noneYet = () => ({ begun: 0, sent: 0, begunBy: [] as EntryId[], sentBy: [] as EntryId[] })
+  const years = new Map([[thisYear, noneYet()]])
   const yearOf = (on: string) => {
     const year = Number(on.slice(0, 4))
     let sums = years.get(year)
     if (!sums) {
-      sums = { begun: 0, sent: 0 }
+      sums = noneYet()
       years.set(year, sums)
     }
     return sums
   }
+  const begin = (on: string, number: number, entry: EntryId): void => {
+    const year = yearOf(on)
+    year.begun += number
+    year.begunBy.push(entry)
+  }
+  const send = (on: string, number: number, entry: EntryId): void => {
+    const year = yearOf(on)
+    year.sent += number
+    year.sentBy.push(entry)
+  }
   let alive = 0
   for (const batch of nursery.batches.values()) {
     const began = batch.reworks[0]?.was ?? batch.kind
-    if (batch.splitFrom === null && carries.has(began)) yearOf(batch.startedOn).begun += batch.number
-    for (const { on, number, kind } of batch.reworks) if (carries.has(kind)) yearOf(on).begun += number
+    if (batch.splitFrom === null && carries.has(began)) begin(batch.startedOn, batch.number, batch.begunBy)
+    for (const { on, number, kind, entry } of batch.reworks) if (carries.has(kind)) begin(on, number, entry)
     if (!carries.has(batch.kind)) continue
-    for (const { on, number } of batch.dispatched) yearOf(on).sent += number
-    for (const { on, number } of batch.cameBack) yearOf(on).sent -= number
+    for (const { on, number, entry } of batch.dispatched) send(on, number, entry)
+    for (const { on, number, entry } of batch.cameBack) send(on, -number, entry)
     alive += batch.finished
     for (const { number } of batch.portions) alive += number
   }
@@ -63,7 +77,7 @@ export function licenceTally(nursery: Nursery, cultivar: CultivarId, today: stri
     licence,
     years: [...years]
       .sort(([a], [b]) => a - b)
-      .map(([year, { begun, sent }]) => ({ year, begun, sent, due: sent * licence.feePerTree })),
+      .map(([year, sums]) => ({ year, ...sums, due: sums.sent * licence.feePerTree })),
     left: licence.treesPerYear === null ? null : licence.treesPerYear - years.get(thisYear)!.begun,
     alive,
     isOver: licence.until !== null && licence.until < today,

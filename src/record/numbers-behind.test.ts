@@ -1,14 +1,15 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { BatchId, type EntryId } from '../trade/index.ts'
+import { BatchId, type EntryId, StepId } from '../trade/index.ts'
 import type { Entry } from './entry.ts'
 import { sortEntries } from './entry-order.ts'
 import { exampleRegisters } from './example-registers.ts'
+import { finishedStep } from './fold/batch-draft.ts'
 import { createFold, foldEntries } from './fold/fold.ts'
 import { historyOfNursery } from './fold/random-history.ts'
 import { historyText, readHistory } from './history.ts'
 import { type BatchSums, batchSums, numbersBehind } from './numbers-behind.ts'
-import type { Nursery } from './state.ts'
+import type { Batch, Nursery } from './state.ts'
 
 const behindIn = (nursery: Nursery, id: BatchId, byId: ReadonlyMap<EntryId, Entry>) => {
   const batch = nursery.batches.get(id)!
@@ -64,6 +65,45 @@ test('a number of a batch changes only at an entry that is named behind it, what
               expect(named?.has(number), `${number} at ${entry.body.kind}\n${historyText(told)}`).toBe(true)
         }
         before = now
+      }
+    }),
+    { numRuns: 60 },
+  )
+})
+
+/** How many stand in each step on each bench. */
+const standsOf = ({ portions, finishedPortions }: Batch): ReadonlyMap<string, number> => {
+  const numbers = new Map<string, number>()
+  for (const { bench, number, step } of [
+    ...portions,
+    ...finishedPortions.map(portion => ({ ...portion, step: finishedStep })),
+  ])
+    numbers.set(`${step}|${bench}`, (numbers.get(`${step}|${bench}`) ?? 0) + number)
+  return numbers
+}
+
+test('what stands in a step on a bench changes only at an entry that is named behind it, whatever history is told', () => {
+  fc.assert(
+    fc.property(fc.nat(), fc.integer({ min: 1, max: 60 }), (seed, length) => {
+      const told = sortEntries(historyOfNursery(seed, length)).filter(({ body }) => body.kind !== 'struck/1')
+      const byId = new Map(told.map(entry => [entry.id, entry]))
+      const fold = createFold()
+      let before: ReadonlyMap<BatchId, Batch> = new Map()
+      for (const entry of told) {
+        fold.add([entry])
+        const nursery = fold.nursery()
+        for (const [id, batch] of nursery.batches.size > before.size ? [] : nursery.batches) {
+          if (!nursery.protocols.has(batch.protocol)) continue
+          const [was, now] = [standsOf(before.get(id)!), standsOf(batch)]
+          const named = behindIn(nursery, id, byId).get(entry.id)
+          for (const key of new Set([...was.keys(), ...now.keys()]))
+            if (was.get(key) !== now.get(key))
+              expect(
+                named?.has(`stands ${StepId.parse(key.split('|')[0])}`),
+                `${key} at ${entry.body.kind}\n${historyText(told)}`,
+              ).toBe(true)
+        }
+        before = nursery.batches
       }
     }),
     { numRuns: 60 },

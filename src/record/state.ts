@@ -125,6 +125,8 @@ export interface Batch {
   readonly protocol: ProtocolId
   /** Of a batch split off: when the one that it comes from was started. */
   readonly startedOn: Day
+  /** The entry that began it: its start, or the split. */
+  readonly begunBy: EntryId
   /** Plants that it began with. */
   readonly number: number
   readonly workedBy: readonly PersonId[]
@@ -194,6 +196,7 @@ export interface Batch {
   }[]
   /** Worked over to a kind that it was not before. */
   readonly reworks: readonly {
+    readonly entry: EntryId
     readonly on: Day
     readonly number: number
     readonly was: KindId
@@ -266,6 +269,10 @@ export interface OrderState {
   readonly cancelled: boolean
   /** Sent, less what came back. */
   readonly dispatched: number
+  /** The entries that this adds up from. */
+  readonly sentBy: readonly EntryId[]
+  /** Ids of all entries that speak of it, struck ones too, in the order in which they count. */
+  readonly entries: readonly EntryId[]
 }
 
 /** An entry that counts no more, and the entry that says so. */

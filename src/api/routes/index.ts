@@ -11,6 +11,7 @@ import {
   BenchView,
   EntriesPulled,
   EntriesPushed,
+  EntryIds,
   LineageView,
   MotherRow,
   NurseryView,
@@ -20,6 +21,7 @@ import {
   RateRow,
   Refusal,
   ServerEvent,
+  ShownEntry,
   WorkList,
 } from '../shapes.ts'
 import { exchangeRoutes } from './exchange.ts'
@@ -153,6 +155,19 @@ export const routes = {
       }),
     },
     responses: { 200: json(EntriesPulled, 'Entries after a number, oldest first'), 400: refused },
+  }),
+  entriesShown: createRoute({
+    method: 'post',
+    path: '/api/entries/shown',
+    request: { body: { content: { 'application/json': { schema: EntryIds } }, required: true } },
+    responses: {
+      200: json(
+        z.array(ShownEntry),
+        'Those of the entries that the log has, in the order in which they happened',
+      ),
+      400: refused,
+      415: refused,
+    },
   }),
   pushEntries: createRoute({
     method: 'post',

@@ -13,6 +13,9 @@ export const look = {
   batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
   mothers: () => queryOptions({ queryKey: ['mothers'], queryFn: client.mothers }),
   mother: (id: string) => queryOptions({ queryKey: ['mothers', id], queryFn: () => client.mother(id) }),
+  /** Entries by their ids, worded. */
+  entries: (ids: readonly string[]) =>
+    queryOptions({ queryKey: ['entries', ids], queryFn: () => client.entriesShown(ids), gcTime: 60_000 }),
   holds: () => queryOptions({ queryKey: ['holds'], queryFn: client.holds }),
   queries: () => queryOptions({ queryKey: ['queries'], queryFn: client.queries }),
   benches: (week: string | undefined) =>

@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import type { LicenceRow } from '../../api/index.ts'
 import { useFormat } from '../text/use-format.tsx'
+import { Behind } from './behind.tsx'
 
 /** A licence's terms, and year by year what was made under it and is due. */
 export function LicenceTally({ row, today }: { readonly row: LicenceRow; readonly today: string }) {
@@ -47,13 +48,17 @@ export function LicenceTally({ row, today }: { readonly row: LicenceRow; readonl
           </tr>
         </thead>
         <tbody>
-          {row.years.map(({ year, begun, sent, due }) => (
+          {row.years.map(({ year, begun, sent, due, begunBy, sentBy }) => (
             <tr key={year}>
               <th scope="row" className="number">
                 {year}
               </th>
-              <td className="number">{format.number(begun)}</td>
-              <td className="number">{format.number(sent)}</td>
+              <td className="number">
+                <Behind says={format.number(begun)} entries={begunBy} />
+              </td>
+              <td className="number">
+                <Behind says={format.number(sent)} entries={sentBy} />
+              </td>
               <td className="number">{money(due)}</td>
             </tr>
           ))}

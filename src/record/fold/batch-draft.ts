@@ -33,6 +33,7 @@ export type Begin = Pick<
 export function newDraft(
   id: BatchId,
   begin: Begin,
+  begunBy: EntryId,
   startedOn: Day,
   number: number,
   steps: readonly StepId[],
@@ -43,6 +44,7 @@ export function newDraft(
     kind: begin.kindOfTree,
     protocol: begin.protocol,
     startedOn,
+    begunBy,
     number,
     workedBy: [...begin.workedBy],
     sources: [],
@@ -93,6 +95,7 @@ export function batchOf(draft: Draft, entries: readonly EntryId[]): Batch {
     kind: draft.kind,
     protocol: draft.protocol,
     startedOn: draft.startedOn,
+    begunBy: draft.begunBy,
     number: draft.number,
     workedBy: kept(draft.workedBy),
     sources: kept(draft.sources),

@@ -239,7 +239,7 @@ export function rework(draft: Draft, entry: Entry, body: BodyOf<'reworked/1'>, a
   checkStep(draft, entry, step, around)
   const alive = aliveIn(draft)
   if (kindOfTree !== draft.kind)
-    draft.reworks.push({ on: entry.on, number, was: draft.kind, kind: kindOfTree })
+    draft.reworks.push({ entry: entry.id, on: entry.on, number, was: draft.kind, kind: kindOfTree })
   if (number >= alive) draft.kind = kindOfTree
   else around.query(ask(draft, entry, 'reworked-in-part', { number, alive }))
   if (number > alive) {

@@ -123,7 +123,7 @@ class Family implements rules.Surroundings {
   #start(entry: Entry, body: BodyOf<'batch-started/1'>): void {
     const { on } = entry
     const { number, bench } = body
-    const draft = newDraft(body.batch, body, on, number, this.registers.steps(body.protocol))
+    const draft = newDraft(body.batch, body, entry.id, on, number, this.registers.steps(body.protocol))
     if (draft.steps.length === 0)
       this.query(rules.ask(draft, entry, 'unknown-protocol', { protocol: body.protocol }))
     if (!this.registers.kind(body.kindOfTree)) {

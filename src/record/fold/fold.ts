@@ -155,7 +155,7 @@ export function createFold(): Fold {
     }
     for (const id of lists.takeTouched('order') as readonly OrderId[]) {
       const { order, queries: raised } = foldOrder(id, counting('order', id))
-      orders.put(id, order)
+      orders.put(id, order && { ...order, entries: idsOf('order', id) })
       setQueries(`order ${id}`, raised)
     }
     if (lists.takeTouched('hold').length > 0) {

@@ -18,7 +18,7 @@ export function splitChild(
     workedBy: parent.workedBy,
     candidates: parent.candidates,
   }
-  const child = newDraft(body.into, begin, parent.startedOn, body.number, parent.steps)
+  const child = newDraft(body.into, begin, entry, parent.startedOn, body.number, parent.steps)
   child.splitFrom = parent.id
   child.nucellar = parent.nucellar
   child.settledAs = parent.settledAs

@@ -1,4 +1,4 @@
-import type { OrderId } from '../../trade/index.ts'
+import type { EntryId, OrderId } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
 import type { OrderState } from '../state.ts'
@@ -16,6 +16,7 @@ export function foldOrder(
   }
   let cancelled = false
   let dispatched = 0
+  const sentBy: EntryId[] = []
   for (const { id: entry, body } of entries) {
     if (!order) {
       queries.push(raise(entry, 'unknown-order', about, { order: id, says: body.kind }))
@@ -23,14 +24,17 @@ export function foldOrder(
     }
     if (body.kind === 'order-placed/1') cancelled = false
     else if (body.kind === 'order-cancelled/1') cancelled = true
-    else if (body.kind === 'returned/1') dispatched -= body.number
-    else if (body.kind === 'dispatched/1') {
+    else if (body.kind === 'returned/1') {
+      dispatched -= body.number
+      sentBy.push(entry)
+    } else if (body.kind === 'dispatched/1') {
       dispatched += body.number
+      sentBy.push(entry)
       if (cancelled) queries.push(raise(entry, 'order-cancelled', about, { order: id, number: body.number }))
       if (dispatched > order.number) {
         queries.push(raise(entry, 'order-overfilled', about, { order: id, number: order.number, dispatched }))
       }
     }
   }
-  return { order: order && { order, cancelled, dispatched }, queries }
+  return { order: order && { order, cancelled, dispatched, sentBy, entries: [] }, queries }
 }

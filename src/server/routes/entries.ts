@@ -3,7 +3,7 @@ import type { EntriesPushed } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { type AnyEntry, entryLine, parseEntry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
-import { shownEntry } from '../views/entries.ts'
+import { shownEntries, shownEntry } from '../views/entries.ts'
 
 type RefusedEntry = EntriesPushed['refused'][number]
 
@@ -17,6 +17,8 @@ export const entryRoutes = (app: OpenAPIHono, { memory, now }: Served): void => 
     const entries = memory.after(after, limit).map(entry => shownEntry(memory, entry))
     return c.json({ entries, throughSeq: memory.throughSeq() }, 200)
   })
+
+  app.openapi(routes.entriesShown, c => c.json(shownEntries(memory, c.req.valid('json').ids), 200))
 
   app.openapi(routes.pushEntries, c => {
     const said = c.req.valid('json').entries

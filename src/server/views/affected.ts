@@ -91,6 +91,7 @@ function lettersFor(
       wanted: order?.number ?? null,
       due: order?.due ?? null,
       sent: 0,
+      sentBy: [],
       lastSent: null,
       promised: 0,
       planned: 0,
@@ -108,9 +109,10 @@ function lettersFor(
     if (!letter.kindNames.includes(kind)) letter.kindNames = [...letter.kindNames, kind]
   }
 
-  for (const { batch, order, to, on, number } of sent) {
+  for (const { batch, entry, order, to, on, number } of sent) {
     const letter = letterTo(order, to)
     letter.sent += number
+    letter.sentBy = [...letter.sentBy, entry]
     if (number > 0) letter.lastSent = on
     name(letter, batch)
   }

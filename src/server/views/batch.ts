@@ -78,7 +78,7 @@ const countsOf = (batch: Batch): BatchView['counts'] => {
 }
 
 /** By number, the entries that have a part in it. */
-const behindOf = (memory: NurseryMemory, batch: Batch): BatchView['behind'] => {
+export const behindOf = (memory: NurseryMemory, batch: Batch): BatchView['behind'] => {
   const behind: Record<string, EntryId[]> = {}
   const entries = memory.entries(batch.entries)
   for (const [entry, numbers] of numbersBehind(memory.nursery(), batch, entries))

@@ -2,6 +2,7 @@ import type { BenchStand } from '../../api/index.ts'
 import { finishedStep, heldBatches } from '../../record/index.ts'
 import { BenchId, markOfMethod } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
+import { behindOf } from './batch.ts'
 import { holdRow } from './holds.ts'
 
 /** What the record has on a bench now, a line for each step of each batch. */
@@ -18,7 +19,9 @@ export const benchStand = (memory: NurseryMemory, asked: string): BenchStand | n
       if (at === id) numbers.set(step, (numbers.get(step) ?? 0) + number)
     for (const { bench: at, number } of batch.finishedPortions)
       if (at === id) numbers.set(finishedStep, (numbers.get(finishedStep) ?? 0) + number)
+    if (numbers.size === 0) continue
     const protocol = nursery.protocols.get(batch.protocol)
+    const behind = behindOf(memory, batch)
     for (const [step, number] of numbers)
       lines.push({
         batch: batch.id,
@@ -29,6 +32,7 @@ export const benchStand = (memory: NurseryMemory, asked: string): BenchStand | n
         step,
         stepName: protocol?.steps.find(one => one.id === step)?.name ?? step,
         number,
+        behind: behind[`stands ${step}`] ?? [],
         onHold: held.has(batch.id),
       })
   }

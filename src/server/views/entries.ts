@@ -5,9 +5,14 @@ import type { NurseryMemory } from '../nursery-memory.ts'
 
 /** What was said of a thing and what was noted about it, in the order in which it happened. */
 export const entriesAbout = (memory: NurseryMemory, id: string, entries: readonly EntryId[]): ShownEntry[] =>
-  [...memory.entries(entries), ...memory.notesAbout(id)]
-    .sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
-    .map(entry => shownEntry(memory, entry))
+  inOrder([...memory.entries(entries), ...memory.notesAbout(id)]).map(entry => shownEntry(memory, entry))
+
+/** Those of the entries that the log has, in the order in which they happened. */
+export const shownEntries = (memory: NurseryMemory, ids: readonly EntryId[]): ShownEntry[] =>
+  inOrder(memory.entries(ids)).map(entry => shownEntry(memory, entry))
+
+const inOrder = (entries: readonly LoggedEntry[]): LoggedEntry[] =>
+  [...entries].sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
 
 export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntry => {
   const nursery = memory.nursery()

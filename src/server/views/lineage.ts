@@ -25,11 +25,19 @@ export const lineageView = (nursery: Nursery, of: Ref): LineageView | null => {
   const key = ({ what, id }: Ref): string => `${what} ${id}`
   const kept = new Set(shown.map(({ ref }) => key(ref)))
   const links = new Map<string, LineageView['links'][number]>()
-  for (const { from, to, number, on, as } of [...up.links, ...down.links]) {
+  // Of two batches joined both ways each is before and after the other: a link of theirs comes twice.
+  for (const { from, to, number, on, as, entry } of new Set([...up.links, ...down.links])) {
     if (!kept.has(key(from)) || !kept.has(key(to))) continue
     const name = `${key(from)} ${key(to)} ${as}`
     const before = links.get(name)
-    links.set(name, { from, to, on, as, number: number + (before?.number ?? 0) })
+    links.set(name, {
+      from,
+      to,
+      as,
+      on: before !== undefined && before.on < on ? before.on : on,
+      number: number + (before?.number ?? 0),
+      entries: [...new Set([...(before?.entries ?? []), entry])],
+    })
   }
   return {
     of,

@@ -29,7 +29,7 @@ export const licenceRow = (nursery: Nursery, cultivar: CultivarId, today: string
   return (
     tally && {
       ...tally,
-      years: [...tally.years],
+      years: tally.years.map(year => ({ ...year, begunBy: [...year.begunBy], sentBy: [...year.sentBy] })),
       cultivarName: nursery.cultivars.get(cultivar)?.name ?? cultivar,
     }
   )

@@ -7,13 +7,15 @@ export const orderRows = (nursery: Nursery, plan: Plan | null): OrderRow[] => {
   const forecast = new Map(plan?.orders.map(order => [order.order, order.chance]))
   const accepted = nursery.acceptedPlan?.chances ?? {}
   return [...nursery.orders.values()]
-    .map(({ order, cancelled, dispatched }) => {
+    .map(({ order, cancelled, dispatched, sentBy, entries }) => {
       const kind = nursery.kinds.get(order.kind)
       return {
         order,
         kindName: kind?.name ?? order.kind,
         mark: kind === undefined ? null : markOfKind(nursery, kind),
         dispatched,
+        sentBy: [...sentBy],
+        entries: [...entries],
         cancelled,
         chance: forecast.get(order.id) ?? null,
         chanceAtAcceptance: accepted[order.id] ?? null,

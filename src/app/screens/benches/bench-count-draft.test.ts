@@ -21,6 +21,7 @@ const line = (batch: string, number: number): BenchStand['lines'][number] => ({
   step,
   stepName: 'Mist',
   number,
+  behind: [],
   onHold: false,
 })
 const stand: BenchStand = {

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BenchStand } from '../../../api/index.ts'
+import { Behind } from '../../parts/behind.tsx'
 import { Field } from '../../parts/field.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { AddBatch } from './add-batch.tsx'
@@ -31,6 +32,7 @@ export function BenchLines({
   const format = useFormat()
   const [wrong, setWrong] = useState<string | null>(null)
   const lines = linesOf(stand, draft)
+  const behind = new Map(stand.lines.map(line => [keyOf(line), line.behind]))
   const saidOf = (key: string): LineSaid => draft.said[key] ?? nothingSaid
   const setSeen = (key: string, seen: string) =>
     onDraft({ ...draft, said: { ...draft.said, [key]: { ...saidOf(key), seen } } })
@@ -57,11 +59,14 @@ export function BenchLines({
               <div>
                 <p className="strong">{t('batch.title', { name: line.name })}</p>
                 <p className="small">
-                  {t('benches.counting.line', {
-                    kind: line.kindName,
-                    step: line.stepName,
-                    number: format.number(line.number),
-                  })}
+                  <Behind
+                    says={t('benches.counting.line', {
+                      kind: line.kindName,
+                      step: line.stepName,
+                      number: format.number(line.number),
+                    })}
+                    entries={behind.get(key) ?? []}
+                  />
                 </p>
               </div>
               <Button className="quiet" onPress={() => setSeen(key, String(line.number))}>

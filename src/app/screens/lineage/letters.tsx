@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { AffectedView } from '../../../api/index.ts'
+import { Behind } from '../../parts/behind.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** Who has, is promised or waits for trees that may carry it: one row for each letter to write. */
@@ -40,7 +41,10 @@ export function Letters({ view }: { readonly view: AffectedView }) {
               <div>
                 {sent > 0 && lastSent !== null && (
                   <p className="warn strong">
-                    {t('lineage.affected.has', { ...count(sent), day: format.fullDay(lastSent) })}
+                    <Behind
+                      says={t('lineage.affected.has', { ...count(sent), day: format.fullDay(lastSent) })}
+                      entries={letter.sentBy}
+                    />
                   </p>
                 )}
                 {promised > 0 && <p>{t('lineage.affected.promised', count(promised))}</p>}

@@ -9,6 +9,7 @@ import { Asked } from '../../parts/asked.tsx'
 import { LineagePicture } from '../../pictures/lineage/lineage-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { HoldFamily } from './hold-family.tsx'
+import { LineageLinks } from './lineage-links.tsx'
 
 const route = getRouteApi('/lineage/$what/$id')
 
@@ -71,6 +72,7 @@ export function LineageScreen() {
                   void navigate({ to: '/lineage/$what/$id', params: { what: kind, id } })
               }}
             />
+            <LineageLinks view={view} />
             {holding && (
               <HoldFamily
                 what={what}

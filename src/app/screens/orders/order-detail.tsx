@@ -7,6 +7,7 @@ import type { OrderRow } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
+import { Behind } from '../../parts/behind.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { ChangeOrder } from './change-order.tsx'
@@ -49,6 +50,15 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
               {order.instead.length > 0 &&
                 ` ${t('orders.instead', { kinds: format.list(order.instead.map(({ kind }) => names.kind(kind))) })}`}
               {order.note !== '' && ` ${order.note}`}
+            </p>
+            <p className="row">
+              <Behind says={t('orders.said')} entries={row.entries} />
+              {row.sentBy.length > 0 && (
+                <Behind
+                  says={t('orders.sent', { count: row.dispatched, shown: format.number(row.dispatched) })}
+                  entries={row.sentBy}
+                />
+              )}
             </p>
           </div>
         </div>

@@ -4,7 +4,7 @@ import type { ClimateSaid } from '../../../advice/index.ts'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import type { Shown } from '../../text/shown-unit.ts'
-import { useFormat } from '../../text/use-format.ts'
+import { useFormat } from '../../text/use-format.tsx'
 import { NumberAsked } from './number-asked.tsx'
 import { WeatherFile } from './weather-file.tsx'
 
