@@ -5,12 +5,10 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BenchId } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
-import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
-import { useDone } from '../../parts/done.tsx'
+import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
-import { Leaf } from '../../parts/leaf.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** What can be done with the bench that is looked at: count it, or stop what stands on it. */
@@ -48,36 +46,19 @@ export function BenchDeeds({ bench }: { readonly bench: BenchId }) {
 function HoldBench({ bench, onClose }: { readonly bench: BenchId; readonly onClose: () => void }) {
   const { t } = useTranslation()
   const names = useNames()
-  const done = useDone()
   const [why, setWhy] = useState('')
-  const [isShort, setShort] = useState(false)
   const name = names.bench(bench)
-  const keep = async () => {
-    if (why.trim() === '') return setShort(true)
-    const said = await say([{ kind: 'hold-placed/1', on: { what: 'bench', bench }, why: why.trim() }])
-    if (!said.kept) return
-    done.tell(t('benches.held', { name }), said)
-    onClose()
-  }
   return (
-    <Leaf title={`${name}: ${t('benches.hold')}`} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <Field
-          label={t('benches.holdWhy')}
-          value={why}
-          onChange={setWhy}
-          wrong={isShort && why.trim() === '' ? t('holds.need') : undefined}
-        />
-        <Button type="submit" className="deed large">
-          {t('common.keep')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={`${name}: ${t('benches.hold')}`}
+      bodies={
+        why.trim() === '' ? null : [{ kind: 'hold-placed/1', on: { what: 'bench', bench }, why: why.trim() }]
+      }
+      need={t('holds.need')}
+      told={t('benches.held', { name })}
+      onClose={onClose}
+    >
+      <Field label={t('benches.holdWhy')} value={why} onChange={setWhy} />
+    </EntryForm>
   )
 }

@@ -1,11 +1,8 @@
 import { useState } from 'react'
-import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchId, MotherId } from '../../../trade/index.ts'
-import { say } from '../../data/say.ts'
-import { useDone } from '../../parts/done.tsx'
+import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-import { Leaf } from '../../parts/leaf.tsx'
 
 /** Stops a batch or mother tree and everything that came from it. */
 export function HoldFamily({
@@ -20,30 +17,19 @@ export function HoldFamily({
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
-  const done = useDone()
   const [why, setWhy] = useState('')
-  const keep = async () => {
-    if (why.trim() === '') return
-    const of = what === 'batch' ? { batch: id as BatchId } : { mother: id as MotherId }
-    const said = await say([{ kind: 'hold-placed/1', on: { what: 'lineage', of }, why: why.trim() }])
-    if (!said.kept) return
-    done.tell(t('lineage.held', { name }), said)
-    onClose()
-  }
+  const of = what === 'batch' ? { batch: id as BatchId } : { mother: id as MotherId }
   return (
-    <Leaf title={t('lineage.hold')} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <Field label={t('lineage.holdWhy')} value={why} onChange={setWhy} isRequired />
-        <Button type="submit" className="deed large">
-          {t('common.keep')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={t('lineage.hold')}
+      bodies={
+        why.trim() === '' ? null : [{ kind: 'hold-placed/1', on: { what: 'lineage', of }, why: why.trim() }]
+      }
+      need={t('holds.need')}
+      told={t('lineage.held', { name })}
+      onClose={onClose}
+    >
+      <Field label={t('lineage.holdWhy')} value={why} onChange={setWhy} />
+    </EntryForm>
   )
 }

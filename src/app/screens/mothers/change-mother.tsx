@@ -1,19 +1,15 @@
 import { useState } from 'react'
-import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { MotherView } from '../../../api/index.ts'
 import { Mother } from '../../../record/index.ts'
-import { say } from '../../data/say.ts'
-import { useDone } from '../../parts/done.tsx'
+import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-import { Leaf } from '../../parts/leaf.tsx'
 
 const numberIn = (text: string): number | null => (text.trim() === '' ? null : Number(text.replace(',', '.')))
 
 /** Where a mother tree stands, how old and high it is, where its wood came from, and who saw that it is true to name. */
 export function ChangeMother({ view, onClose }: { readonly view: MotherView; readonly onClose: () => void }) {
   const { t } = useTranslation()
-  const done = useDone()
   const { mother } = view.row
   const [said, setSaid] = useState({
     name: mother.name,
@@ -25,7 +21,6 @@ export function ChangeMother({ view, onClose }: { readonly view: MotherView; rea
     provenance: mother.provenance,
     verifiedBy: mother.verifiedBy ?? '',
   })
-  const [isShort, setShort] = useState(false)
   const field = (name: keyof typeof said) => ({
     value: said[name],
     onChange: (value: string) => setSaid({ ...said, [name]: value }),
@@ -45,41 +40,24 @@ export function ChangeMother({ view, onClose }: { readonly view: MotherView; rea
     ...(said.verifiedBy.trim() === '' ? {} : { verifiedBy: said.verifiedBy.trim() }),
   })
 
-  const keep = async () => {
-    if (!changed.success) return setShort(true)
-    const kept = await say([{ kind: 'mother-set/1', mother: changed.data }])
-    if (!kept.kept) return
-    done.tell(t('mothers.form.kept', { name: changed.data.name }), kept)
-    onClose()
-  }
   return (
-    <Leaf title={`${mother.name}: ${t('mothers.change')}`} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <div className="form-grid">
-          <Field label={t('mothers.form.name')} {...field('name')} />
-          <Field label={t('mothers.form.block')} {...field('block')} />
-          <Field label={t('mothers.form.x')} inputMode="decimal" {...field('x')} />
-          <Field label={t('mothers.form.y')} inputMode="decimal" {...field('y')} />
-          <Field type="date" label={t('mothers.form.planted')} {...field('planted')} />
-          <Field label={t('mothers.form.height')} inputMode="decimal" {...field('height')} />
-        </div>
-        <Field label={t('mothers.form.provenance')} {...field('provenance')} />
-        <Field label={t('mothers.form.verifiedBy')} {...field('verifiedBy')} />
-        {isShort && !changed.success && (
-          <p className="warn" role="alert">
-            {t('mothers.form.need')}
-          </p>
-        )}
-        <Button type="submit" className="deed large">
-          {t('common.keep')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={`${mother.name}: ${t('mothers.change')}`}
+      bodies={changed.success ? [{ kind: 'mother-set/1', mother: changed.data }] : null}
+      need={t('mothers.form.need')}
+      told={t('mothers.form.kept', { name: said.name.trim() })}
+      onClose={onClose}
+    >
+      <div className="form-grid">
+        <Field label={t('mothers.form.name')} {...field('name')} />
+        <Field label={t('mothers.form.block')} {...field('block')} />
+        <Field label={t('mothers.form.x')} inputMode="decimal" {...field('x')} />
+        <Field label={t('mothers.form.y')} inputMode="decimal" {...field('y')} />
+        <Field type="date" label={t('mothers.form.planted')} {...field('planted')} />
+        <Field label={t('mothers.form.height')} inputMode="decimal" {...field('height')} />
+      </div>
+      <Field label={t('mothers.form.provenance')} {...field('provenance')} />
+      <Field label={t('mothers.form.verifiedBy')} {...field('verifiedBy')} />
+    </EntryForm>
   )
 }

@@ -1,11 +1,9 @@
 import { useState } from 'react'
-import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { uuidv7 } from 'uuidv7'
 import type { MotherView } from '../../../api/index.ts'
 import { Material, MaterialLotId } from '../../../trade/index.ts'
-import { say } from '../../data/say.ts'
-import { useDone } from '../../parts/done.tsx'
+import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 import { Pick } from '../../parts/pick.tsx'
@@ -27,7 +25,6 @@ export function WoodCollected({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const done = useDone()
   const { mother, onHold } = view.row
   const given = [...new Set(mother.gives.map(({ material }) => material))]
   const materials = given.length > 0 ? given : Material.options
@@ -43,7 +40,6 @@ export function WoodCollected({
     on: today,
     until: goodUntil(materials[0]!, today),
   }))
-  const [isShort, setShort] = useState(false)
   const number = Number(said.number.replace(',', '.'))
   const lot = MaterialLotId.safeParse(said.label.trim())
   const isGood =
@@ -63,85 +59,69 @@ export function WoodCollected({
     })
   }
 
-  const keep = async () => {
-    if (!isGood || !lot.success) return setShort(true)
-    const kept = await say(
-      [
-        {
-          kind: 'material-collected/1',
-          lot: lot.data,
-          mother: mother.id,
-          material,
-          number,
-          stored: said.stored.trim(),
-          goodUntil: said.until === '' ? null : said.until,
-        },
-      ],
-      said.on,
+  const title = `${mother.name}: ${t('mothers.wood.do')}`
+  if (onHold)
+    return (
+      <Leaf title={title} isOpen onClose={onClose}>
+        <p className="warn strong">{t('mothers.wood.stopped')}</p>
+      </Leaf>
     )
-    if (!kept.kept) return
-    done.tell(
-      t('mothers.wood.kept', {
+  return (
+    <EntryForm
+      title={title}
+      bodies={
+        isGood && lot.success
+          ? [
+              {
+                kind: 'material-collected/1',
+                lot: lot.data,
+                mother: mother.id,
+                material,
+                number,
+                stored: said.stored.trim(),
+                goodUntil: said.until === '' ? null : said.until,
+              },
+            ]
+          : null
+      }
+      on={said.on}
+      need={t('mothers.wood.need')}
+      told={t('mothers.wood.kept', {
         number: format.amount(number),
         material: t(`trade.material.${material}`),
         name: mother.name,
-      }),
-      kept,
-    )
-    onClose()
-  }
-
-  return (
-    <Leaf title={`${mother.name}: ${t('mothers.wood.do')}`} isOpen onClose={onClose}>
-      {onHold ? (
-        <p className="warn strong">{t('mothers.wood.stopped')}</p>
-      ) : (
-        <form
-          className="stack"
-          onSubmit={event => {
-            event.preventDefault()
-            void keep()
-          }}
-        >
-          <div className="form-grid">
-            <Pick
-              label={t('mothers.wood.material')}
-              value={material}
-              options={materials.map(id => ({ id, name: t(`trade.material.${id}`) }))}
-              onPick={pick}
-            />
-            <Field label={t('mothers.wood.number')} inputMode="decimal" {...field('number')} />
-            <Field type="date" label={t('common.date')} {...field('on')} />
-            <Field type="date" label={t('mothers.wood.until')} {...field('until')} />
-            <Field label={t('mothers.wood.label')} {...field('label')} />
-            <Field label={t('mothers.wood.stored')} {...field('stored')} />
-          </div>
-          {isKept(material) && view.keeping !== null && (
-            <p className="soft small">
-              {t('mothers.wood.keeps', {
-                how: view.keeping.how,
-                days: format.number(view.keeping.days),
-                basis: view.keeping.basis,
-              })}
-            </p>
-          )}
-          {left !== null && (
-            <p className={number > left ? 'warn' : 'soft'} aria-live="polite">
-              {number > left
-                ? t('mothers.wood.over', { over: format.amount(number - Math.max(0, left)) })
-                : t('mothers.wood.left', { left: format.amount(Math.max(0, left)) })}
-            </p>
-          )}
-          {isShort && !isGood && (
-            <p className="warn" role="alert">
-              {t('mothers.wood.need')}
-            </p>
-          )}
-          <Button type="submit" className="deed large">
-            {t('common.keep')}
-          </Button>
-        </form>
+      })}
+      onClose={onClose}
+    >
+      <div className="form-grid">
+        <Pick
+          label={t('mothers.wood.material')}
+          value={material}
+          options={materials.map(id => ({ id, name: t(`trade.material.${id}`) }))}
+          onPick={pick}
+        />
+        <Field label={t('mothers.wood.number')} inputMode="decimal" {...field('number')} />
+        <Field type="date" label={t('common.date')} {...field('on')} />
+        <Field type="date" label={t('mothers.wood.until')} {...field('until')} />
+        <Field label={t('mothers.wood.label')} {...field('label')} />
+        <Field label={t('mothers.wood.stored')} {...field('stored')} />
+      </div>
+      {isKept(material) && view.keeping !== null && (
+        <p className="soft small">
+          {t('mothers.wood.keeps', {
+            how: view.keeping.how,
+            days: format.number(view.keeping.days),
+            basis: view.keeping.basis,
+          })}
+        </p>
       )}
-    </Leaf>
+      {left !== null && (
+        <p className={number > left ? 'warn' : 'soft'} aria-live="polite">
+          {number > left
+            ? t('mothers.wood.over', { over: format.amount(number - Math.max(0, left)) })
+            : t('mothers.wood.left', { left: format.amount(Math.max(0, left)) })}
+        </p>
+      )}
+    </EntryForm>
   )
 }

@@ -2,11 +2,9 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { LotRow } from '../../../api/index.ts'
-import { say } from '../../data/say.ts'
-import { useDone } from '../../parts/done.tsx'
 import { Drill } from '../../parts/drill.tsx'
+import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-import { Leaf } from '../../parts/leaf.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import type { EntriesAsked } from './entries-asked.ts'
 
@@ -66,40 +64,23 @@ export function WoodInHand({
 
 function Discard({ lot, onClose }: { readonly lot: LotRow; readonly onClose: () => void }) {
   const { t } = useTranslation()
-  const done = useDone()
   const [number, setNumber] = useState(String(lot.left))
   const [why, setWhy] = useState('')
-  const [isShort, setShort] = useState(false)
   const isGood = Number(number) > 0 && why.trim() !== ''
-  const keep = async () => {
-    if (!isGood) return setShort(true)
-    const said = await say([
-      { kind: 'material-discarded/1', lot: lot.lot, number: Number(number), why: why.trim() },
-    ])
-    if (!said.kept) return
-    done.tell(t('mothers.wood.discarded', { number, label: lot.lot }), said)
-    onClose()
-  }
   return (
-    <Leaf title={t('mothers.wood.discardTitle', { label: lot.lot })} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <Field label={t('mothers.wood.number')} inputMode="decimal" value={number} onChange={setNumber} />
-        <Field label={t('mothers.wood.discardWhy')} value={why} onChange={setWhy} />
-        {isShort && !isGood && (
-          <p className="warn" role="alert">
-            {t('batch.deed.need')}
-          </p>
-        )}
-        <Button type="submit" className="deed large">
-          {t('common.keep')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={t('mothers.wood.discardTitle', { label: lot.lot })}
+      bodies={
+        isGood
+          ? [{ kind: 'material-discarded/1', lot: lot.lot, number: Number(number), why: why.trim() }]
+          : null
+      }
+      need={t('batch.deed.need')}
+      told={t('mothers.wood.discarded', { number, label: lot.lot })}
+      onClose={onClose}
+    >
+      <Field label={t('mothers.wood.number')} inputMode="decimal" value={number} onChange={setNumber} />
+      <Field label={t('mothers.wood.discardWhy')} value={why} onChange={setWhy} />
+    </EntryForm>
   )
 }

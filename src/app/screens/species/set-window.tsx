@@ -1,13 +1,11 @@
 import { useState } from 'react'
-import { Button, ToggleButton, ToggleButtonGroup } from 'react-aria-components'
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { FactSet } from '../../../record/index.ts'
 import type { Fact, Species } from '../../../trade/facts/index.ts'
 import type { Hemisphere, Window } from '../../../trade/index.ts'
-import { say } from '../../data/say.ts'
-import { useDone } from '../../parts/done.tsx'
+import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-import { Leaf } from '../../parts/leaf.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { isWindow, monthsOf } from './fact-words.ts'
 
@@ -30,69 +28,59 @@ export function SetWindow({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const done = useDone()
   const now = set?.set.value ?? fact.value
   const window = isWindow(now) ? now : unsaid
   const [condition, setCondition] = useState(window.condition)
   const [months, setMonths] = useState<readonly number[]>(isWindow(now) ? monthsOf(now, hemisphere) : [])
   const [why, setWhy] = useState(set?.why ?? '')
-  const [isShort, setShort] = useState(false)
   const isWhole = why.trim() !== '' && (months.length > 0 || condition.trim() !== '')
 
-  const keep = async () => {
-    if (!isWhole) return setShort(true)
-    const own: Window = {
-      condition: condition.trim(),
-      northMonths: hemisphere === 'north' ? months : window.northMonths,
-      southMonths: hemisphere === 'south' ? months : window.southMonths,
-      basis: 'set by the nursery',
-      sources: [],
-    }
-    const kept = await say([
-      { kind: 'fact-set/1', species: species.id, set: { fact: fact.key, value: own }, why: why.trim() },
-    ])
-    if (!kept.kept) return
-    done.tell(t('species.set.kept', { figure: fact.name, fruit: species.commonName }), kept)
-    onClose()
+  const own: Window = {
+    condition: condition.trim(),
+    northMonths: hemisphere === 'north' ? months : window.northMonths,
+    southMonths: hemisphere === 'south' ? months : window.southMonths,
+    basis: 'set by the nursery',
+    sources: [],
   }
   return (
-    <Leaf title={t('species.set.title')} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <p>{t('species.set.says', { figure: fact.name, fruit: species.commonName })}</p>
-        <Field label={t('species.set.condition')} value={condition} onChange={setCondition} />
-        <div className="field">
-          <span className="field-label">{t('species.set.months')}</span>
-          <ToggleButtonGroup
-            className="choices month-choices"
-            aria-label={t('species.set.months')}
-            selectionMode="multiple"
-            selectedKeys={months.map(String)}
-            onSelectionChange={keys => setMonths([...keys].map(Number).sort((a, b) => a - b))}
-          >
-            {MONTHS.map(month => (
-              <ToggleButton key={month} id={String(month)}>
-                {format.month(month - 1)}
-              </ToggleButton>
-            ))}
-          </ToggleButtonGroup>
-        </div>
-        <Field label={t('species.set.why')} value={why} onChange={setWhy} />
-        <p className="soft small">{t('species.set.follow')}</p>
-        {isShort && !isWhole && (
-          <p className="warn" role="alert">
-            {t('species.set.needWindow')}
-          </p>
-        )}
-        <Button type="submit" className="deed large">
-          {t('common.keep')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={t('species.set.title')}
+      bodies={
+        isWhole
+          ? [
+              {
+                kind: 'fact-set/1',
+                species: species.id,
+                set: { fact: fact.key, value: own },
+                why: why.trim(),
+              },
+            ]
+          : null
+      }
+      need={t('species.set.needWindow')}
+      told={t('species.set.kept', { figure: fact.name, fruit: species.commonName })}
+      onClose={onClose}
+    >
+      <p>{t('species.set.says', { figure: fact.name, fruit: species.commonName })}</p>
+      <Field label={t('species.set.condition')} value={condition} onChange={setCondition} />
+      <div className="field">
+        <span className="field-label">{t('species.set.months')}</span>
+        <ToggleButtonGroup
+          className="choices month-choices"
+          aria-label={t('species.set.months')}
+          selectionMode="multiple"
+          selectedKeys={months.map(String)}
+          onSelectionChange={keys => setMonths([...keys].map(Number).sort((a, b) => a - b))}
+        >
+          {MONTHS.map(month => (
+            <ToggleButton key={month} id={String(month)}>
+              {format.month(month - 1)}
+            </ToggleButton>
+          ))}
+        </ToggleButtonGroup>
+      </div>
+      <Field label={t('species.set.why')} value={why} onChange={setWhy} />
+      <p className="soft small">{t('species.set.follow')}</p>
+    </EntryForm>
   )
 }

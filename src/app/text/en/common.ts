@@ -31,4 +31,11 @@ export const common = {
   back: 'Back',
   previous: 'Earlier',
   next: 'Later',
+  spread: {
+    low: 'Low',
+    typical: 'Typical',
+    high: 'High',
+    need: 'Three numbers that rise, and a reason.',
+    needShare: 'Three shares that rise, from 0 to 100, and a reason.',
+  },
 } as const

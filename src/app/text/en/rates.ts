@@ -31,11 +31,7 @@ export const rates = {
   overrule: 'Set',
   overruleTitle: 'Set a rate yourself',
   overruleSays: '{{kind}}, {{step}}. It stands against facts and records until you strike it.',
-  low: 'Low, in %',
-  typical: 'Typical, in %',
-  high: 'High, in %',
   why: 'Why',
-  need: 'Three shares that rise, from 0 to 100, and a reason.',
   kept: 'Rate set: {{step}} of {{kind}}.',
   column: {
     kind: 'Kind',

@@ -1,5 +1,5 @@
-import type { Figure } from '../../../trade/index.ts'
-import type { Shown } from '../../text/shown-unit.ts'
+import type { Figure } from '../../trade/index.ts'
+import type { Shown } from './shown-unit.ts'
 
 /** As it is read and typed: three figures, without the dust of conversion. */
 export const typed = (value: number): string => String(Number(value.toPrecision(3)))

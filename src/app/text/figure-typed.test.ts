@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { shownUnit } from '../../text/shown-unit.ts'
-import { figureTyped, typed } from './in-own-units.ts'
+import { figureTyped, typed } from './figure-typed.ts'
+import { shownUnit } from './shown-unit.ts'
 
 test('what is shown in a unit and typed back is what it was', () => {
   fc.assert(
