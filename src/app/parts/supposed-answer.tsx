@@ -1,0 +1,145 @@
+import { keepPreviousData, useQuery, useQueryClient } from '@tanstack/react-query'
+import { Link } from '@tanstack/react-router'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { Supposed, WhatIf } from '../../planning/index.ts'
+import { look } from '../data/queries.ts'
+import { say } from '../data/say.ts'
+import { useNames } from '../data/use-names.tsx'
+import { useFormat } from '../text/use-format.tsx'
+import { Asked } from './asked.tsx'
+import { useDone } from './done.tsx'
+import { SomeOf } from './some-of.tsx'
+import './suppose.css'
+
+/** Less money than this is none. */
+const NO_COST = 0.5
+
+/** What would change if this were entered; it can be stopped, and it can be made so. */
+export function SupposedAnswer({
+  supposed,
+  what,
+  onKept,
+}: {
+  readonly supposed: Supposed
+  /** Its name, to say that it is changed. */
+  readonly what: string
+  readonly onKept: () => void
+}) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const queries = useQueryClient()
+  const asked = look.whatIf(supposed)
+  const answer = useQuery({ ...asked, placeholderData: keepPreviousData })
+  const { data: progress } = useQuery(look.whatIfProgress())
+  const keep = async () => {
+    const said = await say([supposed])
+    done.tell(t('suppose.kept', { what }), said)
+    onKept()
+  }
+  const isStopped =
+    !answer.isFetching && !answer.isError && (answer.data === undefined || answer.isPlaceholderData)
+  return (
+    <div className="stack suppose-answer" aria-live="polite">
+      {answer.isFetching && (
+        <p className="row" role="status">
+          <span>{progress?.says ?? ''}</span>
+          <Button
+            className="quiet"
+            onPress={() => void queries.cancelQueries({ queryKey: asked.queryKey, exact: true })}
+          >
+            {t('suppose.stop')}
+          </Button>
+        </p>
+      )}
+      {isStopped ? (
+        <p className="soft">{t('suppose.stopped')}</p>
+      ) : (
+        <Asked query={answer} what={t('suppose.answer')}>
+          {said => <Answer said={said} />}
+        </Asked>
+      )}
+      <p className="row">
+        <Button className="deed" onPress={() => void keep()}>
+          {t('suppose.keep')}
+        </Button>
+        <span className="soft small">{t('suppose.basis')}</span>
+      </p>
+    </div>
+  )
+}
+
+function Answer({ said }: { readonly said: WhatIf }) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  const { saves, orders, limits, starts } = said
+  const cost = format.money(Math.abs(saves))
+  const weekSaid = (week: string) =>
+    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  return (
+    <div className="stack">
+      <p className="strong">
+        {Math.abs(saves) < NO_COST
+          ? t('suppose.same')
+          : saves > 0
+            ? t('suppose.saves', { cost })
+            : t('suppose.costs', { cost })}
+      </p>
+      {orders.length === 0 ? (
+        <p>{t('suppose.sameChances')}</p>
+      ) : (
+        <SomeOf
+          items={[...orders]
+            .sort((a, b) => a.after - a.before - (b.after - b.before))
+            .map(({ order, before, after }) => ({
+              key: order,
+              says: (
+                <Link to="/orders" search={{ order }}>
+                  {t('batch.after.chance', {
+                    order,
+                    before: format.share(before),
+                    after: format.share(after),
+                  })}
+                </Link>
+              ),
+            }))}
+        />
+      )}
+      {limits.gone.length + limits.added.length > 0 && (
+        <SomeOf
+          items={[
+            ...limits.gone.map(({ rule, subject, from }) => ({
+              key: `gone ${rule} ${subject} ${from}`,
+              says: t('suppose.gone', { subject }),
+            })),
+            ...limits.added.map(({ rule, subject, from, sentence }) => ({
+              key: `added ${rule} ${subject} ${from}`,
+              says: t('suppose.added', { sentence }),
+            })),
+          ]}
+        />
+      )}
+      {starts.length === 0 ? (
+        <p>{t('suppose.sameStarts')}</p>
+      ) : (
+        <details>
+          <summary>
+            {t('suppose.starts', { count: starts.length, shown: format.number(starts.length) })}
+          </summary>
+          <SomeOf
+            items={starts.map(({ start, kind, week, before, after }) => ({
+              key: start,
+              says: t('suppose.start', {
+                kind: names.kind(kind),
+                week: weekSaid(week),
+                before: format.number(before),
+                after: format.number(after),
+              }),
+            }))}
+          />
+        </details>
+      )}
+    </div>
+  )
+}
