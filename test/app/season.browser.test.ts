@@ -56,3 +56,48 @@ test('a start is tried in another week by drag and by keys, and with another num
   expect((await app.client.seasonPlan()).starts).toEqual(before.starts)
   expect(problems).toEqual([])
 })
+
+test('a bench is tried smaller by keys and by typing, and an order surer: what it costs, whom it touches and what moves is said; made so, it is entered', async () => {
+  const before = await app.client.nursery()
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  await page.goto(`${app.address}/season`)
+  await page.getByRole('button', { name: 'What if…' }).first().click()
+  const asked = page.locator('.suppose')
+  const slider = asked.getByRole('slider')
+  const was = Number(await slider.inputValue())
+  await slider.focus()
+  await page.keyboard.press('ArrowLeft')
+  await page.keyboard.press('ArrowLeft')
+  expect(Number(await slider.inputValue())).toBeLessThan(was)
+  await page.locator('.load-tried').waitFor({ state: 'attached' })
+  await asked.getByText(/^The season would cost/).waitFor()
+  const typed = asked.getByRole('textbox')
+  await typed.fill('0')
+  await typed.press('Enter')
+  await asked.getByText(/^The season would cost .* more/).waitFor()
+  expect((await app.client.nursery()).benches).toEqual(before.benches)
+  await asked.getByRole('button', { name: 'Make it so' }).click()
+  await page.getByText(/is changed\.$/).waitFor()
+  await expect
+    .poll(
+      async () =>
+        (await app.client.nursery()).benches.filter(({ areaSquareMetres }) => areaSquareMetres === 0).length,
+    )
+    .toBe(1)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  const sizes = ({ benches }: typeof before) =>
+    new Map(benches.map(({ id, areaSquareMetres }) => [id, areaSquareMetres]))
+  await expect.poll(async () => sizes(await app.client.nursery())).toEqual(sizes(before))
+
+  const { starts } = await app.client.seasonPlan()
+  const { order } = starts.flatMap(({ orders }) => orders)[0]!
+  await page.goto(`${app.address}/orders?order=${order}`)
+  await page.getByRole('button', { name: 'What if…' }).click()
+  await page.getByRole('slider').focus()
+  await page.keyboard.press('End')
+  await page
+    .locator('.suppose-answer')
+    .getByText(/^The season would cost/)
+    .waitFor()
+  expect(problems).toEqual([])
+})

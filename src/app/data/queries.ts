@@ -1,4 +1,5 @@
 import { queryOptions } from '@tanstack/react-query'
+import type { Supposed } from '../../planning/index.ts'
 import { client } from './client.ts'
 
 /** Everything that a screen may look at, by name. What is kept on this device is shown until the server answers. */
@@ -45,6 +46,21 @@ export const look = {
       queryKey: ['what-if', asked],
       queryFn: () => client.startMoved(asked),
       gcTime: 60_000,
+      meta: { kept: false },
+    }),
+  whatIf: (supposed: Supposed) =>
+    queryOptions({
+      queryKey: ['what-if', supposed],
+      queryFn: ({ signal }) => client.whatIf(supposed, signal),
+      gcTime: 60_000,
+      meta: { kept: false },
+    }),
+  /** Told by the server as the answer comes on; never asked. */
+  whatIfProgress: () =>
+    queryOptions<{ readonly share: number; readonly says: string } | null>({
+      queryKey: ['what-if-progress'],
+      queryFn: () => null,
+      enabled: false,
       meta: { kept: false },
     }),
   workAgain: (batch: string) =>

@@ -14,6 +14,7 @@ import { season } from './en/season.ts'
 import { settings } from './en/settings.ts'
 import { shell } from './en/shell.ts'
 import { species } from './en/species.ts'
+import { suppose } from './en/suppose.ts'
 import { trade } from './en/trade.ts'
 import { whichTree } from './en/which-tree.ts'
 import { work } from './en/work.ts'
@@ -41,4 +42,5 @@ export const en = {
   imports,
   whichTree,
   species,
+  suppose,
 } as const

@@ -4,6 +4,8 @@ export interface LoadSeries {
   readonly expected: readonly number[]
   readonly badYear: readonly number[]
   readonly capacity: readonly number[]
+  /** What it could carry if it were otherwise. */
+  readonly tried?: readonly number[]
 }
 
 export interface LoadLayout {
@@ -20,6 +22,7 @@ export interface LoadLayout {
   /** What it can carry, as steps. */
   readonly capacity: string
   readonly badYear: string
+  readonly tried: string | null
   readonly numbers: readonly number[]
 }
 
@@ -31,12 +34,12 @@ const steps = (values: readonly number[], x: Scale, y: Scale): string =>
 
 /** Bars for what is expected, in two parts where it goes over what can be carried. */
 export const layOutLoad = (
-  { expected, badYear, capacity }: LoadSeries,
+  { expected, badYear, capacity, tried }: LoadSeries,
   left: number,
   width: number,
 ): LoadLayout => {
   const height = 118
-  const most = Math.max(1e-9, ...expected, ...badYear, ...capacity)
+  const most = Math.max(1e-9, ...expected, ...badYear, ...capacity, ...(tried ?? []))
   const numbers = ticks(most, 2)
   const x = linear(0, Math.max(1, expected.length), left, width)
   const y = linear(0, numbers.at(-1)!, height - BOTTOM, TOP)
@@ -58,6 +61,7 @@ export const layOutLoad = (
     }),
     capacity: steps(capacity, x, y),
     badYear: steps(badYear, x, y),
+    tried: tried ? steps(tried, x, y) : null,
   }
 }
 

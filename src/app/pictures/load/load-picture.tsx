@@ -90,6 +90,7 @@ export function LoadPicture({
             ))}
             <path d={layout.badYear} className="load-bad" />
             <path d={layout.capacity} className="load-can" />
+            {layout.tried !== null && <path d={layout.tried} className="load-tried" />}
             {months.map(({ index, month, year }, place) =>
               place % skip === 0 ? (
                 <text key={`${year} ${month}`} x={layout.x(index)} y={layout.height - 4} className="soft">

@@ -12,6 +12,7 @@ import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { ChangeOrder } from './change-order.tsx'
 import { OrderLadders } from './order-ladders.tsx'
+import { OrderWhatIf } from './order-what-if.tsx'
 
 /** One order: how sure it is and why, and the count-back that fills it. */
 export function OrderDetail({ row }: { readonly row: OrderRow }) {
@@ -19,6 +20,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
   const format = useFormat()
   const names = useNames()
   const [changing, setChanging] = useState(false)
+  const [trying, setTrying] = useState(false)
   const done = useDone()
   const { order, kindName, chanceAtAcceptance } = row
   const { data: planned } = useQuery(look.orderPlanned(order.id))
@@ -96,12 +98,18 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
             <Button className="plain" onPress={() => setChanging(true)}>
               {t('orders.change')}
             </Button>
+            {forecast !== undefined && (
+              <Button className="plain" aria-expanded={trying} onPress={() => setTrying(!trying)}>
+                {t(trying ? 'suppose.close' : 'suppose.open')}
+              </Button>
+            )}
             <Button className="quiet" onPress={() => void cancel()}>
               {t('orders.cancel')}
             </Button>
           </div>
         )}
       </header>
+      {trying && <OrderWhatIf key={order.id} order={order} onClose={() => setTrying(false)} />}
       <OrderLadders forecast={forecast} />
       <ChangeOrder order={order} isOpen={changing} onClose={() => setChanging(false)} />
     </div>

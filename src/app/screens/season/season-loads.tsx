@@ -7,9 +7,14 @@ import { fullest } from '../../pictures/load/load-layout.ts'
 import { LoadPicture } from '../../pictures/load/load-picture.tsx'
 import { weekAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { CapacityWhatIf } from './capacity-what-if.tsx'
 
 const WHAT = ['place', 'skill', 'mother'] as const
 const SHOWN_AT_FIRST = 8
+
+/** With more, or less, in every week in which there is any. */
+const withMore = (capacity: readonly number[], more: number): readonly number[] =>
+  capacity.map(can => (can > 0 ? Math.max(0, can + more) : can))
 
 /** What the plan asks of every bench, hand and mother tree, the fullest first. */
 export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
@@ -17,6 +22,7 @@ export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
   const format = useFormat()
   const [what, setWhat] = useState<(typeof WHAT)[number]>('place')
   const [all, setAll] = useState(false)
+  const [tried, setTried] = useState<{ id: string; more: number } | null>(null)
   const loads = plan.loads
     .filter(load => load.what === what)
     .map(load => ({ load, full: fullest(load) }))
@@ -46,6 +52,7 @@ export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
           onPick={id => {
             setWhat(id)
             setAll(false)
+            setTried(null)
           }}
         />
       </div>
@@ -55,18 +62,39 @@ export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
           const inUnits = (values: readonly number[]) => (isArea ? values.map(format.areaNumber) : values)
           const unit = isArea ? format.areaUnit : t(`season.units.${load.unit}`)
           return (
-            <LoadPicture
-              key={load.id}
-              title={`${load.name}, ${unit}`}
-              says={says(full)}
-              unit={unit}
-              first={plan.firstWeek}
-              series={{
-                expected: inUnits(load.expected),
-                badYear: inUnits(load.badYear),
-                capacity: inUnits(load.capacity),
-              }}
-            />
+            <div key={load.id} className="stack">
+              <LoadPicture
+                title={`${load.name}, ${unit}`}
+                says={says(full)}
+                unit={unit}
+                first={plan.firstWeek}
+                series={{
+                  expected: inUnits(load.expected),
+                  badYear: inUnits(load.badYear),
+                  capacity: inUnits(load.capacity),
+                  ...(tried?.id === load.id && { tried: inUnits(withMore(load.capacity, tried.more)) }),
+                }}
+              />
+              {load.what !== 'mother' && (
+                <p>
+                  <Button
+                    className="quiet"
+                    aria-expanded={tried?.id === load.id}
+                    onPress={() => setTried(tried?.id === load.id ? null : { id: load.id, more: 0 })}
+                  >
+                    {t(tried?.id === load.id ? 'suppose.close' : 'suppose.open')}
+                  </Button>
+                </p>
+              )}
+              {tried?.id === load.id && load.what !== 'mother' && (
+                <CapacityWhatIf
+                  of={load.what}
+                  id={load.id}
+                  onTry={more => setTried({ id: load.id, more })}
+                  onClose={() => setTried(null)}
+                />
+              )}
+            </div>
           )
         })}
       </div>
