@@ -1,3 +1,4 @@
+import type { FetchQueryOptions, QueryKey } from '@tanstack/react-query'
 import {
   createRootRoute,
   createRoute,
@@ -5,6 +6,8 @@ import {
   lazyRouteComponent,
   redirect,
 } from '@tanstack/react-router'
+import { look } from './data/queries.ts'
+import { queryClient } from './data/query-client.ts'
 import { LINK_KEYS, type QuestionLink } from './screens/which-tree/link-keys.ts'
 import { PageBroken, PageMissing } from './shell/page-broken.tsx'
 import { Shell } from './shell/shell.tsx'
@@ -22,7 +25,15 @@ const oneOf = <K extends string>(value: unknown, ...allowed: readonly K[]): K | 
 const given = <T extends object>(values: T): { [K in keyof T]?: T[K] } =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as never
 
+/** Asks the server while the screen itself is still on its way. */
+const ask = <T, K extends QueryKey>(question: FetchQueryOptions<T, Error, T, K>): void =>
+  void queryClient.prefetchQuery(question)
+
 const root = createRootRoute({
+  loader: () => {
+    ask(look.nursery())
+    ask(look.plan())
+  },
   component: Shell,
   errorComponent: PageBroken,
   notFoundComponent: PageMissing,
@@ -38,6 +49,12 @@ const home = createRoute({
 const work = createRoute({
   ...under('/work'),
   validateSearch: said => given({ week: week(said.week), person: text(said.person), task: text(said.task) }),
+  loaderDeps: ({ search }) => ({ week: search.week }),
+  loader: ({ deps }) => {
+    ask(look.work(deps.week))
+    ask(look.needsLook())
+    ask(look.orders())
+  },
   component: lazyRouteComponent(() => import('./screens/work/work-screen.tsx'), 'WorkScreen'),
 })
 const season = createRoute({
@@ -56,6 +73,7 @@ const orders = createRoute({
   ...under('/orders'),
   validateSearch: said =>
     given({ order: text(said.order), find: text(said.find), show: oneOf(said.show, 'open', 'risk', 'all') }),
+  loader: () => ask(look.orders()),
   component: lazyRouteComponent(() => import('./screens/orders/orders-screen.tsx'), 'OrdersScreen'),
 })
 const newOrders = createRoute({
@@ -66,21 +84,28 @@ const batches = createRoute({
   ...under('/batches'),
   validateSearch: said =>
     given({ find: text(said.find), state: oneOf(said.state, 'alive', 'past', 'all'), mark: text(said.mark) }),
+  loader: () => ask(look.batchesAlive()),
   component: lazyRouteComponent(() => import('./screens/batches/batches-screen.tsx'), 'BatchesScreen'),
 })
 const batch = createRoute({
   ...under('/batches/$batch'),
+  loader: ({ params }) => ask(look.batch(params.batch)),
   component: lazyRouteComponent(() => import('./screens/batch/batch-screen.tsx'), 'BatchScreen'),
 })
 const count = createRoute({
   ...under('/batches/$batch/count'),
   validateSearch: said => given({ step: text(said.step), task: text(said.task) }),
+  loader: ({ params }) => {
+    ask(look.batch(params.batch))
+    ask(look.orders())
+  },
   component: lazyRouteComponent(() => import('./screens/batch/count-screen.tsx'), 'CountScreen'),
 })
 const mothers = createRoute({
   ...under('/mothers'),
   validateSearch: said =>
     given({ mother: text(said.mother), block: text(said.block), find: text(said.find) }),
+  loader: () => ask(look.mothers()),
   component: lazyRouteComponent(() => import('./screens/mothers/mothers-screen.tsx'), 'MothersScreen'),
 })
 const benches = createRoute({
@@ -100,6 +125,7 @@ const rates = createRoute({
       show: oneOf(said.show, 'own', 'set', 'all'),
       view: oneOf(said.view, 'steps', 'people', 'months'),
     }),
+  loader: () => ask(look.rates()),
   component: lazyRouteComponent(() => import('./screens/rates/rates-screen.tsx'), 'RatesScreen'),
 })
 const lineage = createRoute({

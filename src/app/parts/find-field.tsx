@@ -8,10 +8,14 @@ const SETTLE_MS = 120
 export function FindField({
   value,
   hint,
+  onType = () => undefined,
   onFind,
 }: {
   readonly value: string
   readonly hint: string
+  /** At every key, where the list is here already. */
+  readonly onType?: (said: string) => void
+  /** Once the typing has settled. */
   readonly onFind: (said: string) => void
 }) {
   const { t } = useTranslation()
@@ -23,7 +27,14 @@ export function FindField({
     return () => clearTimeout(timer)
   })
   return (
-    <SearchField className="field find-field" value={said} onChange={setSaid}>
+    <SearchField
+      className="field find-field"
+      value={said}
+      onChange={next => {
+        setSaid(next)
+        onType(next)
+      }}
+    >
       <Label className="unseen">{t('common.find')}</Label>
       <Input placeholder={hint} />
     </SearchField>

@@ -116,7 +116,7 @@ export function CountPad({
       }}
     >
       <div>
-        <Link to="/batches/$batch" params={{ batch: row.id }} className="count-back">
+        <Link to="/batches/$batch" params={{ batch: row.id }} className="count-back" preload="render">
           {row.kindName}
         </Link>
         <h1>{t('batch.countPage.title', { name: row.name })}</h1>

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, Link } from '@tanstack/react-router'
-import { useMemo } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { BatchRow } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
@@ -25,6 +25,9 @@ export function BatchesScreen() {
   const names = useNames()
   const { find = '', state = 'alive' } = route.useSearch()
   const navigate = route.useNavigate()
+  const [typed, setTyped] = useState<string | null>(null)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once the address says it, the address holds
+  useEffect(() => setTyped(null), [find])
   const isAlive = state === 'alive'
   const batches = useQuery({
     queryKey: ['batches', state, ...(isAlive ? [] : [find])],
@@ -43,9 +46,13 @@ export function BatchesScreen() {
     }
   }, [names])
   const shown = useMemo(() => {
-    const words = isAlive ? folded(find).split(/\s+/).filter(Boolean) : []
+    const words = isAlive
+      ? folded(typed ?? find)
+          .split(/\s+/)
+          .filter(Boolean)
+      : []
     return (batches.data ?? []).filter(row => words.every(word => textOf(row).includes(word)))
-  }, [batches.data, find, isAlive, textOf])
+  }, [batches.data, find, typed, isAlive, textOf])
 
   return (
     <div className="stack">
@@ -67,6 +74,7 @@ export function BatchesScreen() {
           <FindField
             value={find}
             hint={t('settings.batches.findHint')}
+            onType={setTyped}
             onFind={said =>
               void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
             }
