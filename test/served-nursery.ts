@@ -21,6 +21,9 @@ import { EntryId } from '../src/trade/index.ts'
 export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'budstick-nursery-'))
 export const discard = (folder: string): void => rmSync(folder, { recursive: true, force: true })
 
+const cannotPutBack = () =>
+  Promise.reject(new Error('This nursery stands on one log, called without its folder.'))
+
 /** The server as it is, on a log on disk, called without a port. */
 export interface ServedNursery {
   readonly app: App
@@ -47,7 +50,15 @@ export const serveNursery = async (
   const thread = nurseryThread(folder)
   const plans = createPlanJobs(memory, thread, uuidv7)
   const whatIfs = createWhatIfs(memory, thread, uuidv7)
-  const app = createApp({ memory, plans, whatIfs, today: () => served.today, now, newId: uuidv7 })
+  const app = createApp({
+    memory,
+    plans,
+    whatIfs,
+    today: () => served.today,
+    now,
+    newId: uuidv7,
+    putBack: cannotPutBack,
+  })
   const ask = async (path: string, init?: RequestInit) => {
     const answer = await app.request(`http://localhost${path}`, init)
     return { status: answer.status, json: (await answer.json()) as never }

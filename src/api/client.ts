@@ -3,7 +3,7 @@ import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
-import type { AcceptedReading, EmptySheet, Mapping, Reading } from './exchange-shapes.ts'
+import type { AcceptedReading, EmptySheet, Mapping, PutBack, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
 import type { NeedsLook } from './look-shapes.ts'
 import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
@@ -119,6 +119,12 @@ export const createClient = (base = '') => {
       send<Reading>(`/exchange/read/${encodeURIComponent(reading)}`, 'POST', { mapping }),
     acceptReading: (reading: string, by: string | null) =>
       send<AcceptedReading>('/exchange/accept', 'POST', { reading, by }),
+    putBack: (backup: Blob) =>
+      ask<PutBack>('/restore', {
+        method: 'POST',
+        headers: { 'content-type': 'application/octet-stream' },
+        body: backup,
+      }),
     emptySheets: () => ask<EmptySheet[]>('/exchange/sheets'),
     /** Addresses to download from. */
     downloads: {

@@ -150,6 +150,16 @@ export const AcceptedReading = z
   .readonly()
 export type AcceptedReading = z.infer<typeof AcceptedReading>
 
+/** A backup put in the place of the nursery. */
+export const PutBack = z
+  .object({
+    entries: z.number(),
+    /** The file that holds what was there before. */
+    keptAs: z.string(),
+  })
+  .readonly()
+export type PutBack = z.infer<typeof PutBack>
+
 /** The kinds of sheet that can be saved empty, each with headers and one example. */
 export const EmptySheet = z
   .object({ kind: SheetKind, name: z.string(), says: z.string(), fields: z.array(SheetField) })

@@ -6,6 +6,7 @@ export {
   AcceptedReading,
   EmptySheet,
   Mapping,
+  PutBack,
   ReadCell,
   ReadColumn,
   Reading,

@@ -3,7 +3,6 @@ import { createServer, type Server } from 'node:http'
 import { extname, join, normalize, sep } from 'node:path'
 import { Readable } from 'node:stream'
 import { getRequestListener } from '@hono/node-server'
-import type { App } from './app.ts'
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -46,8 +45,12 @@ export type Listening =
   | { readonly kind: 'listening'; readonly address: string; readonly server: Server }
   | { readonly kind: 'port taken'; readonly port: number }
 
+export interface Serving {
+  fetch(request: Request): Response | Promise<Response>
+}
+
 /** Serves API and app on this computer only. `port` 0 takes any that is free. */
-export const listen = async (app: App, appFolder: string | null, port: number): Promise<Listening> => {
+export const listen = async (app: Serving, appFolder: string | null, port: number): Promise<Listening> => {
   const handle = (request: Request): Response | Promise<Response> => {
     const { pathname } = new URL(request.url)
     if (pathname.startsWith('/api/') || appFolder === null) return app.fetch(request)

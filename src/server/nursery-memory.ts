@@ -20,12 +20,14 @@ export interface NurseryMemory {
   after(seq: number, limit: number): readonly LoggedEntry[]
   append(entries: readonly AnyEntry[], receivedAt: string): Appended
   onAppend(heard: (throughSeq: number) => void): () => void
+  onClose(heard: () => void): () => void
   /** Leaves the log, which its owner closes. */
   close(): void
 }
 
 export const openNurseryMemory = (log: Log): NurseryMemory => {
   const listeners = new Set<(throughSeq: number) => void>()
+  const mourners = new Set<() => void>()
   const folded = foldLog(log)
   return {
     log,
@@ -46,6 +48,13 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
       listeners.add(heard)
       return () => listeners.delete(heard)
     },
-    close: folded.close,
+    onClose: heard => {
+      mourners.add(heard)
+      return () => mourners.delete(heard)
+    },
+    close: () => {
+      for (const heard of mourners) heard()
+      folded.close()
+    },
   }
 }

@@ -13,6 +13,11 @@ export interface Served {
   /** This instant, ISO 8601 in UTC. */
   readonly now: () => string
   readonly newId: () => string
+  /**
+   * Puts a backup in the place of the nursery, which is kept as a backup itself first: how many entries there are now.
+   * Throws `LogTrouble` where the file is no whole backup; then all is as it was.
+   */
+  readonly putBack: (file: string, keptAs: string) => Promise<number>
 }
 
 export const refusal = (what: string, where: string, mend: string): Refusal => ({ what, where, mend })

@@ -60,6 +60,39 @@ export async function restoreLog(fromFile: string, folder: string): Promise<numb
   return entries
 }
 
+/**
+ * Reads a backup whole.
+ * @returns how many entries it has; throws `LogTrouble` where it is damaged or none
+ */
+export const checkBackup = (file: string): number => requireWhole(file, verifyFile(file))
+
+/**
+ * Puts a backup in the place of the nursery of a folder, which nobody has open. What was there is first kept as a
+ * backup itself.
+ * @returns how many entries are there now
+ */
+export function replaceLog(fromFile: string, folder: string, keptAs: string): number {
+  const file = logFile(folder)
+  const half = `${file}.half`
+  const db = openSqlite(file)
+  try {
+    backUp(db, keptAs)
+  } finally {
+    db.close()
+  }
+  try {
+    copyFileSync(fromFile, half)
+    const entries = requireWhole(half, verifyFile(half))
+    // What the old log has not yet written back must not be read into the new one.
+    for (const rest of ['-wal', '-shm']) rmSync(file + rest, { force: true })
+    putInPlace(half, file)
+    return entries
+  } catch (error) {
+    rmSync(half, { force: true })
+    throw toTrouble(error, folder)
+  }
+}
+
 function verifyFile(path: string): Verified {
   const db = openSqlite(path, { readOnly: true })
   try {

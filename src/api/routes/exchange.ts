@@ -1,5 +1,5 @@
 import { createRoute, z } from '@hono/zod-openapi'
-import { AcceptedReading, EmptySheet, Mapping, Reading } from '../exchange-shapes.ts'
+import { AcceptedReading, EmptySheet, Mapping, PutBack, Reading } from '../exchange-shapes.ts'
 import { Refusal } from '../shapes.ts'
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
@@ -108,6 +108,22 @@ export const exchangeRoutes = {
       }),
     },
     responses: { 200: file('application/octet-stream', 'One file of the data package'), 404: refused },
+  }),
+  restore: createRoute({
+    method: 'post',
+    path: '/api/restore',
+    request: {
+      body: {
+        content: {
+          'application/octet-stream': { schema: z.any().openapi({ type: 'string', format: 'binary' }) },
+        },
+        required: true,
+      },
+    },
+    responses: {
+      200: json(PutBack, 'The backup stands in the place of the nursery, which is kept as a backup itself'),
+      422: refused,
+    },
   }),
   backup: createRoute({
     method: 'get',

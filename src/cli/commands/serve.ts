@@ -3,16 +3,7 @@ import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { uuidv7 } from 'uuidv7'
 import { makeDemoEntries } from '../../demo/index.ts'
-import {
-  createApp,
-  createPlanJobs,
-  createWhatIfs,
-  keepState,
-  listen,
-  nurseryThread,
-  openNurseryMemory,
-} from '../../server/index.ts'
-import { openLog } from '../../store/index.ts'
+import { listen, serveFolder } from '../../server/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, dataFolder } from '../data-folder.ts'
 
@@ -63,22 +54,15 @@ export const serve: Command = {
     const given = dayGiven(flags, 'today')
     const today = (): string => given ?? dateOfComputer()
     const folder = dataFolder(flags)
-    const log = await openLog(folder, { write: true })
     const now = (): string => new Date().toISOString()
-    if (log.lastSeq() === 0 && !flags.empty) {
+    const served = await serveFolder(folder, { today, now, newId: uuidv7 })
+    if (served.memory().throughSeq() === 0 && !flags.empty) {
       process.stderr.write(`No data in ${folder} yet: making an invented nursery.\n`)
-      log.append(makeDemoEntries({ seed: 1, today: today() }), now())
+      served.memory().append(makeDemoEntries({ seed: 1, today: today() }), now())
     }
-    const memory = openNurseryMemory(log)
-    const thread = nurseryThread(folder)
-    const kept = keepState(memory, thread)
-    const plans = createPlanJobs(memory, thread, uuidv7)
-    const whatIfs = createWhatIfs(memory, thread, uuidv7)
-    const app = createApp({ memory, plans, whatIfs, today, now, newId: uuidv7 })
-    const listening = await listen(app, appFolder(), port)
+    const listening = await listen(served, appFolder(), port)
     if (listening.kind === 'port taken') {
-      memory.close()
-      log.close()
+      await served.close()
       throw new Trouble(
         `Port ${listening.port} is taken by another program. Use another: npm start -- --port ${listening.port + 1}`,
       )
@@ -88,18 +72,14 @@ export const serve: Command = {
       `Budstick serves ${folder} at ${listening.address} on this computer only. Ctrl+C ends it.\n`,
     )
     if (!flags['no-open']) openInBrowser(listening.address)
-    if (plans.latest() === null && memory.nursery().orders.size > 0) plans.begin(today())
+    if (served.plans().latest() === null && served.memory().nursery().orders.size > 0)
+      served.plans().begin(today())
 
     await new Promise<void>(resolve => {
       for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve())
     })
     listening.server.close()
     listening.server.closeAllConnections()
-    plans.close()
-    whatIfs.close()
-    await thread.close()
-    kept.close()
-    memory.close()
-    log.close()
+    await served.close()
   },
 }

@@ -26,7 +26,10 @@ export const eventRoutes = (app: OpenAPIHono, { memory, plans, whatIfs, today }:
       const job = plans.job()
       send({ event: 'entries', throughSeq: memory.throughSeq() })
       if (job !== null) send({ event: 'job', job })
-      await new Promise<void>(resolve => stream.onAbort(resolve))
+      await new Promise<void>(resolve => {
+        stream.onAbort(resolve)
+        quit.push(memory.onClose(resolve))
+      })
       for (const stop of quit) stop()
     }),
   )

@@ -1,6 +1,9 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { createWriteStream, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { Readable } from 'node:stream'
+import { pipeline } from 'node:stream/promises'
+import type { ReadableStream } from 'node:stream/web'
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import { type EmptySheet, Mapping, type Reading, type SheetField } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
@@ -16,6 +19,7 @@ import {
   sheetForms,
 } from '../../exchange/index.ts'
 import { Entry } from '../../record/index.ts'
+import { LogTrouble } from '../../store/index.ts'
 import { PersonId } from '../../trade/index.ts'
 import { refusal, type Served } from '../served.ts'
 
@@ -46,7 +50,7 @@ const shown = (id: string, { told: _, mapping, ...reading }: NurseryReading): Re
 const bodyOf = (bytes: Uint8Array): ArrayBuffer => new Uint8Array(bytes).buffer
 
 /** Files in, looked at before anything of them is written; files out. */
-export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: Served): void => {
+export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId, putBack }: Served): void => {
   const kept = new Map<string, Kept>()
   const remembered = (): Mapping => memory.log.recall<Mapping>(MAPPING_KEY) ?? {}
   const readingOf = ({ files, said }: Kept) =>
@@ -162,6 +166,25 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: 
         ? 'text/csv; charset=utf-8'
         : 'application/x-ndjson'
     return c.body(text, 200, download(file, type))
+  })
+
+  app.openapi(routes.restore, async c => {
+    const { folder } = memory.log
+    const incoming = join(folder, 'incoming.budstick')
+    const keptAs = join(folder, `before-${now().slice(0, 19).replaceAll(/[T:]/g, '-')}.budstick`)
+    try {
+      await pipeline(
+        Readable.fromWeb((c.req.raw.body ?? new Blob().stream()) as ReadableStream),
+        createWriteStream(incoming),
+      )
+      return c.json({ entries: await putBack(incoming, keptAs), keptAs }, 200)
+    } catch (problem) {
+      if (!(problem instanceof LogTrouble)) throw problem
+      const why = problem.message.replaceAll(incoming, 'The file')
+      return c.json(refusal('The nursery is as it was: the backup was not put back', 'backup', why), 422)
+    } finally {
+      rmSync(incoming, { force: true })
+    }
   })
 
   app.openapi(routes.backup, async c => {

@@ -13,6 +13,7 @@ import { WhoPick } from '../../shell/who-pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './settings.css'
 import { NurseryLists } from './nursery-lists.tsx'
+import { PutBackup } from './put-back.tsx'
 
 /** What is set for this device, and what is set for the nursery. */
 export function SettingsScreen() {
@@ -88,8 +89,9 @@ export function SettingsScreen() {
           <a href={client.downloads.entries} download className="plain">
             {t('settings.entries')}
           </a>
+          <PutBackup />
         </div>
-        <p className="soft small">{t('settings.restore')}</p>
+        <p className="soft small">{t('settings.filesSay')}</p>
       </section>
       <NurseryLists nursery={nursery} />
       <p>

@@ -19,7 +19,20 @@ export const settings = {
   import: 'Bring spreadsheets',
   backup: 'Save a backup',
   entries: 'Save the whole record',
-  restore: 'A backup is put back at the command line: “budstick restore --help” says how.',
+  filesSay: 'A backup is the whole nursery in one file. Save one often, and keep it on another machine.',
+  putBack: {
+    choose: 'Put a backup back',
+    title: 'Put this backup back?',
+    says: 'The nursery becomes what it was when {{file}} was saved.',
+    warns:
+      'What was entered since is in it no more. It is kept first, as a backup beside the nursery, and can be put back in the same way. A plan that is being made is broken off. Entries that wait on phones arrive in the nursery that is here then.',
+    put: 'Put it back',
+    putting: 'Checking the backup and putting it back',
+    leave: 'Leave all as it is',
+    done_one: 'The backup is back: {{shown}} entry. What was here before is kept as {{kept}}.',
+    done_other: 'The backup is back: {{shown}} entries. What was here before is kept as {{kept}}.',
+    look: 'Open the nursery',
+  },
   api: 'For programs: the description of the interface',
   checks: {
     title: 'To settle',

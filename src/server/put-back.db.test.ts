@@ -1,0 +1,89 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { uuidv7 } from 'uuidv7'
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import { discard, entryOf, newFolder } from '../../test/served-nursery.ts'
+import type { PutBack, Refusal } from '../api/index.ts'
+import { openLog } from '../store/index.ts'
+import { type ServedFolder, serveFolder } from './serve-folder.ts'
+
+const note = (text: string) => entryOf({ kind: 'noted/1', about: '', text })
+let second = 10
+const now = () => `2026-05-19T06:00:${++second}.000Z`
+const clock = { today: () => '2026-05-19', now, newId: uuidv7 }
+
+let folder: string
+let served: ServedFolder
+beforeEach(async () => {
+  folder = newFolder()
+  served = await serveFolder(folder, clock)
+})
+afterEach(async () => {
+  await served.close()
+  discard(folder)
+})
+
+const ask = async (path: string, init?: RequestInit) =>
+  await served.fetch(new Request(`http://localhost${path}`, init))
+const putBack = (body: BodyInit) =>
+  ask('/api/restore', {
+    method: 'POST',
+    headers: { 'content-type': 'application/octet-stream' },
+    body,
+  })
+const notes = () =>
+  served
+    .memory()
+    .after(0, 100)
+    .map(({ body }) => ('text' in body ? body.text : ''))
+
+test('a backup put back is the nursery from then on, and what was there is kept as a backup of its own', async () => {
+  served.memory().append([note('first')], clock.now())
+  const backup = await (await ask('/api/backup')).arrayBuffer()
+  served.memory().append([note('second')], clock.now())
+
+  const answer = await putBack(backup)
+  const { entries, keptAs } = (await answer.json()) as PutBack
+  expect([answer.status, entries, notes()]).toEqual([200, 1, ['first']])
+  expect((await ask('/api/nursery')).status).toBe(200)
+
+  const added = note('third')
+  const pushed = await ask('/api/entries', {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ entries: [added] }),
+  })
+  expect([pushed.status, notes()]).toEqual([200, ['first', 'third']])
+
+  expect((await putBack(readFileSync(keptAs))).status).toBe(200)
+  expect(notes()).toEqual(['first', 'second'])
+})
+
+test('what is no whole backup is refused, and the nursery is as it was, with no file left behind', async () => {
+  served.memory().append([note('first')], clock.now())
+  const before = readdirSync(folder)
+  const backup = new Uint8Array(await (await ask('/api/backup')).arrayBuffer())
+  const cut = backup.slice(0, Math.floor(backup.length / 2))
+  for (const wrong of [new Uint8Array(), new TextEncoder().encode('a spreadsheet'), cut]) {
+    const answer = await putBack(wrong)
+    const said = (await answer.json()) as Refusal
+    expect([answer.status, said.what]).toEqual([422, 'The nursery is as it was: the backup was not put back'])
+    expect(said.mend).not.toContain(folder)
+  }
+  expect(notes()).toEqual(['first'])
+  expect(readdirSync(folder)).toEqual(before)
+  served.memory().append([note('second')], clock.now())
+  expect(notes()).toEqual(['first', 'second'])
+})
+
+test('who listens is let go when the nursery is changed for another, so that they listen anew', async () => {
+  served.memory().append([note('first')], clock.now())
+  const backup = await (await ask('/api/backup')).arrayBuffer()
+  const events = (await ask('/api/events')).body!.getReader()
+  await events.read()
+  await putBack(backup)
+  for (;;) if ((await events.read()).done) break
+  const log = await openLog(join(folder))
+  expect(log.lastSeq()).toBe(1)
+  log.close()
+})

@@ -1,0 +1,66 @@
+import { checkBackup, openLog, replaceLog } from '../store/index.ts'
+import { type App, createApp } from './app.ts'
+import { keepState } from './kept-state.ts'
+import { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
+import { nurseryThread } from './nursery-thread.ts'
+import { createPlanJobs, type PlanJobs } from './plan-jobs.ts'
+import type { Served } from './served.ts'
+import { createWhatIfs } from './what-ifs.ts'
+
+/** The nursery of a folder, served: the same address goes on when a backup is put in its place. */
+export interface ServedFolder {
+  fetch(request: Request): Response | Promise<Response>
+  memory(): NurseryMemory
+  plans(): PlanJobs
+  close(): Promise<void>
+}
+
+interface Opened {
+  readonly app: App
+  readonly memory: NurseryMemory
+  readonly plans: PlanJobs
+  close(): Promise<void>
+}
+
+export const serveFolder = async (
+  folder: string,
+  clock: Pick<Served, 'today' | 'now' | 'newId'>,
+): Promise<ServedFolder> => {
+  const open = async (): Promise<Opened> => {
+    const log = await openLog(folder, { write: true })
+    const memory = openNurseryMemory(log)
+    const thread = nurseryThread(folder)
+    const kept = keepState(memory, thread)
+    const plans = createPlanJobs(memory, thread, clock.newId)
+    const whatIfs = createWhatIfs(memory, thread, clock.newId)
+    return {
+      app: createApp({ ...clock, memory, plans, whatIfs, putBack }),
+      memory,
+      plans,
+      close: async () => {
+        plans.close()
+        whatIfs.close()
+        await thread.close()
+        kept.close()
+        memory.close()
+        log.close()
+      },
+    }
+  }
+  const putBack = async (file: string, keptAs: string): Promise<number> => {
+    checkBackup(file)
+    await opened.close()
+    try {
+      return replaceLog(file, folder, keptAs)
+    } finally {
+      opened = await open()
+    }
+  }
+  let opened = await open()
+  return {
+    fetch: request => opened.app.fetch(request),
+    memory: () => opened.memory,
+    plans: () => opened.plans,
+    close: () => opened.close(),
+  }
+}
