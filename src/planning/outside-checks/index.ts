@@ -68,7 +68,7 @@ async function costCheck<Inputs>(
   const solver = await openSolver(model)
   const relaxed = solver.solve()
   solver.dispose()
-  const { starts, bought } = await wholeTrays(season).round({ margins, relaxed, model, proveSeconds: 20 })
+  const { starts, bought } = await wholeTrays({ season, relaxed, model }).round({ margins, proveSeconds: 20 })
   const { cost } = await reckonedAgainst(relaxed, season, margins, starts, bought)
   return outsideCheck({
     what: `${what} (${known.id})`,

@@ -11,7 +11,7 @@ async function whole(season: Season, proveSeconds = 20) {
   const relaxed = await solved(season)
   const { model } = relaxed
   const margins = withoutMargins(season)
-  const { starts, bought } = await wholeTrays(season).round({ margins, relaxed, model, proveSeconds })
+  const { starts, bought } = await wholeTrays({ season, relaxed, model }).round({ margins, proveSeconds })
   return reckonedAgainst(relaxed, season, margins, starts, bought)
 }
 const begun = ({ solution }: Awaited<ReturnType<typeof whole>>) =>

@@ -1,3 +1,4 @@
+import { deliveredInTime } from '../model/delivered-in-time.ts'
 import type { Margins, Solution } from '../model/season-model.ts'
 import type { Season } from '../season.ts'
 import { byDueOf, type OrderChance, quantileOfSorted } from '../simulate/outcome.ts'
@@ -84,7 +85,7 @@ export function moveMargins(
   const stepShare = state.stepShare.map((share, o) =>
     miss[o]! * state.miss[o]! < 0 ? share * DAMPING : Math.min(1, share * RECOVERY),
   )
-  const inTime = deliveredInTime(season, state.margins, solution)
+  const inTime = deliveredInTime(state.margins, solution)
 
   for (const chain of chains) {
     /** Change of the mean left over by the order before, and the week since when it has been waiting. */
@@ -178,16 +179,4 @@ function weeksLacking(simulated: SimulatedSeasons, order: number, chance: number
     if (filled >= sure) return weeks
   }
   return SOON
-}
-
-/** By order, what the plan expects to deliver by the planned week. */
-function deliveredInTime(
-  season: Season,
-  margins: Margins,
-  { deliveries }: Pick<Solution, 'deliveries'>,
-): Float64Array {
-  const inTime = new Float64Array(season.orders.length)
-  for (const { order, week, number } of deliveries)
-    if (week <= margins.plannedDueWeek[order]!) inTime[order]! += number
-  return inTime
 }

@@ -86,29 +86,17 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const relaxed = input.isSpread
     ? await settleSpread({ ...settle, solver, seasonsBySpreadRound: SPREAD_ROUNDS.map(part) })
     : { ...(await settleMargins({ ...settle, solve: relax })), most: undefined }
-  const trays = wholeTrays(covered, relaxed.most)
+  const trays = wholeTrays({ season: covered, relaxed: relaxed.plan, model: solver.model, most: relaxed.most })
   /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
   let isProved = false
   const { margins, plan, simulated, standing, isSettled } = await settleMargins({
     season,
     margins: relaxed.margins,
     solve: async (margins: Margins): Promise<RoundedPlan> => {
-      const bound = relax(margins)
-      const rounded = await trays.round({
-        margins,
-        relaxed: bound,
-        model: solver.model,
-        proveSeconds: isProved ? 0 : input.proveSeconds,
-        isStopped,
-      })
+      const proveSeconds = isProved ? 0 : input.proveSeconds
+      const { starts, bought, deliveries } = await trays.round({ margins, proveSeconds, isStopped })
       isProved = true
-      return {
-        starts: chosenStarts(season, rounded.starts),
-        bought: rounded.bought,
-        begun: rounded.starts,
-        // What a limit keeps from an order shows in the relaxation; rounding down is no limit.
-        deliveries: bound.deliveries,
-      }
+      return { starts: chosenStarts(season, starts), bought, begun: starts, deliveries }
     },
     simulate,
     seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),

@@ -1,4 +1,5 @@
 import { buildSeasonModel } from '../model/build-season-model.ts'
+import { deliveredInTime } from '../model/delivered-in-time.ts'
 import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
@@ -31,6 +32,15 @@ const ROUNDS = 8
 const UP = 0.6
 const DOWN = 0.15
 const NEARLY = 0.01
+/** An order that lacks less than this is served. */
+const UNSERVED = 0.5
+
+export interface Rounding {
+  readonly model: SeasonModel
+  readonly solution: Solution
+  /** Before trays are whole: what a limit of the nursery keeps from an order shows here; rounding down is no limit. */
+  readonly free: Solution
+}
 
 /**
  * From the relaxation to whole trays and sensible batches. Which batches are begun at all is read off the relaxation
@@ -40,23 +50,55 @@ const NEARLY = 0.01
 export async function roundTrays(
   season: Season,
   { margins, seen, most, proveSeconds, isStopped }: RoundInput,
-): Promise<{ readonly model: SeasonModel; readonly solution: Solution }> {
+): Promise<Rounding> {
   const weighed = besideStarts(season, [...seen, ...standingStarts(season)])
   const model = buildSeasonModel(season, margins, weighed)
   boundStarts(model, most)
   const solver = await openSolver(model)
   try {
-    const begun = fixBegun(model, solver, joinedFirst(solver, isStopped))
+    const free = joinedFirst(solver, isStopped)
+    const begun = fixBegun(model, solver, free)
     const rounded = fixTrays(model, solver, solver.solve(isStopped), begun)
     const better = await proveWhole(model, solver.addedRows(), rounded, {
       proveSeconds,
       ...(isStopped && { isStopped }),
     })
-    return { model, solution: better ?? rounded }
+    return { model, solution: better ?? rounded, free }
   } finally {
     solver.dispose()
   }
 }
+
+/**
+ * The batches of a plan rounded before, in as many trays as orders now ask for: nothing else is begun. Null where that leaves
+ * an order unserved or buys more in, so that other batches must be weighed as well.
+ */
+export async function roundAgain(
+  season: Season,
+  { margins, most, isStopped }: Pick<RoundInput, 'margins' | 'most' | 'isStopped'>,
+  last: Pick<Solution, 'starts' | 'bought'>,
+): Promise<Rounding | null> {
+  const model = buildSeasonModel(
+    season,
+    margins,
+    new Set(last.starts.map(({ way, week }) => way * season.weeks + week)),
+  )
+  boundStarts(model, most)
+  const solver = await openSolver(model)
+  try {
+    const begun = new Float64Array(model.wholeStarts.length).fill(1)
+    bindBegun(model, solver, begun)
+    const free = solver.solve(isStopped)
+    if (free.outcome !== 'optimal' || all(free.bought) > all(last.bought) + UNSERVED) return null
+    const inTime = deliveredInTime(margins, free)
+    if (inTime.some((number, o) => number < margins.plannedNumber[o]! - UNSERVED)) return null
+    return { model, solution: fixTrays(model, solver, free, begun), free }
+  } finally {
+    solver.dispose()
+  }
+}
+
+const all = (bought: Solution['bought']) => bought.reduce((sum, { number }) => sum + number, 0)
 
 /** Where starts are spread over weeks, each keeps to its part, in whole trays and sensible batches. */
 function boundStarts(model: SeasonModel, most: ReadonlyMap<number, number> | undefined): void {

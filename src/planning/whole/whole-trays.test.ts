@@ -17,8 +17,8 @@ test('many starts are rounded part by part, and all together fit into the nurser
   const relaxed = await solved(season)
   expect(relaxed.starts.length).toBeGreaterThan(40)
   expect(relaxed.duals.some(({ rule }) => rule === 'space' || rule === 'labour')).toBe(true)
-  const trays = wholeTrays(season)
-  const input = { margins, relaxed, model: relaxed.model, proveSeconds: 0 }
+  const trays = wholeTrays({ season, relaxed, model: relaxed.model })
+  const input = { margins, proveSeconds: 0 }
   const { starts, bought } = await trays.round(input)
   for (const { way, number } of starts) {
     const { tray, smallestBatch } = season.ways[way]!

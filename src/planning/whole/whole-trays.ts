@@ -3,20 +3,26 @@ import { besideTheRest, partOfSeason } from '../replan/part-of-season.ts'
 import type { Taken } from '../rules/capacity.ts'
 import type { Season } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
-import { roundTrays } from './round-trays.ts'
+import { type Rounding, roundAgain, roundTrays } from './round-trays.ts'
 
-/** What is begun and bought in, in whole trays. */
-export type Trays = Pick<Solution, 'starts' | 'bought'>
+/** What is begun and bought in, in whole trays, and what would be delivered if trays need not be whole. */
+export type Trays = Pick<Solution, 'starts' | 'bought' | 'deliveries'>
 
 export interface WholeTrays {
   round(input: RoundAllInput): Promise<Trays>
 }
 
-export interface RoundAllInput {
-  readonly margins: Margins
+export interface WholeTraysInput {
+  readonly season: Season
   /** The solved relaxation and its model: its starts are rounded. */
   readonly relaxed: Solution
   readonly model: SeasonModel
+  /** Most that may be begun, `way · weeks + week`, where starts are spread over weeks; up to whole trays of it. */
+  readonly most?: ReadonlyMap<number, number> | undefined
+}
+
+export interface RoundAllInput {
+  readonly margins: Margins
   /** Seconds to spend on bettering the rounded plan; 0 for none. */
   readonly proveSeconds: number
   readonly isStopped?: (() => boolean) | undefined
@@ -32,22 +38,25 @@ const MOST_SEARCHED = 200
 /**
  * The season in whole trays. A season of many starts is rounded part by part: kinds that share neither mothers nor
  * rootstocks nor orders by themselves, in the room that the others leave, as rounded before or as relaxed. A part of
- * which no order is planned otherwise than in the last round keeps its trays.
- * @param most most that may be begun, `way · weeks + week`, where starts are spread over weeks; up to whole trays of it
+ * which no order is planned otherwise than in the last round keeps its trays; another keeps its batches where more or
+ * fewer trays of them serve its orders.
  */
-export function wholeTrays(season: Season, most?: ReadonlyMap<number, number>): WholeTrays {
+export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): WholeTrays {
   const parts = componentsOf(season)
     .map(kinds => partOf(season, kinds))
     .filter(({ orders }) => orders.length > 0)
   let rounded: readonly (Rounded | undefined)[] = parts.map(() => undefined)
 
-  const allTogether = async ({ margins, relaxed, proveSeconds, isStopped }: RoundAllInput) => {
+  const allTogether = async ({ margins, proveSeconds, isStopped }: RoundAllInput) => {
     const { starts: seen } = relaxed
-    const { model, solution } = await roundTrays(season, { margins, seen, most, proveSeconds, isStopped })
-    return parts.map(part => ofPart(part, margins, model, solution))
+    const found = await roundTrays(season, { margins, seen, most, proveSeconds, isStopped })
+    return parts.map(part => ({
+      ...ofPart(part, margins, found.model, found.solution),
+      deliveries: ofOrdersOf(part, found.free.deliveries),
+    }))
   }
 
-  const partByPart = async ({ margins, relaxed, model, proveSeconds, isStopped }: RoundAllInput) => {
+  const partByPart = async ({ margins, proveSeconds, isStopped }: RoundAllInput) => {
     const all = relaxed.starts.length
     const now = parts.map((part, p) => rounded[p] ?? ofPart(part, margins, model, relaxed))
     for (const [p, part] of parts.entries()) {
@@ -61,15 +70,16 @@ export function wholeTrays(season: Season, most?: ReadonlyMap<number, number>): 
         rest.flatMap(({ starts }) => starts),
       )
       const seen = [...ofKinds(season, part, relaxed).starts, ...(last?.starts ?? [])]
-      const found = await roundTrays(room, {
-        margins: own,
-        seen,
-        most,
-        proveSeconds: all > MOST_SEARCHED ? 0 : (proveSeconds * seen.length) / all,
-        isStopped,
-      })
-      const { starts, bought, columnValue } = found.solution
-      now[p] = { margins: own, starts, bought, taken: takenBy(found.model, columnValue) }
+      const found =
+        (last && (await roundAgain(room, { margins: own, most, isStopped }, last))) ??
+        (await roundTrays(room, {
+          margins: own,
+          seen,
+          most,
+          proveSeconds: all > MOST_SEARCHED ? 0 : (proveSeconds * seen.length) / all,
+          isStopped,
+        }))
+      now[p] = rounding(part, own, found)
     }
     return now
   }
@@ -78,11 +88,15 @@ export function wholeTrays(season: Season, most?: ReadonlyMap<number, number>): 
     async round(input) {
       const isFirst = rounded.every(each => each === undefined)
       const now =
-        isFirst && input.relaxed.starts.length <= MOST_TOGETHER
+        isFirst && relaxed.starts.length <= MOST_TOGETHER
           ? await allTogether(input)
           : await partByPart(input)
       rounded = now
-      return { starts: now.flatMap(({ starts }) => starts), bought: now.flatMap(({ bought }) => bought) }
+      return {
+        starts: now.flatMap(({ starts }) => starts),
+        bought: now.flatMap(({ bought }) => bought),
+        deliveries: now.flatMap(({ deliveries }) => deliveries),
+      }
     },
   }
 }
@@ -110,7 +124,16 @@ function partOf(season: Season, kinds: readonly number[]): Part {
   }
 }
 
-/** What a part begins, buys and takes in a solution of the whole season. */
+/** A part rounded by itself, its orders by their place in the whole season. */
+const rounding = ({ orders }: Part, margins: Margins, { model, solution, free }: Rounding): Rounded => ({
+  margins,
+  starts: solution.starts,
+  bought: solution.bought,
+  deliveries: free.deliveries.map(delivery => ({ ...delivery, order: orders[delivery.order]! })),
+  taken: takenBy(model, solution.columnValue),
+})
+
+/** What a part begins, buys, delivers and takes in a solution of the whole season. */
 function ofPart(part: Part, margins: Margins, model: SeasonModel, solution: Solution): Rounded {
   const { season } = model
   const isOwn = (column: { readonly way: number } | { readonly kind: number }) =>
@@ -122,15 +145,19 @@ function ofPart(part: Part, margins: Margins, model: SeasonModel, solution: Solu
     if (isOwn(start)) own[start.begun] = solution.columnValue[start.begun]!
   return {
     ...ofKinds(season, part, solution),
+    deliveries: ofOrdersOf(part, solution.deliveries),
     margins: ofOrders(part, margins),
     taken: takenBy(model, own),
   }
 }
 
-const ofKinds = ({ ways }: Season, { isOwn }: Part, { starts, bought }: Trays): Trays => ({
+const ofKinds = ({ ways }: Season, { isOwn }: Part, { starts, bought }: Omit<Trays, 'deliveries'>) => ({
   starts: starts.filter(({ way }) => isOwn(ways[way]!.kind)),
   bought: bought.filter(({ kind }) => isOwn(kind)),
 })
+
+const ofOrdersOf = ({ isOwn }: Part, deliveries: Solution['deliveries']) =>
+  deliveries.filter(({ kind }) => isOwn(kind))
 
 const takenBy = ({ capacities }: SeasonModel, columnValue: Float64Array): Taken => {
   const taken = capacities.map(capacity => capacity.taken(columnValue))
