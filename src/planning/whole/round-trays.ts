@@ -32,7 +32,7 @@ const ROUNDS = 8
 const UP = 0.6
 const DOWN = 0.15
 const NEARLY = 0.01
-/** An order that lacks less than this is served. */
+/** Less than this is none. */
 const UNSERVED = 0.5
 
 export interface Rounding {
@@ -70,13 +70,13 @@ export async function roundTrays(
 }
 
 /**
- * The batches of a plan rounded before, in as many trays as orders now ask for: nothing else is begun. Null where that leaves
- * an order unserved or buys more in, so that other batches must be weighed as well.
+ * The batches of a plan rounded before, in as many trays as orders now ask for: nothing else is begun. Null where an order
+ * then lacks more than before or more is bought in, so that other batches must be weighed as well.
  */
 export async function roundAgain(
   season: Season,
   { margins, most, isStopped }: Pick<RoundInput, 'margins' | 'most' | 'isStopped'>,
-  last: Pick<Solution, 'starts' | 'bought'>,
+  last: Pick<Solution, 'starts' | 'bought'> & { readonly lacking: Float64Array },
 ): Promise<Rounding | null> {
   const model = buildSeasonModel(
     season,
@@ -90,13 +90,16 @@ export async function roundAgain(
     bindBegun(model, solver, begun)
     const free = solver.solve(isStopped)
     if (free.outcome !== 'optimal' || all(free.bought) > all(last.bought) + UNSERVED) return null
-    const inTime = deliveredInTime(margins, free)
-    if (inTime.some((number, o) => number < margins.plannedNumber[o]! - UNSERVED)) return null
+    if (lackingIn(margins, free).some((number, o) => number > last.lacking[o]! + UNSERVED)) return null
     return { model, solution: fixTrays(model, solver, free, begun), free }
   } finally {
     solver.dispose()
   }
 }
+
+/** By order, what is planned for it and does not come in time. */
+export const lackingIn = (margins: Margins, solution: Solution): Float64Array =>
+  deliveredInTime(margins, solution).map((number, o) => margins.plannedNumber[o]! - number)
 
 const all = (bought: Solution['bought']) => bought.reduce((sum, { number }) => sum + number, 0)
 

@@ -3,7 +3,7 @@ import { besideTheRest, partOfSeason } from '../replan/part-of-season.ts'
 import type { Taken } from '../rules/capacity.ts'
 import type { Season } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
-import { type Rounding, roundAgain, roundTrays } from './round-trays.ts'
+import { lackingIn, type Rounding, roundAgain, roundTrays } from './round-trays.ts'
 
 /** What is begun and bought in, in whole trays, and what would be delivered if trays need not be whole. */
 export type Trays = Pick<Solution, 'starts' | 'bought' | 'deliveries'>
@@ -50,15 +50,12 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
   const allTogether = async ({ margins, proveSeconds, isStopped }: RoundAllInput) => {
     const { starts: seen } = relaxed
     const found = await roundTrays(season, { margins, seen, most, proveSeconds, isStopped })
-    return parts.map(part => ({
-      ...ofPart(part, margins, found.model, found.solution),
-      deliveries: ofOrdersOf(part, found.free.deliveries),
-    }))
+    return parts.map(part => ofPart(part, margins, found))
   }
 
   const partByPart = async ({ margins, proveSeconds, isStopped }: RoundAllInput) => {
     const all = relaxed.starts.length
-    const now = parts.map((part, p) => rounded[p] ?? ofPart(part, margins, model, relaxed))
+    const now = parts.map((part, p) => rounded[p] ?? ofPart(part, margins, { model, solution: relaxed, free: relaxed }))
     for (const [p, part] of parts.entries()) {
       const own = ofOrders(part, margins)
       const last = rounded[p]
@@ -110,6 +107,8 @@ interface Part {
 
 interface Rounded extends Trays {
   readonly margins: Margins
+  /** By order, what does not come in time though trays need not be whole. */
+  readonly lacking: Float64Array
   readonly taken: Taken
 }
 
@@ -129,15 +128,17 @@ const rounding = ({ orders }: Part, margins: Margins, { model, solution, free }:
   margins,
   starts: solution.starts,
   bought: solution.bought,
+  lacking: lackingIn(margins, free),
   deliveries: free.deliveries.map(delivery => ({ ...delivery, order: orders[delivery.order]! })),
   taken: takenBy(model, solution.columnValue),
 })
 
 /** What a part begins, buys, delivers and takes in a solution of the whole season. */
-function ofPart(part: Part, margins: Margins, model: SeasonModel, solution: Solution): Rounded {
+function ofPart(part: Part, margins: Margins, { model, solution, free }: Rounding): Rounded {
   const { season } = model
   const isOwn = (column: { readonly way: number } | { readonly kind: number }) =>
     part.isOwn('way' in column ? season.ways[column.way]!.kind : column.kind)
+  const lacking = lackingIn(margins, free)
   const own = new Float64Array(solution.columnValue.length)
   for (const list of [model.starts, model.holds])
     for (const each of list) if (isOwn(each)) own[each.column] = solution.columnValue[each.column]!
@@ -145,7 +146,8 @@ function ofPart(part: Part, margins: Margins, model: SeasonModel, solution: Solu
     if (isOwn(start)) own[start.begun] = solution.columnValue[start.begun]!
   return {
     ...ofKinds(season, part, solution),
-    deliveries: ofOrdersOf(part, solution.deliveries),
+    deliveries: free.deliveries.filter(({ kind }) => part.isOwn(kind)),
+    lacking: Float64Array.from(part.orders, o => lacking[o]!),
     margins: ofOrders(part, margins),
     taken: takenBy(model, own),
   }
@@ -155,9 +157,6 @@ const ofKinds = ({ ways }: Season, { isOwn }: Part, { starts, bought }: Omit<Tra
   starts: starts.filter(({ way }) => isOwn(ways[way]!.kind)),
   bought: bought.filter(({ kind }) => isOwn(kind)),
 })
-
-const ofOrdersOf = ({ isOwn }: Part, deliveries: Solution['deliveries']) =>
-  deliveries.filter(({ kind }) => isOwn(kind))
 
 const takenBy = ({ capacities }: SeasonModel, columnValue: Float64Array): Taken => {
   const taken = capacities.map(capacity => capacity.taken(columnValue))
