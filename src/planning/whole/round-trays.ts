@@ -11,6 +11,8 @@ export interface RoundInput {
   readonly margins: Margins
   /** Of the relaxation, and of the last plan: these and the weeks beside them are weighed. */
   readonly seen: readonly SeasonStart[]
+  /** Batches of a plan rounded before, which stay; others may come to them. None unless told. */
+  readonly kept?: readonly SeasonStart[] | undefined
   /** Most that may be begun, `way · weeks + week`, where starts are spread over weeks; up to whole trays of it. */
   readonly most?: ReadonlyMap<number, number> | undefined
   /** Seconds to spend on proving and bettering the rounded plan; 0 for none. */
@@ -49,15 +51,17 @@ export interface Rounding {
  */
 export async function roundTrays(
   season: Season,
-  { margins, seen, most, proveSeconds, isStopped }: RoundInput,
+  { margins, seen, kept, most, proveSeconds, isStopped }: RoundInput,
 ): Promise<Rounding> {
-  const weighed = besideStarts(season, [...seen, ...standingStarts(season)])
+  const weighed = besideStarts(season, [...seen, ...(kept ?? []), ...standingStarts(season)])
   const model = buildSeasonModel(season, margins, weighed)
   boundStarts(model, most)
   const solver = await openSolver(model)
   try {
+    const stays = kept && batchesOf(model, kept)
+    if (stays) solver.setColumnBounds(begunColumns(model), stays, new Float64Array(stays.length).fill(1))
     const free = joinedFirst(solver, isStopped)
-    const begun = fixBegun(model, solver, free)
+    const begun = stays ? begunBeside(model, solver, free, stays) : fixBegun(model, solver, free)
     const rounded = fixTrays(model, solver, solver.solve(isStopped), begun)
     const better = await proveWhole(model, solver.addedRows(), rounded, {
       proveSeconds,
@@ -71,7 +75,7 @@ export async function roundTrays(
 
 /**
  * The batches of a plan rounded before, in as many trays as orders now ask for: nothing else is begun. Null where an order
- * then lacks more than before or more is bought in, so that other batches must be weighed as well.
+ * then lacks more than before or another kind is bought in, so that other batches must be weighed as well.
  */
 export async function roundAgain(
   season: Season,
@@ -89,7 +93,7 @@ export async function roundAgain(
     const begun = new Float64Array(model.wholeStarts.length).fill(1)
     bindBegun(model, solver, begun)
     const free = solver.solve(isStopped)
-    if (free.outcome !== 'optimal' || all(free.bought) > all(last.bought) + UNSERVED) return null
+    if (free.outcome !== 'optimal' || buysOther(free, last)) return null
     if (lackingIn(margins, free).some((number, o) => number > last.lacking[o]! + UNSERVED)) return null
     return { model, solution: fixTrays(model, solver, free, begun), free }
   } finally {
@@ -101,7 +105,10 @@ export async function roundAgain(
 export const lackingIn = (margins: Margins, solution: Solution): Float64Array =>
   deliveredInTime(margins, solution).map((number, o) => margins.plannedNumber[o]! - number)
 
-const all = (bought: Solution['bought']) => bought.reduce((sum, { number }) => sum + number, 0)
+const buysOther = ({ bought }: Solution, last: Pick<Solution, 'bought'>): boolean => {
+  const before = new Set(last.bought.map(({ kind }) => kind))
+  return bought.some(({ kind, number }) => number > UNSERVED && !before.has(kind))
+}
 
 /** Where starts are spread over weeks, each keeps to its part, in whole trays and sensible batches. */
 function boundStarts(model: SeasonModel, most: ReadonlyMap<number, number> | undefined): void {
@@ -171,10 +178,28 @@ function withoutDearBatches(model: SeasonModel, solver: SeasonSolver, begun: Flo
   return fewer
 }
 
-function bindBegun({ wholeStarts }: SeasonModel, solver: SeasonSolver, begun: Float64Array): void {
-  const columns = Int32Array.from(wholeStarts, ({ begun: column }) => column)
-  solver.setColumnBounds(columns, begun, begun)
+/** The batches that stay, and those that must come to them. */
+function begunBeside(
+  model: SeasonModel,
+  solver: SeasonSolver,
+  free: Solution,
+  stays: Float64Array,
+): Float64Array {
+  const begun = begunAtLeast(model, free, SMALL_BESIDE_LARGEST[0]!).map((is, s) => Math.max(is, stays[s]!))
+  bindBegun(model, solver, begun)
+  return begun
 }
+
+/** 1 for each start of the model that is one of these. */
+function batchesOf({ season, wholeStarts }: SeasonModel, starts: readonly SeasonStart[]): Float64Array {
+  const names = new Set(starts.map(({ way, week }) => way * season.weeks + week))
+  return Float64Array.from(wholeStarts, ({ way, week }) => (names.has(way * season.weeks + week) ? 1 : 0))
+}
+
+const begunColumns = ({ wholeStarts }: SeasonModel) => Int32Array.from(wholeStarts, ({ begun }) => begun)
+
+const bindBegun = (model: SeasonModel, solver: SeasonSolver, begun: Float64Array) =>
+  solver.setColumnBounds(begunColumns(model), begun, begun)
 
 /** Every kind that the relaxation makes keeps at least its largest batch. */
 function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: number): Float64Array {

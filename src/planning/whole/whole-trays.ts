@@ -66,12 +66,13 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
         together(rest),
         rest.flatMap(({ starts }) => starts),
       )
-      const seen = [...ofKinds(season, part, relaxed).starts, ...(last?.starts ?? [])]
+      const seen = ofKinds(season, part, relaxed).starts
       const found =
         (last && (await roundAgain(room, { margins: own, most, isStopped }, last))) ??
         (await roundTrays(room, {
           margins: own,
           seen,
+          kept: last?.starts,
           most,
           proveSeconds: all > MOST_SEARCHED ? 0 : (proveSeconds * seen.length) / all,
           isStopped,
