@@ -1,6 +1,8 @@
 import { inventedNursery } from '../src/planning/fixtures/invented-nursery.ts'
 import { type Plan, type Progress, planSeason } from '../src/planning/index.ts'
+import { seasonThreads } from '../src/server/index.ts'
 
+export const lines = seasonThreads()
 export const TODAY = '2026-01-07'
 const MEGA = 2 ** 20
 
@@ -20,6 +22,7 @@ export async function planned(kinds: number, seasons: number) {
     nursery,
     { today: TODAY, throughSeq: 0, seasons, seed: 1 },
     {
+      lines,
       onProgress: progress => {
         const now = performance.now()
         stages[stage] = (stages[stage] ?? 0) + (now - since) / 1000

@@ -28,7 +28,7 @@ export { type CouldBePromised, couldBePromised, type PromiseAsked } from './prom
 export type { RateBook } from './rates/rate-book.ts'
 export { readRateBook } from './rates/read-rate-book.ts'
 export type { Season, SeasonStart } from './season.ts'
-export { mergePartials } from './simulate/merge-partials.ts'
+export { type Line, takeRuns } from './simulate/shared-runs.ts'
 export { type SimulatedSeasons, type SimulationInput, simulateSeasons } from './simulate/simulate-seasons.ts'
 export { type MoveAsked, type StartMoved, startMoved } from './what-if/start-moved.ts'
 export { Supposed } from './what-if/supposed.ts'

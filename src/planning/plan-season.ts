@@ -10,9 +10,10 @@ import { planAnew } from './replan/plan-anew.ts'
 import { type MadePlan, replan } from './replan/replan.ts'
 import { restsOn } from './replan/rests-on.ts'
 import { type ShownPlan, shownPlan } from './replan/shown-plan.ts'
-import type { Season, SeasonStart } from './season.ts'
+import type { Season } from './season.ts'
 import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
-import type { SimulatedSeasons, SimulationInput } from './simulate/simulate-seasons.ts'
+import { runHere } from './simulate/part-runs.ts'
+import { type Line, runsSharedWith } from './simulate/shared-runs.ts'
 import { movedStarts } from './sureness/saved-by-moving.ts'
 
 export interface PlanWish {
@@ -37,12 +38,8 @@ export interface PlanJobHooks {
   readonly onProgress?: (progress: Progress) => void
   /** Asked often; once true, the best plan so far is the answer. */
   readonly isStopped?: () => boolean
-  /** Runs seasons elsewhere, say shared out to threads; the answer must be that of `simulateSeasons`. */
-  readonly simulate?: (
-    season: Season,
-    starts: readonly SeasonStart[],
-    input: SimulationInput,
-  ) => Promise<SimulatedSeasons>
+  /** Threads that take a part of the seasons, where they are many; told by `takeRuns`. */
+  readonly lines?: () => readonly Line[]
   /** Kept from plan to plan by a process that plans more than once: it then begins where the last one ended. */
   readonly memory?: PlanMemory
 }
@@ -91,7 +88,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       isStopped,
       tell: job.tell,
       memory: hooks.memory?.simulated,
-      simulate: hooks.simulate,
+      open: runnerOf(hooks),
     }))
 
   tell('answer', 0.95, 'Saying it in words.')
@@ -147,8 +144,10 @@ const planAgain = ({ season, shown, wish, hooks, isStopped, tell }: Job): Promis
     isStopped,
     tell,
     ...(hooks.memory && { memory: hooks.memory.simulated }),
-    ...(hooks.simulate && { simulate: hooks.simulate }),
+    open: runnerOf(hooks),
   })
+
+const runnerOf = ({ lines }: PlanJobHooks) => (lines ? runsSharedWith(lines) : runHere)
 
 const plannedWith = (season: Season, { plannedNumber, plannedDueWeek }: Margins): Plan['plannedWith'] =>
   Object.fromEntries(

@@ -1,5 +1,6 @@
-import { Worker } from 'node:worker_threads'
+import type { Worker } from 'node:worker_threads'
 import type { ThreadSays, ThreadWork } from './nursery.worker.ts'
+import { openThread } from './open-thread.ts'
 
 /** A thread that was asked nothing for so long is ended: its memory grows with the nursery. */
 const IDLE_MINUTES = 30
@@ -13,16 +14,6 @@ export interface NurseryThread {
   close(): Promise<void>
 }
 
-/** Built, the thread's file stands beside this one. Run from source, the thread must first learn to read TypeScript. */
-const begin = (folder: string): Worker => {
-  const workerData = { folder }
-  if (!import.meta.url.endsWith('.ts'))
-    return new Worker(new URL('./nursery.worker.js', import.meta.url), { workerData })
-  const file = new URL('./nursery.worker.ts', import.meta.url).href
-  const readsTypeScript = `import('tsx/esm/api').then(({ register }) => { register(); return import('${file}') })`
-  return new Worker(readsTypeScript, { eval: true, workerData })
-}
-
 /** @param folder of the log */
 export const nurseryThread = (folder: string): NurseryThread => {
   const listeners = new Set<(said: ThreadSays) => void>()
@@ -32,7 +23,7 @@ export const nurseryThread = (folder: string): NurseryThread => {
   let asked = 0
 
   const living = (): Worker => {
-    const made = begin(folder)
+    const made = openThread('nursery', { folder })
     let why = 'The thread stopped.'
     asked = 0
     made.unref()

@@ -12,6 +12,7 @@ import {
 import type { Entry } from '../record/index.ts'
 import { openLog } from '../store/index.ts'
 import { foldLog } from './folded-log.ts'
+import { seasonThreads } from './season-threads.ts'
 
 /** What the thread is asked: the state is that after the entry `throughSeq` of the log. */
 export type ThreadWork =
@@ -69,6 +70,7 @@ const opened = openLog(folder).then(log => ({ log, folded: foldLog(log) }))
 /** The thread lives on between plans: what was simulated for one is there for the next. */
 const memory = planMemory()
 const questions = whatIfMemory(memory.simulated)
+const lines = seasonThreads()
 
 async function plan({ throughSeq, stop, ...wish }: PlanWork): Promise<void> {
   const { folded } = await opened
@@ -81,6 +83,7 @@ async function plan({ throughSeq, stop, ...wish }: PlanWork): Promise<void> {
       onProgress: progress => say({ says: 'progress', progress }),
       isStopped: () => Atomics.load(flag, 0) === 1,
       memory,
+      lines,
     },
   )
   say({ says: 'plan', plan: made })

@@ -1,6 +1,7 @@
 import { writeCsv } from '../../exchange/index.ts'
 import { type Plan, planSeason } from '../../planning/index.ts'
 import { foldEntries, isKnown } from '../../record/index.ts'
+import { seasonThreads } from '../../server/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, existingLog } from '../data-folder.ts'
 
@@ -86,6 +87,7 @@ export const plan: Command = {
               process.stderr.write(`${String(Math.round(share * 100)).padStart(3)} %  ${says}\n`)
           },
           isStopped: () => stopped,
+          lines: seasonThreads(),
         },
       )
       const printed = {

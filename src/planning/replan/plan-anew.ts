@@ -2,7 +2,8 @@ import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts
 import type { Margins } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season } from '../season.ts'
-import { byComponent, type Simulate, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import type { OpenRunner } from '../simulate/part-runs.ts'
+import { byComponent, type SimulationMemory } from '../simulate/simulate-by-component.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
@@ -20,7 +21,7 @@ export interface AnewInput {
   readonly isStopped: () => boolean
   readonly tell?: ((stage: 'margins' | 'whole numbers', round: number, worst: number) => void) | undefined
   readonly memory?: SimulationMemory | undefined
-  readonly simulate?: Simulate | undefined
+  readonly open?: OpenRunner | undefined
 }
 
 /** The whole season, made as sure as each order asks. */
@@ -40,7 +41,7 @@ export async function planAnew(input: AnewInput): Promise<MadePlan> {
       isStopped,
       ...(input.tell && { tell: input.tell }),
       ...(input.margins && { margins: input.margins }),
-      simulate: byComponent(season, seed, input.memory, input.simulate),
+      simulated: byComponent(season, seed, input.memory, input.open),
     })
     return { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) }
   } finally {

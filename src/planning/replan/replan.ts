@@ -5,7 +5,12 @@ import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
 import { orderChances, simulatedLoads } from '../simulate/outcome.ts'
-import { byComponent, type Simulate, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import type { OpenRunner } from '../simulate/part-runs.ts'
+import {
+  byComponent,
+  type SeasonsByComponent,
+  type SimulationMemory,
+} from '../simulate/simulate-by-component.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
@@ -23,7 +28,7 @@ export interface ReplanInput {
   /** What falls short for lack of room stays so, and what stays does not give way. */
   readonly mayFallShort?: boolean
   readonly memory?: SimulationMemory
-  readonly simulate?: Simulate
+  readonly open?: OpenRunner
   readonly isStopped?: () => boolean
   readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
 }
@@ -46,8 +51,8 @@ const SHARED = ['space', 'labour', 'licence']
  */
 export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const { season, shown, seasons, seed, memory } = input
-  const simulated = (of: Season) => byComponent(of, seed, memory, input.simulate)
-  const before = await simulated(season)(shown.starts, shown.bought, seasons)
+  const simulated = (of: Season) => byComponent(of, seed, memory, input.open)
+  const before = await simulated(season).run(shown.starts, shown.bought, seasons)
   const isSteadyOrder = orderChances(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
   const anew = kindsToPlan(season, componentsOf(season), shown, isSteadyOrder)
   const part = partOfSeason(season, kind => anew.has(kind))
@@ -65,11 +70,14 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   }
   let own: OwnPlan = { starts: [], bought: [], saved: 0 }
   if (part.orders.length > 0) {
-    const loads = simulatedLoads(rest.season, await simulated(rest.season)(rest.starts, rest.bought, seasons))
+    const loads = simulatedLoads(
+      rest.season,
+      await simulated(rest.season).run(rest.starts, rest.bought, seasons),
+    )
     const orders = season.orders.flatMap(({ kinds }, o) => (anew.has(kinds[0]!.kind) ? [o] : []))
     const sure = await planned(besideTheRest(part, expectedToTake(loads), rest.starts), {
       ...input,
-      simulate: simulated(part),
+      simulated: simulated(part),
       keepsSurplus: o => isSteadyOrder[orders[o]!]!,
       margins: {
         plannedNumber: Float64Array.from(orders, o => margins.plannedNumber[o]!),
@@ -93,7 +101,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     relaxed: whole.relaxed,
     whole,
     starts: chosenStarts(season, starts),
-    simulated: anew.size === 0 ? before : await simulated(season)(starts, bought, seasons),
+    simulated: anew.size === 0 ? before : await simulated(season).run(starts, bought, seasons),
     saved: own.saved,
   }
 }
@@ -108,7 +116,7 @@ async function planned(
   part: Season,
   input: Pick<ReplanInput, 'seasons' | 'seed' | 'isStopped' | 'tell'> & {
     readonly margins: Margins
-    readonly simulate: NonNullable<Parameters<typeof surePlan>[0]['simulate']>
+    readonly simulated: SeasonsByComponent
     readonly keepsSurplus: (order: number) => boolean
   },
 ): Promise<OwnPlan & { readonly margins: Margins; readonly isCramped: boolean }> {

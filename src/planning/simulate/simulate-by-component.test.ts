@@ -4,6 +4,7 @@ import { MONDAY } from '../fixtures/small-nursery.ts'
 import { readSeason } from '../reading/read-season.ts'
 import type { SeasonStart } from '../season.ts'
 import { componentsOf } from './components.ts'
+import { type PartRun, runHere } from './part-runs.ts'
 import { byComponent, type SimulationMemory } from './simulate-by-component.ts'
 import { simulateSeasons } from './simulate-seasons.ts'
 
@@ -19,7 +20,7 @@ const starts: SeasonStart[] = season.ways.flatMap((way, w) => {
 test('part by part gives what the whole gives, season for season', async () => {
   expect(componentsOf(season).length).toBeGreaterThan(1)
   const whole = simulateSeasons(season, starts, { from: 0, to: 64, seed: 5 })
-  const parts = await byComponent(season, 5)(starts, [], 64)
+  const parts = await byComponent(season, 5).run(starts, [], 64)
   expect(parts.byDue).toEqual(whole.byDue)
   expect(parts.weeksLate).toEqual(whole.weeksLate)
   expect(parts.delivered).toEqual(whole.delivered)
@@ -35,9 +36,13 @@ test('part by part gives what the whole gives, season for season', async () => {
 test('only the component that changed is run again, and more seasons go on from those that there are', async () => {
   const memory: SimulationMemory = new Map()
   const ran: [string, number, number][] = []
-  const simulate = byComponent(season, 5, memory, (part, own, input) => {
-    ran.push([own.map(({ way }) => way).join(','), input.from, input.to])
-    return simulateSeasons(part, own, input)
+  const { run: simulate } = byComponent(season, 5, memory, (all, parts) => {
+    const here = runHere(all, parts)
+    const run = (part: PartRun) => {
+      ran.push([part.starts.map(({ way }) => way).join(','), part.input.from, part.input.to])
+      return here.run(part)
+    }
+    return { ...here, run }
   })
   const first = await simulate(starts, [], 32)
   const all = ran.length

@@ -1,17 +1,18 @@
 import type { Solution } from '../model/season-model.ts'
 import type { Season, SeasonStart } from '../season.ts'
-import { componentsOf } from './components.ts'
 import { mergePartials } from './merge-partials.ts'
-import { type SimulatedSeasons, type SimulationInput, simulateSeasons } from './simulate-seasons.ts'
-
-export type Simulate = (
-  season: Season,
-  starts: readonly SeasonStart[],
-  input: SimulationInput,
-) => SimulatedSeasons | Promise<SimulatedSeasons>
+import { type OpenRunner, runHere } from './part-runs.ts'
+import { partsOf } from './parts.ts'
+import { type SimulatedSeasons, simulateSeasons } from './simulate-seasons.ts'
 
 /** What was simulated last of each component, with what it began from. */
 export type SimulationMemory = Map<string, { readonly from: string; readonly simulated: SimulatedSeasons }>
+
+export interface SeasonsByComponent {
+  run(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SimulatedSeasons>
+  /** Begins with the components of these starts, of which all is known: the next run will ask for them. */
+  begin(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): void
+}
 
 /**
  * Simulates a season component by component and remembers each: a start, a batch and a year have their own luck, so
@@ -22,128 +23,84 @@ export function byComponent(
   season: Season,
   seed: number,
   memory: SimulationMemory = new Map(),
-  simulate: Simulate = simulateSeasons,
-) {
-  const parts = componentsOf(season).map(kinds => partOf(season, kinds))
+  open: OpenRunner = runHere,
+): SeasonsByComponent {
+  const parts = partsOf(season)
+  const runner = open(season, parts)
   const partOfKind = new Int32Array(season.kinds.length)
   parts.forEach(({ kinds }, p) => {
     for (const kind of kinds) partOfKind[kind] = p
   })
-  return async (
+  const running = new Map<
+    number,
+    { readonly from: string; readonly seasons: number; readonly all: Running }
+  >()
+
+  /** What comes of a part: remembered, running, or begun now. */
+  const seasonsOf = (
+    p: number,
     starts: readonly SeasonStart[],
     bought: Solution['bought'],
     seasons: number,
-  ): Promise<SimulatedSeasons> => {
-    const startsOf: SeasonStart[][] = parts.map(() => [])
-    for (const start of starts) startsOf[partOfKind[season.ways[start.way]!.kind]!]!.push(start)
-    const results: Result[] = []
-    for (const [p, part] of parts.entries()) {
-      const own = bought.filter(({ kind }) => partOfKind[kind] === p)
-      if (part.isIdle && startsOf[p]!.length === 0 && own.length === 0) continue
-      const from = [part.says, seed, ...startsOf[p]!.map(said), ...own.map(saidBought)].join('\n')
-      const known = memory.get(part.name)
-      const before = known?.from === from ? known.simulated : undefined
-      let simulated = before
-      if (!before || before.to < seasons) {
-        const input = { from: before?.to ?? 0, to: seasons, seed, bought: own }
-        const more = await simulate(part.season, startsOf[p]!, input)
-        simulated = before ? mergePartials([before, more]) : more
-        memory.set(part.name, { from, simulated })
+  ) => {
+    const { says, name } = parts[p]!
+    const from = [says, seed, ...starts.map(said), ...bought.map(saidBought)].join('\n')
+    const begun = running.get(p)
+    if (begun?.from === from && begun.seasons >= seasons) return begun.all
+    const known = memory.get(name)
+    const before = known?.from === from ? known.simulated : undefined
+    if (before && before.to >= seasons) return Promise.resolve(before)
+    const all = runner
+      .run({ part: p, starts, input: { from: before?.to ?? 0, to: seasons, seed, bought } })
+      .then(more => {
+        const simulated = before ? mergePartials([before, more]) : more
+        memory.set(name, { from, simulated })
+        return simulated
+      })
+    running.set(p, { from, seasons, all })
+    return all
+  }
+  const byPart = (starts: readonly SeasonStart[], bought: Solution['bought']) => {
+    const own = parts.map(() => ({ starts: [] as SeasonStart[], bought: [] as Solution['bought'][number][] }))
+    for (const start of starts) own[partOfKind[season.ways[start.way]!.kind]!]!.starts.push(start)
+    for (const each of bought) own[partOfKind[each.kind]!]!.bought.push(each)
+    return own
+  }
+
+  return {
+    begin(starts, bought, seasons) {
+      byPart(starts, bought).forEach((own, p) => {
+        if (own.starts.length > 0) seasonsOf(p, own.starts, own.bought, seasons).catch(() => {})
+      })
+    },
+    async run(starts, bought, seasons) {
+      const results = byPart(starts, bought).flatMap((own, p) => {
+        if (parts[p]!.isIdle && own.starts.length === 0 && own.bought.length === 0) return []
+        return { part: parts[p]!, of: seasonsOf(p, own.starts, own.bought, seasons) }
+      })
+      if (results.length === 0) return simulateSeasons(season, starts, { from: 0, to: seasons, seed, bought })
+      runner.help()
+      const all: Result[] = []
+      for (const { part, of } of results) {
+        const simulated = await of
+        all.push({
+          orders: part.orders,
+          of: simulated.to > seasons ? firstSeasons(simulated, seasons) : simulated,
+        })
       }
-      const of = simulated!.to > seasons ? firstSeasons(simulated!, seasons) : simulated!
-      results.push({ orders: part.orders, of })
-    }
-    return results.length > 0
-      ? together(season, results, seasons)
-      : simulate(season, starts, { from: 0, to: seasons, seed, bought })
+      running.clear()
+      return together(season, all, seasons)
+    },
   }
 }
 
+type Running = Promise<SimulatedSeasons>
+
 interface Result {
-  readonly orders: Part['orders']
+  readonly orders: readonly number[]
   readonly of: SimulatedSeasons
 }
 
-interface Part {
-  readonly name: string
-  readonly kinds: readonly number[]
-  /** Indices of its orders in the whole season. */
-  readonly orders: readonly number[]
-  readonly season: Season
-  /** Nothing is asked of it and nothing stands. */
-  readonly isIdle: boolean
-  /** All that a simulation of it rests on beside the starts. */
-  readonly says: string
-}
-
-function partOf(season: Season, kinds: readonly number[]): Part {
-  const isOwn = new Set(kinds)
-  const orders = season.orders.flatMap(({ kinds: accepted }, o) => (isOwn.has(accepted[0]!.kind) ? [o] : []))
-  const part: Season = {
-    ...season,
-    orders: orders.map(o => season.orders[o]!),
-    batches: season.batches.filter(({ kind }) => isOwn.has(kind)),
-  }
-  const isIdle = orders.length === 0 && part.batches.length === 0
-  return {
-    name: season.kinds[kinds[0]!]!.id,
-    kinds,
-    orders,
-    season: part,
-    isIdle,
-    says: isIdle ? '' : fingerprint(part, isOwn),
-  }
-}
-
-function fingerprint(season: Season, isOwn: ReadonlySet<number>): string {
-  const ways = season.ways.filter(({ kind }) => isOwn.has(kind))
-  const pools = new Set(
-    ways.flatMap(way => way.courses.flatMap(({ material }) => material.map(({ pool }) => pool))),
-  )
-  return JSON.stringify([
-    season.firstWeek,
-    season.weeks,
-    season.orders,
-    season.batches.map(({ id, portions, onHold, finishedWeeksAgo, course }) => [
-      id,
-      portions,
-      onHold,
-      finishedWeeksAgo,
-      course.steps.map(stepSaid),
-      course.caliper,
-    ]),
-    ways.map(({ name, courses, courseOfWeek }) => [
-      name,
-      courses.map(({ steps, rootstock, caliper, material }) => [
-        steps.map(stepSaid),
-        rootstock,
-        caliper,
-        material,
-      ]),
-      courses.length > 1 ? [...courseOfWeek] : 0,
-    ]),
-    [...isOwn].map(kind => season.kinds[kind]!.usableWeeks),
-    [...pools].map(pool => {
-      const { perYear, stored, keepsWeeks, young, perWeek } = season.pools[pool]!
-      return [
-        perYear,
-        stored,
-        keepsWeeks,
-        young !== null,
-        perWeek.reduce((sum, most, w) => sum + most * (w + 1), 0),
-      ]
-    }),
-  ])
-}
-
-const stepSaid = (step: Season['ways'][number]['courses'][number]['steps'][number]) => [
-  step.alpha,
-  step.beta,
-  step.yearShare,
-  step.medianDays,
-  step.sdLogDays,
-  step.plantSdLogDays,
-]
 /** Plans are solved to a millionth; a thousandth of a plant is none. */
 const said = ({ way, week, number }: SeasonStart) => `${way} ${week} ${Math.round(number * 1000)}`
 const saidBought = ({ kind, week, number }: Solution['bought'][number]) =>

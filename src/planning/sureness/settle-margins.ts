@@ -13,7 +13,8 @@ export interface SettleInput<Plan extends SolvedPlan> {
   readonly season: Season
   /** Where to begin, say with the margins of the last plan; those of `needed` unless told. */
   readonly margins?: Margins
-  readonly solve: (margins: Margins) => Plan | Promise<Plan>
+  /** Is told as well how many seasons will be simulated of the plan. */
+  readonly solve: (margins: Margins, toSimulate: number) => Plan | Promise<Plan>
   readonly simulate: (
     starts: readonly SeasonStart[],
     bought: Solution['bought'],
@@ -61,8 +62,9 @@ export async function settleMargins<Plan extends SolvedPlan>(
   let least = Number.POSITIVE_INFINITY
   for (let round = 1; ; round++) {
     const { margins } = state
-    const plan = await input.solve(margins)
-    const simulated = await input.simulate(plan.starts, plan.bought, seasonsByRound[round - 1]!)
+    const toSimulate = seasonsByRound[round - 1]!
+    const plan = await input.solve(margins, toSimulate)
+    const simulated = await input.simulate(plan.starts, plan.bought, toSimulate)
     const outcomes = orderChances(season, simulated)
     const next = moveMargins(
       season,
@@ -78,8 +80,8 @@ export async function settleMargins<Plan extends SolvedPlan>(
     input.tell?.(round, worst)
     const isSettled = off <= UNSETTLED_SHARE * season.orders.length
     // Rounds with more seasons see finer; a rough early round must be much better to be kept.
-    const noise = 1 / Math.sqrt(seasonsByRound[round - 1]!)
-    const mayEnd = seasonsByRound[round - 1]! >= fewestToEnd
+    const noise = 1 / Math.sqrt(toSimulate)
+    const mayEnd = toSimulate >= fewestToEnd
     const miss = off / season.orders.length + worst + noise + (mayEnd ? 0 : ROUGH)
     if (!best || miss <= least) {
       best = { margins, plan, simulated, outcomes, standing: next.standing, rounds: round, isSettled }

@@ -1,8 +1,8 @@
 import { type ChosenStart, chosenStarts } from '../answer/planned.ts'
 import type { Margins, SeasonSolver, Solution } from '../model/season-model.ts'
-import type { Season, SeasonStart } from '../season.ts'
+import type { Season } from '../season.ts'
+import { byComponent, type SeasonsByComponent } from '../simulate/simulate-by-component.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
-import { simulateSeasons } from '../simulate/simulate-seasons.ts'
 import { joinedStarts } from '../whole/joined-starts.ts'
 import { reckonedAgainst } from '../whole/reckon.ts'
 import type { WholePlan } from '../whole/whole-plan.ts'
@@ -27,11 +27,7 @@ export interface SurePlanInput {
   readonly margins?: Margins
   /** Orders that may stay surer than asked: what serves them is to stand as it does. */
   readonly keepsSurplus?: (order: number) => boolean
-  readonly simulate?: (
-    starts: readonly SeasonStart[],
-    bought: Solution['bought'],
-    seasons: number,
-  ) => SimulatedSeasons | Promise<SimulatedSeasons>
+  readonly simulated?: SeasonsByComponent
   readonly isStopped?: () => boolean
   readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
 }
@@ -64,9 +60,7 @@ const WHOLE_TOLERATED = 0.01
  */
 export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const { season, covered, solver, seasons, seed, isStopped = () => false, tell } = input
-  const simulate =
-    input.simulate ??
-    ((starts, bought, count) => simulateSeasons(season, starts, { from: 0, to: count, seed, bought }))
+  const { run: simulate, begin } = input.simulated ?? byComponent(season, seed)
   const joined = joinedStarts(solver)
   const relax = (margins: Margins) => {
     solver.withMargins(margins)
@@ -86,15 +80,24 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const relaxed = input.isSpread
     ? await settleSpread({ ...settle, solver, seasonsBySpreadRound: SPREAD_ROUNDS.map(part) })
     : { ...(await settleMargins({ ...settle, solve: relax })), most: undefined }
-  const trays = wholeTrays({ season: covered, relaxed: relaxed.plan, model: solver.model, most: relaxed.most })
+  const trays = wholeTrays({
+    season: covered,
+    relaxed: relaxed.plan,
+    model: solver.model,
+    most: relaxed.most,
+  })
   /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
   let isProved = false
   const { margins, plan, simulated, standing, isSettled } = await settleMargins({
     season,
     margins: relaxed.margins,
-    solve: async (margins: Margins): Promise<RoundedPlan> => {
-      const proveSeconds = isProved ? 0 : input.proveSeconds
-      const { starts, bought, deliveries } = await trays.round({ margins, proveSeconds, isStopped })
+    solve: async (margins: Margins, toSimulate: number): Promise<RoundedPlan> => {
+      const { starts, bought, deliveries } = await trays.round({
+        margins,
+        proveSeconds: isProved ? 0 : input.proveSeconds,
+        isStopped,
+        onPart: part => begin(chosenStarts(season, part.starts), part.bought, toSimulate),
+      })
       isProved = true
       return { starts: chosenStarts(season, starts), bought, begun: starts, deliveries }
     },

@@ -150,7 +150,7 @@ async function baseOf(
   const shown = shownPlan(nursery, season, plan)
   const solver = await openSolver(buildSeasonModel(withCover(season), shown.margins))
   const relaxed = solver.solve()
-  const simulated = await byComponent(season, seed, memory.simulated)(shown.starts, shown.bought, seasons)
+  const simulated = await byComponent(season, seed, memory.simulated).run(shown.starts, shown.bought, seasons)
   const chances = new Map(
     orderChances(season, simulated).map(({ chance }, o) => [season.orders[o]!.id as string, chance]),
   )

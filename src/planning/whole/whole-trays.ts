@@ -26,6 +26,8 @@ export interface RoundAllInput {
   /** Seconds to spend on bettering the rounded plan; 0 for none. */
   readonly proveSeconds: number
   readonly isStopped?: (() => boolean) | undefined
+  /** Hears of each part when it is rounded; the others may still be waiting. */
+  readonly onPart?: (trays: Pick<Solution, 'starts' | 'bought'>) => void
 }
 
 /** Room that parts leave to each other, in m² and minutes: what each overruns by rounding errors adds up to less. */
@@ -53,9 +55,11 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
     return parts.map(part => ofPart(part, margins, found))
   }
 
-  const partByPart = async ({ margins, proveSeconds, isStopped }: RoundAllInput) => {
+  const partByPart = async ({ margins, proveSeconds, isStopped, onPart }: RoundAllInput) => {
     const all = relaxed.starts.length
-    const now = parts.map((part, p) => rounded[p] ?? ofPart(part, margins, { model, solution: relaxed, free: relaxed }))
+    const now = parts.map(
+      (part, p) => rounded[p] ?? ofPart(part, margins, { model, solution: relaxed, free: relaxed }),
+    )
     for (const [p, part] of parts.entries()) {
       const own = ofOrders(part, margins)
       const last = rounded[p]
@@ -78,6 +82,7 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
           isStopped,
         }))
       now[p] = rounding(part, own, found)
+      onPart?.(found.solution)
     }
     return now
   }
@@ -86,9 +91,7 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
     async round(input) {
       const isFirst = rounded.every(each => each === undefined)
       const now =
-        isFirst && relaxed.starts.length <= MOST_TOGETHER
-          ? await allTogether(input)
-          : await partByPart(input)
+        isFirst && relaxed.starts.length <= MOST_TOGETHER ? await allTogether(input) : await partByPart(input)
       rounded = now
       return {
         starts: now.flatMap(({ starts }) => starts),
