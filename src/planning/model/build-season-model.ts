@@ -38,8 +38,8 @@ export function buildSeasonModel(
 ): SeasonModel {
   const useful = usefulStarts(season)
   if (whole)
-    useful.useful.forEach((_, start) => {
-      if (!whole.has(start)) useful.useful[start] = 0
+    useful.useful.forEach((is, start) => {
+      if (is && !whole.has(start)) useful.useful[start] = 0
     })
   const model = drafting()
   const { starts, startColumn } = decideStarts(season, model, useful)

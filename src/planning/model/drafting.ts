@@ -44,7 +44,7 @@ export function drafting(): Drafting {
     lower: [] as number[],
     upper: [] as number[],
   }
-  let room = 1 << 18
+  let room = 1 << 14
   let entries = 0
   let entryRow = new Int32Array(room)
   let entryColumn = new Int32Array(room)

@@ -54,20 +54,32 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
   const upper = Float64Array.from(columns.upper)
   const rowLower = Float64Array.from(rows.lower)
   const rowUpper = Float64Array.from(rows.upper)
-  const everyColumn = Int32Array.from({ length: columns.count }, (_, c) => c)
-  const everyRow = Int32Array.from({ length: rows.count }, (_, r) => r)
   const { basic, lower: atLower } = highs.constants.basisStatus
   const { optimal, interrupted } = highs.constants.modelStatus
   const { simplexInterrupt } = highs.constants.callbackType
 
   const blocks = columns.count > large ? pooledBlocks(blocksOf(model), LEAST) : []
-  const parts = blocks.length > 1 ? blocks.map(block => ({ block, opened: null as Opened | null })) : []
-  const changed = new Uint8Array(parts.length).fill(1)
+  const parts =
+    blocks.length > 1
+      ? blocks.map(block => ({
+          block,
+          opened: null as Opened | null,
+          untold: untold(block.columns, block.rows),
+        }))
+      : []
   const partOfColumn = new Int32Array(columns.count).fill(-1)
   const partOfRow = new Int32Array(rows.count).fill(-1)
+  const placeOfColumn = new Int32Array(columns.count)
+  const placeOfRow = new Int32Array(rows.count)
   parts.forEach(({ block }, p) => {
-    for (const column of block.columns) partOfColumn[column] = p
-    for (const row of block.rows) partOfRow[row] = p
+    block.columns.forEach((column, c) => {
+      partOfColumn[column] = p
+      placeOfColumn[column] = c
+    })
+    block.rows.forEach((row, r) => {
+      partOfRow[row] = p
+      placeOfRow[row] = r
+    })
   })
   const side = {
     columnValue: new Float64Array(columns.count),
@@ -77,7 +89,10 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
   }
   const added: CapacityRow[] = []
   let whole: Opened | null = null
-  let isWholeAsSet = false
+  const untoldOfWhole = untold(
+    Int32Array.from({ length: columns.count }, (_, c) => c),
+    Int32Array.from({ length: rows.count }, (_, r) => r),
+  )
 
   const open = (of: LinearModel): Opened => {
     const opened = openModel(highs, of, true)
@@ -96,28 +111,35 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     const status = opened.getModelStatus()
     return status === optimal ? 'optimal' : status === interrupted ? 'stopped' : 'contradiction'
   }
-  /** Hands over what holds now for the columns and rows of an opened model. */
-  const hand = (opened: Opened, ofColumns: Int32Array, ofRows: Int32Array) => {
-    const own = (all: Float64Array) => Float64Array.from(ofColumns, column => all[column]!)
-    const ownRows = (all: Float64Array) => Float64Array.from(ofRows, row => all[row]!)
-    const indices = everyColumn.subarray(0, ofColumns.length)
-    opened.changeColsCost({ kind: 'set', indices }, own(cost))
-    opened.changeColsBounds({ kind: 'set', indices }, own(lower), own(upper))
-    const rowIndices = everyRow.subarray(0, ofRows.length)
-    opened.changeRowsBounds({ kind: 'set', indices: rowIndices }, ownRows(rowLower), ownRows(rowUpper))
+  /** Hands over what an opened model has not been told of its columns and rows. */
+  const hand = (opened: Opened, { columns: ofColumns, rows: ofRows }: Untold, isPart: boolean) => {
+    const columnsTold = Int32Array.from(ofColumns).sort()
+    const rowsTold = Int32Array.from(ofRows).sort()
+    const own = (all: Float64Array) => Float64Array.from(columnsTold, column => all[column]!)
+    const ownRows = (all: Float64Array) => Float64Array.from(rowsTold, row => all[row]!)
+    if (columnsTold.length > 0) {
+      const indices = isPart ? columnsTold.map(column => placeOfColumn[column]!) : columnsTold
+      opened.changeColsCost({ kind: 'set', indices }, own(cost))
+      opened.changeColsBounds({ kind: 'set', indices }, own(lower), own(upper))
+    }
+    if (rowsTold.length > 0) {
+      const indices = isPart ? rowsTold.map(row => placeOfRow[row]!) : rowsTold
+      opened.changeRowsBounds({ kind: 'set', indices }, ownRows(rowLower), ownRows(rowUpper))
+    }
+    ofColumns.clear()
+    ofRows.clear()
   }
 
   const runParts = (isStopped: (() => boolean) | undefined): SolveOutcome => {
-    let outcome: SolveOutcome = 'optimal'
-    parts.forEach((part, p) => {
-      if (!changed[p] || outcome === 'stopped') return
-      const { block } = part
+    for (const part of parts) {
+      const { block, untold } = part
+      if (isTold(untold)) continue
       part.opened ??= open(blockModel(model, block))
-      hand(part.opened, block.columns, block.rows)
+      hand(part.opened, untold, true)
       const own = isStopped?.() ? 'stopped' : run(part.opened, undefined)
       if (own !== 'optimal') {
-        outcome = own
-        return
+        for (const column of block.columns) untold.columns.add(column)
+        return own
       }
       const { colValue, rowDual } = part.opened.getSolution()
       const { colStatus, rowStatus } = part.opened.getBasis()
@@ -129,34 +151,36 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
         side.rowDual[row] = rowDual[r]!
         side.rowStatus[row] = rowStatus[r]!
       })
-      changed[p] = 0
-    })
+    }
     partOfColumn.forEach((part, column) => {
       if (part < 0) side.columnValue[column] = lower[column]!
     })
-    return outcome
+    return 'optimal'
   }
   const runWhole = (isStopped: (() => boolean) | undefined): Ran => {
     if (!whole) {
       whole = open(model)
       addRows(whole, added)
     }
-    if (!isWholeAsSet) {
-      hand(whole, everyColumn, everyRow)
+    if (!isTold(untoldOfWhole)) {
+      hand(whole, untoldOfWhole, false)
       if (parts.length > 0) {
         const rowStatus = new Int32Array(rows.count + added.length).fill(basic)
         rowStatus.set(side.rowStatus)
         whole.setBasis({ colStatus: side.columnStatus, rowStatus })
       }
-      isWholeAsSet = true
     }
     const outcome = run(whole, isStopped)
     const { colValue, rowDual } = whole.getSolution()
     return { outcome, objective: whole.getObjectiveValue(), columnValue: colValue, rowDual }
   }
-  const touch = (part: number) => {
-    isWholeAsSet = false
-    if (part >= 0) changed[part] = 1
+  const touchColumn = (column: number) => {
+    untoldOfWhole.columns.add(column)
+    parts[partOfColumn[column]!]?.untold.columns.add(column)
+  }
+  const touchRow = (row: number) => {
+    untoldOfWhole.rows.add(row)
+    parts[partOfRow[row]!]?.untold.rows.add(row)
   }
 
   return {
@@ -164,7 +188,7 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
       at.forEach((column, i) => {
         if (cost[column] === costs[i]) return
         cost[column] = costs[i]!
-        touch(partOfColumn[column]!)
+        touchColumn(column)
       })
     },
     setColumnBounds(at, lowest, highest) {
@@ -172,7 +196,7 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
         if (lower[column] === lowest[i] && upper[column] === highest[i]) return
         lower[column] = lowest[i]!
         upper[column] = highest[i]!
-        touch(partOfColumn[column]!)
+        touchColumn(column)
       })
     },
     setRowBounds(at, lowest, highest) {
@@ -180,7 +204,7 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
         if (rowLower[row] === lowest[i] && rowUpper[row] === highest[i]) return
         rowLower[row] = lowest[i]!
         rowUpper[row] = highest[i]!
-        touch(partOfRow[row]!)
+        touchRow(row)
       })
     },
     addRows(more) {
@@ -211,3 +235,15 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     },
   }
 }
+
+/** Columns and rows of which an opened model has not been told what holds now. */
+interface Untold {
+  readonly columns: Set<number>
+  readonly rows: Set<number>
+}
+
+const untold = (columns: Int32Array, rows: Int32Array): Untold => ({
+  columns: new Set(columns),
+  rows: new Set(rows),
+})
+const isTold = ({ columns, rows }: Untold) => columns.size === 0 && rows.size === 0

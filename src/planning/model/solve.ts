@@ -125,8 +125,8 @@ export function readSolution(
 ): Solution {
   const withNumber = <Item extends { readonly column: number }>(items: readonly Item[]) =>
     items
+      .filter(({ column }) => columnValue[column]! > NEGLIGIBLE)
       .map(item => ({ ...item, number: columnValue[item.column]! }))
-      .filter(({ number }) => number > NEGLIGIBLE)
   const duals: (RowAbout & { dual: number })[] = []
   rowDual.forEach((dual, row) => {
     if (Math.abs(dual) <= NEGLIGIBLE) return

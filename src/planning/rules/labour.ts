@@ -37,10 +37,22 @@ export function crewsOf(season: Season): Crew[] {
 export function skillsOf(season: Season): readonly Skill[] {
   const skills = new Set<Skill>()
   for (const batch of season.batches) for (const { skill } of batch.labour) skills.add(skill)
-  for (const way of season.ways)
-    for (const course of way.courses) for (const { skill } of course.labour) skills.add(skill)
+  for (const skill of skillsOfWays(season.ways)) skills.add(skill)
   return [...skills].sort()
 }
+
+/** Parts of a season have the same ways, and each is built for itself. */
+function skillsOfWays(ways: Season['ways']): ReadonlySet<Skill> {
+  let skills = skillsOfSeason.get(ways)
+  if (!skills) {
+    skills = new Set(
+      ways.flatMap(({ courses }) => courses.flatMap(({ labour }) => labour.map(({ skill }) => skill))),
+    )
+    skillsOfSeason.set(ways, skills)
+  }
+  return skills
+}
+const skillsOfSeason = new WeakMap<Season['ways'], ReadonlySet<Skill>>()
 
 /**
  * One person's hour is spent once. For every set of skills T and every week, the work that needs a skill of T is no
@@ -136,6 +148,9 @@ function labourCapacity(
     sets.map(set => [set, Float64Array.from({ length: weeks }, (_, week) => freeInWeek(set, week))]),
   )
   const freeMinutes = (set: number, week: number) => free.get(set)![week]!
+  const isNeverShort = Array.from({ length: weeks }, (_, week) =>
+    sets.every(set => freeMinutes(set, week) >= 0),
+  )
   const row = (set: number, week: number) => {
     const entries = rowEntries()
     for (const { column, skill, from, minutes } of works())
@@ -171,6 +186,7 @@ function labourCapacity(
       const load = loadOf(columnValue)
       const rows = []
       for (let week = 0; week < weeks; week++) {
+        if (isNeverShort[week] && load.every(minutes => minutes[week] === 0)) continue
         let worst = -1
         let most = tolerance
         for (const set of sets) {

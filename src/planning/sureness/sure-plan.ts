@@ -110,7 +110,8 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     tell: (round, worst) => tell?.('whole numbers', round, worst),
   })
   solver.withMargins(margins)
-  const relaxedPlan = sentInTheirDates(season, joined.atTrueCosts(isStopped))
+  joined.done()
+  const relaxedPlan = sentInTheirDates(season, solver.solve(isStopped))
   const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought)
   return {
     margins,

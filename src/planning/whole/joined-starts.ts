@@ -14,8 +14,8 @@ const LEAST_COST = 0.05
 export interface JoinedStarts {
   /** Solved with what a batch is worth laid upon its plants. */
   solve(isStopped?: () => boolean): Solution
-  /** Solved at true costs: the bound, and the worth of what limits. */
-  atTrueCosts(isStopped?: () => boolean): Solution
+  /** From here on the solver solves at true costs again: the bound, and the worth of what limits. */
+  done(): void
 }
 
 /**
@@ -59,9 +59,6 @@ export function joinedStarts({ model, ...solver }: SeasonSolver): JoinedStarts {
       if (solution.outcome === 'optimal') lay(solution)
       return solution
     },
-    atTrueCosts(isStopped) {
-      solver.setColumnCosts(indices, trueCosts)
-      return solver.solve(isStopped)
-    },
+    done: () => solver.setColumnCosts(indices, trueCosts),
   }
 }

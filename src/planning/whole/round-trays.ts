@@ -61,8 +61,8 @@ export async function roundTrays(
     const stays = kept && batchesOf(model, kept)
     if (stays) solver.setColumnBounds(begunColumns(model), stays, new Float64Array(stays.length).fill(1))
     const free = joinedFirst(solver, isStopped)
-    const begun = stays ? begunBeside(model, solver, free, stays) : fixBegun(model, solver, free)
-    const rounded = fixTrays(model, solver, solver.solve(isStopped), begun)
+    const first = stays ? begunBeside(model, solver, free, stays) : fixBegun(model, solver, free)
+    const rounded = fixTrays(model, solver, first)
     const better = await proveWhole(model, solver.addedRows(), rounded, {
       proveSeconds,
       ...(isStopped && { isStopped }),
@@ -95,7 +95,7 @@ export async function roundAgain(
     const free = solver.solve(isStopped)
     if (free.outcome !== 'optimal' || buysOther(free, last)) return null
     if (lackingIn(margins, free).some((number, o) => number > last.lacking[o]! + UNSERVED)) return null
-    return { model, solution: fixTrays(model, solver, free, begun), free }
+    return { model, solution: fixTrays(model, solver, { begun, solution: free }), free }
   } finally {
     solver.dispose()
   }
@@ -127,39 +127,52 @@ function joinedFirst(solver: SeasonSolver, isStopped: (() => boolean) | undefine
   const joined = joinedStarts(solver)
   let solution = joined.solve(isStopped)
   for (let solve = 1; solve < JOINING_SOLVES; solve++) solution = joined.solve(isStopped)
-  joined.atTrueCosts(isStopped)
+  joined.done()
   return solution
+}
+
+/** A yes (1) or no for each batch, and the solution with it. */
+interface Begun {
+  readonly begun: Float64Array
+  readonly solution: Solution
 }
 
 /**
  * Yes or no for each batch. Batches that are small beside the largest of their kind are dropped as well, as long as the
  * plan then costs next to nothing more.
  */
-function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Float64Array {
+function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Begun {
   let begun = begunAtLeast(model, free, 0)
   bindBegun(model, solver, begun)
-  const before = solver.solve().objective
+  let best = solver.solve()
+  const most = best.objective * (1 + NEXT_TO_NOTHING)
   for (const smallest of SMALL_BESIDE_LARGEST) {
     const fewer = begunAtLeast(model, free, smallest)
     if (fewer.every((is, s) => is === begun[s])) continue
     bindBegun(model, solver, fewer)
-    const { outcome, objective } = solver.solve()
-    if (outcome !== 'optimal' || objective > before * (1 + NEXT_TO_NOTHING)) continue
+    const solution = solver.solve()
+    if (solution.outcome !== 'optimal' || solution.objective > most) continue
     begun = fewer
+    best = solution
     break
   }
   bindBegun(model, solver, begun)
-  return withoutDearBatches(model, solver, begun)
+  return withoutDearBatches(model, solver, begun, best)
 }
 
 /**
  * The smallest batches are left out one by one, each where the plan is cheaper without it: its plants are then begun with
  * its neighbours, and its work and what a batch fewer is worth are saved.
  */
-function withoutDearBatches(model: SeasonModel, solver: SeasonSolver, begun: Float64Array): Float64Array {
+function withoutDearBatches(
+  model: SeasonModel,
+  solver: SeasonSolver,
+  begun: Float64Array,
+  withAll: Solution,
+): Begun {
   const { season, wholeStarts } = model
   const fewer = Float64Array.from(begun)
-  let best = solver.solve()
+  let best = withAll
   const stands = new Set(standingStarts(season).map(({ way, week }) => way * season.weeks + week))
   const sizeOf = (s: number) => best.columnValue[wholeStarts[s]!.column]!
   const smallest = wholeStarts
@@ -175,19 +188,14 @@ function withoutDearBatches(model: SeasonModel, solver: SeasonSolver, begun: Flo
       best = without
     } else solver.setColumnBounds(column, Float64Array.of(1), Float64Array.of(1))
   }
-  return fewer
+  return { begun: fewer, solution: best }
 }
 
 /** The batches that stay, and those that must come to them. */
-function begunBeside(
-  model: SeasonModel,
-  solver: SeasonSolver,
-  free: Solution,
-  stays: Float64Array,
-): Float64Array {
+function begunBeside(model: SeasonModel, solver: SeasonSolver, free: Solution, stays: Float64Array): Begun {
   const begun = begunAtLeast(model, free, SMALL_BESIDE_LARGEST[0]!).map((is, s) => Math.max(is, stays[s]!))
   bindBegun(model, solver, begun)
-  return begun
+  return { begun, solution: solver.solve() }
 }
 
 /** 1 for each start of the model that is one of these. */
@@ -223,7 +231,7 @@ function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: n
   })
 }
 
-function fixTrays(model: SeasonModel, solver: SeasonSolver, first: Solution, begun: Float64Array): Solution {
+function fixTrays(model: SeasonModel, solver: SeasonSolver, { begun, solution: first }: Begun): Solution {
   const { wholeStarts } = model
   const fixed = begun.map(isBegun => (isBegun === 0 ? 0 : -1))
   let solution = first
