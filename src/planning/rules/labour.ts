@@ -118,6 +118,11 @@ function labourCapacity(
   const living = minutesOf(season.batches.flatMap(batch => batch.labour))
   const taken = minutesOf(season.taken?.labour ?? [])
   const sets = setsThatMatter(skills.length, bitsOf)
+  const members = sets.map(set => ({
+    set,
+    skillsIn: skills.flatMap((_, s) => (set & (1 << s) ? [s] : [])),
+    crewsIn: crews.flatMap((_, c) => (bitsOf[c]! & set ? [c] : [])),
+  }))
   let workOf: readonly WorkOf[] | undefined
   const works = () => {
     workOf ??= workOfColumns(draft, index)
@@ -189,13 +194,14 @@ function labourCapacity(
         if (isNeverShort[week] && load.every(minutes => minutes[week] === 0)) continue
         let worst = -1
         let most = tolerance
-        for (const set of sets) {
+        const worked = crews.map((_, c) => {
+          const column = overtime[c]![week]!
+          return column >= 0 ? columnValue[column]! : 0
+        })
+        for (const { set, skillsIn, crewsIn } of members) {
           let over = -freeMinutes(set, week)
-          for (let s = 0; s < skills.length; s++) if (set & (1 << s)) over += load[s]![week]!
-          crews.forEach((_, c) => {
-            const column = overtime[c]![week]!
-            if (bitsOf[c]! & set && column >= 0) over -= columnValue[column]!
-          })
+          for (const s of skillsIn) over += load[s]![week]!
+          for (const c of crewsIn) over -= worked[c]!
           if (over > most) {
             worst = set
             most = over

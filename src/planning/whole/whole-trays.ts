@@ -63,7 +63,10 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
     for (const [p, part] of parts.entries()) {
       const own = ofOrders(part, margins)
       const last = rounded[p]
-      if (last && isSame(last.margins, own)) continue
+      if (last && isSame(last.margins, own)) {
+        onPart?.(last)
+        continue
+      }
       const rest = now.filter((_, other) => other !== p)
       const room = besideTheRest(
         part.season,
