@@ -5,6 +5,7 @@ import { inventedNursery } from '../fixtures/invented-nursery.ts'
 import { MONDAY } from '../fixtures/small-nursery.ts'
 import { readSeason } from '../reading/read-season.ts'
 import type { SeasonStart } from '../season.ts'
+import { componentsOf } from './components.ts'
 import { runsSharedWith, takeRuns } from './shared-runs.ts'
 import { byComponent } from './simulate-by-component.ts'
 
@@ -16,6 +17,8 @@ const starts: SeasonStart[] = season.ways.flatMap((way, w) => {
   const week = way.open.indexOf(1)
   return week < 0 ? [] : [{ way: w, week: way.kind < 6 ? week : Math.min(week + 30, 60), number: 120 + w }]
 })
+const everyOther = componentsOf(season).flatMap((kinds, part) => (part % 2 === 0 ? kinds : []))
+const half = starts.filter(({ way }) => everyOther.includes(season.ways[way]!.kind))
 const channels = Array.from({ length: 2 }, () => new MessageChannel())
 let answered = 0
 for (const { port1, port2 } of channels) {
@@ -41,7 +44,7 @@ test('whoever runs the parts of a season, what comes of them is the same', async
       runsSharedWith(() => lines),
     )
     // What is begun before it is asked for is run at the other end; the rest, whoever comes first.
-    shared.begin(starts.slice(0, 40), [], 64)
+    shared.begin(half, [], 64)
     await once(lines[0]!, 'message')
     const together = await shared.run(starts, [], 64)
     expect(answered).toBeGreaterThan(0)
