@@ -176,7 +176,7 @@ export function AskForm({
           least={0.3}
           most={40}
           step={0.5}
-          isOptional
+          ifEmpty={t('whichTree.noLimit')}
           onSay={heightAtMostMetres => say({ heightAtMostMetres })}
         />
       </fieldset>
@@ -195,7 +195,7 @@ export function AskForm({
           value={question.firstFruitWithinYears}
           least={0.5}
           most={40}
-          isOptional
+          ifEmpty={t('whichTree.noLimit')}
           onSay={firstFruitWithinYears => say({ firstFruitWithinYears })}
         />
         <Tick isOn={question.wouldRework} onTick={wouldRework => say({ wouldRework })}>
@@ -222,7 +222,7 @@ export function AskForm({
           least={0}
           most={100_000_000}
           step={50}
-          isOptional
+          ifEmpty={t('whichTree.noLimit')}
           onSay={spendAtMost => say({ spendAtMost })}
         />
         <NumberAsked

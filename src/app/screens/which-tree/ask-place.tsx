@@ -59,7 +59,7 @@ export function AskPlace({
     label: string,
     value: number | null,
     onSay: (value: number | null) => void,
-    isOptional = false,
+    ifEmpty?: string,
   ) => (
     <NumberAsked
       label={label}
@@ -67,7 +67,7 @@ export function AskPlace({
       value={value}
       least={-60}
       most={50}
-      isOptional={isOptional}
+      {...(ifEmpty === undefined ? {} : { ifEmpty })}
       onSay={onSay}
     />
   )
@@ -102,7 +102,7 @@ export function AskPlace({
             t('whichTree.coldestTen', { unit: degrees.unit }),
             climate.coldestInTenYearsCelsius,
             value => onAsk({ ...climate, coldestInTenYearsCelsius: value }),
-            true,
+            t('whichTree.notKnown'),
           )}
         </>
       )}

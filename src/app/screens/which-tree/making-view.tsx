@@ -100,7 +100,7 @@ export function MakingView({
                       </span>
                     </th>
                     {columns.map(column => (
-                      <td key={column}>
+                      <td key={column} data-name={t(`whichTree.making.${column}`, { unit: format.areaUnit })}>
                         {cells[column]}
                         {column === 'through' && (
                           <small>{format.shareRange(one.through.low, one.through.high)}</small>

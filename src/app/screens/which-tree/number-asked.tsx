@@ -21,7 +21,7 @@ export function NumberAsked({
   most,
   step = 1,
   shown = plain,
-  isOptional = false,
+  ifEmpty,
   onSay,
 }: {
   readonly label: string
@@ -31,7 +31,8 @@ export function NumberAsked({
   /** Of the arrow keys, as shown. */
   readonly step?: number
   readonly shown?: Shown
-  readonly isOptional?: boolean
+  /** What it means to leave it empty; without it a number is needed. */
+  readonly ifEmpty?: string
   readonly onSay: (value: number | null) => void
 }) {
   const { t } = useTranslation()
@@ -46,7 +47,7 @@ export function NumberAsked({
   }, [own, value, shown])
 
   const wrongOf = (said: string): string | undefined => {
-    if (said.trim() === '') return isOptional ? undefined : t('whichTree.needNumber')
+    if (said.trim() === '') return ifEmpty === undefined ? t('whichTree.needNumber') : undefined
     const given = read(said)
     if (!Number.isFinite(given)) return t('whichTree.needNumber')
     return given < lowest || given > highest
@@ -62,7 +63,7 @@ export function NumberAsked({
         type="text"
         inputMode="decimal"
         value={text}
-        placeholder={isOptional ? t('whichTree.optional') : undefined}
+        placeholder={ifEmpty}
         aria-invalid={wrong !== undefined}
         aria-describedby={wrong === undefined ? undefined : `${id}-wrong`}
         onChange={event => {

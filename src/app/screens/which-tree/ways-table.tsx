@@ -164,9 +164,8 @@ export function WaysTable({
                     const [text, likely] = row[column]
                     const isBest = best[column]?.has(way.id) === true && beaten === undefined
                     return (
-                      <td key={column} className={isBest ? 'best' : undefined}>
-                        {text}
-                        {isBest && <span className="tag">{t('whichTree.best')}</span>}
+                      <td key={column} data-name={heads[column]} className={isBest ? 'best' : undefined}>
+                        {text} {isBest && <span className="tag">{t('whichTree.best')}</span>}
                         {likely !== undefined && <small>{likely}</small>}
                       </td>
                     )
