@@ -1,3 +1,4 @@
+import type { BatchId } from '../../trade/index.ts'
 import type { OrderForecast, Rung } from '../plan.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
 import type { CourseStep } from '../season.ts'
@@ -9,12 +10,13 @@ type Ladder = OrderForecast['ladders'][number]
 /**
  * The count-back of an order, one ladder for each start or batch that goes into it: started → alive after each step →
  * finished for this order → wanted. Numbers are this order's part of the batch.
+ * @param matches those of this order
  */
 export function laddersOf(planned: Planned, matches: readonly Match[], order: number): Ladder[] {
   const { season, starts } = planned
   const parts = new Map<string, { first: Match; number: number }>()
   for (const match of matches) {
-    if (match.taker.what !== 'order' || match.taker.order !== order || match.maker.what === 'bought') continue
+    if (match.maker.what === 'bought') continue
     const key = match.maker.what === 'batch' ? `batch ${match.maker.batch}` : `start ${match.maker.start}`
     const part = parts.get(key)
     if (part) part.number += match.number
@@ -56,7 +58,8 @@ export function laddersOf(planned: Planned, matches: readonly Match[], order: nu
 }
 
 function protocolOf({ nursery }: Planned, id: string): Ladder['protocol'] {
-  for (const batch of nursery.batches.values()) if (batch.id === id) return batch.protocol
+  const batch = nursery.batches.get(id as BatchId)
+  if (batch) return batch.protocol
   throw new RangeError(`laddersOf: batch must be one of the nursery's, got ${id}`)
 }
 

@@ -12,6 +12,14 @@ const AS_ASKED = 0.015
 export function orderForecasts(planned: Planned, matches: readonly Match[]): OrderForecast[] {
   const { season, nursery, outcomes, solution } = planned
   const before = nursery.acceptedPlan?.chances ?? {}
+  const own: Match[][] = season.orders.map(() => [])
+  const takersOf = season.kinds.map(() => new Set<number>())
+  for (const match of matches) {
+    const { taker, kind } = match
+    if (taker.what !== 'order') continue
+    own[taker.order]!.push(match)
+    takersOf[kind]!.add(taker.order)
+  }
   return season.orders.map((order, o) => {
     const state = nursery.orders.get(order.id)
     const outcome = outcomes[o]!
@@ -29,19 +37,24 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
       highByDue: outcome.highByDue,
       late: outcome.late,
       short: Math.max(0, outcome.short),
-      why: whyOf(planned, matches, o, solution.short[o]!),
-      ladders: laddersOf(planned, matches, o),
+      why: whyOf(planned, own[o]!, kind => takersOf[kind]!.size > 1, o, solution.short[o]!),
+      ladders: laddersOf(planned, own[o]!, o),
     }
   })
 }
 
 /** Why it is surer or less sure than asked. */
-function whyOf(planned: Planned, matches: readonly Match[], o: number, short: number): string[] {
+function whyOf(
+  planned: Planned,
+  made: readonly Match[],
+  isShared: (kind: number) => boolean,
+  o: number,
+  short: number,
+): string[] {
   const { season, outcomes, margins, solution } = planned
   const order = season.orders[o]!
   const { chance } = outcomes[o]!
   if (Math.abs(chance - order.sure) <= AS_ASKED) return []
-  const made = matches.filter(({ taker }) => taker.what === 'order' && taker.order === o)
   if (chance < order.sure) {
     const reasons: string[] = []
     if (short > 0.5)
@@ -63,15 +76,14 @@ function whyOf(planned: Planned, matches: readonly Match[], o: number, short: nu
   }
   const fromStock = made.every(({ maker, readyWeek }) => maker.what === 'batch' && readyWeek === 0)
   if (made.length > 0 && fromStock) return ['It is filled from trees that are finished already.']
-  const shared = made.some(({ kind }) =>
-    matches.some(other => other.kind === kind && other.taker.what === 'order' && other.taker.order !== o),
-  )
-  const trays = planned.starts.filter((start, s) =>
-    made.some(({ maker }) => maker.what === 'start' && maker.start === s && season.ways[start.way]!.tray > 1),
+  const inTrays = made.some(
+    ({ maker }) => maker.what === 'start' && season.ways[planned.starts[maker.start]!.way]!.tray > 1,
   )
   return [
-    ...(shared ? ['Trees made for other orders of the same kind stand in for it.'] : []),
-    ...(trays.length > 0 ? ['Whole trays and the smallest batch make a little more than is asked.'] : []),
+    ...(made.some(({ kind }) => isShared(kind))
+      ? ['Trees made for other orders of the same kind stand in for it.']
+      : []),
+    ...(inTrays ? ['Whole trays and the smallest batch make a little more than is asked.'] : []),
   ]
 }
 

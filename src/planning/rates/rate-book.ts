@@ -123,19 +123,19 @@ function rateOf(
   yearShare: number,
   from: Pick<RateUsed, 'from' | 'basis' | 'sources' | 'batches'>,
 ): SurvivalRate {
-  const { alpha, beta } = betaFromLowTypicalHigh(low, typical, high)
-  return {
-    alpha,
-    beta,
-    yearShare,
-    used: {
+  const { alpha, beta, used } = remembered(ranges, `${low} ${typical} ${high}`, () => {
+    const { alpha, beta } = betaFromLowTypicalHigh(low, typical, high)
+    const used = {
       mean: alpha / (alpha + beta),
       low: betaQuantile(0.05, alpha, beta),
       high: betaQuantile(0.95, alpha, beta),
-      ...from,
-    },
-  }
+    }
+    return { alpha, beta, used }
+  })
+  return { alpha, beta, yearShare, used: { ...used, ...from } }
 }
+/** Found once each; a plan made again asks for the same. */
+const ranges = new Map<string, Beta & { readonly used: Pick<RateUsed, 'mean' | 'low' | 'high'> }>()
 
 /** The rate that counts teach, and where it comes from in words. */
 function learntRate(share: LearntShare, startMonth: number): SurvivalRate {
