@@ -36,4 +36,7 @@ test('many starts are rounded part by part, and all together fit into the nurser
   const others = (all: typeof starts) => all.filter(({ way }) => !part!.includes(season.ways[way]!.kind))
   expect(others(again.starts)).toEqual(others(starts))
   expect(again.starts).not.toEqual(starts)
+  // In the part itself no batch goes: each stays, with as many trays as are asked for now, and others may come beside it.
+  const batches = (all: typeof starts) => all.map(({ way, week }) => `${way} ${week}`)
+  expect(batches(again.starts)).toEqual(expect.arrayContaining(batches(starts)))
 })
