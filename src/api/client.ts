@@ -53,7 +53,7 @@ export const createClient = (base = '') => {
         },
       )
     }
-    return answer.json() as Promise<T>
+    return (answer.status === 204 ? undefined : answer.json()) as Promise<T>
   }
   const send = <T>(path: string, method: 'POST' | 'DELETE', body?: unknown): Promise<T> =>
     ask(path, {
@@ -119,6 +119,13 @@ export const createClient = (base = '') => {
       send<Reading>(`/exchange/read/${encodeURIComponent(reading)}`, 'POST', { mapping }),
     acceptReading: (reading: string, by: string | null) =>
       send<AcceptedReading>('/exchange/accept', 'POST', { reading, by }),
+    keepPicture: async (file: string, bytes: ArrayBuffer): Promise<void> => {
+      await ask(`/pictures/${file}`, {
+        method: 'PUT',
+        headers: { 'content-type': 'image/jpeg' },
+        body: bytes,
+      })
+    },
     putBack: (backup: Blob) =>
       ask<PutBack>('/restore', {
         method: 'POST',
@@ -132,6 +139,7 @@ export const createClient = (base = '') => {
       emptySheet: (file: string) => `${base}/api/exchange/sheets/${encodeURIComponent(file)}`,
       family: (what: 'batch' | 'mother', id: string, table: 'family.csv' | 'letters.csv' | 'nearby.csv') =>
         `${base}/api/lineage/${what}/${encodeURIComponent(id)}/${table}`,
+      picture: (file: string) => `${base}/api/pictures/${encodeURIComponent(file)}`,
       entries: `${base}/api/exchange/export`,
       backup: `${base}/api/backup`,
     },

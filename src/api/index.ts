@@ -19,6 +19,7 @@ export {
 export { HoldRow } from './hold-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'
 export { NeedsLook } from './look-shapes.ts'
+export { PictureFile, pictureFileOf } from './picture-file.ts'
 export { PlanHead, PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 export { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'

@@ -129,6 +129,8 @@ export const ShownEntry = z
     by: PersonId.nullable(),
     says: z.string(),
     kind: z.string(),
+    /** The file of its photograph. */
+    picture: z.string().nullable(),
     /** The instant at which it was made on its device, or arrived where that is not known; ISO 8601 in UTC. */
     made: z.string(),
     /** Who struck it, when and why; null where it counts. */

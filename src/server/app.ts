@@ -4,6 +4,7 @@ import { LogTrouble } from '../store/index.ts'
 import { entryRoutes } from './routes/entries.ts'
 import { eventRoutes } from './routes/events.ts'
 import { exchangeRoutes } from './routes/exchange.ts'
+import { pictureRoutes } from './routes/pictures.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
 import { recordRoutes } from './routes/record.ts'
@@ -52,6 +53,7 @@ export const createApp = (served: Served) => {
   entryRoutes(app, served)
   planRoutes(app, served)
   exchangeRoutes(app, served)
+  pictureRoutes(app, served)
 
   eventRoutes(app, served)
 

@@ -177,9 +177,10 @@ describe('opening', () => {
     db.close()
     expect(tables.map(({ sql }) => sql.replace(/\s+/g, ' '))).toEqual([
       'CREATE TABLE entries ( seq INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, received_at TEXT NOT NULL, line TEXT NOT NULL, hash TEXT NOT NULL ) STRICT',
+      'CREATE TABLE pictures ( file TEXT PRIMARY KEY, bytes BLOB NOT NULL ) STRICT',
       'CREATE TABLE remembered ( key TEXT PRIMARY KEY, json TEXT NOT NULL ) STRICT, WITHOUT ROWID',
     ])
-    expect(migrations.length).toBe(1)
+    expect(migrations.length).toBe(2)
   })
 })
 

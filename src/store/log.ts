@@ -40,6 +40,9 @@ export interface Log {
   readonly loadSnapshot: () => Snapshot | null
   readonly remember: (key: string, value: unknown) => void
   readonly recall: <T>(key: string) => T | undefined
+  /** Keeps a picture under its name; one that is there already stays. */
+  readonly keepPicture: (file: string, bytes: Uint8Array) => void
+  readonly picture: (file: string) => Uint8Array | undefined
   /** Copies the whole log into one new file, while others go on writing, and checks the copy. */
   readonly backup: (toFile: string) => Promise<void>
   readonly close: () => void
@@ -164,6 +167,12 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
       const row = db.all(queries.selectFrom('remembered').select('json').where('key', '=', key).compile())[0]
       return row && (JSON.parse(row.json) as T)
     },
+    keepPicture(file, bytes) {
+      const query = queries.insertInto('pictures').values({ file, bytes })
+      db.run(query.onConflict(conflict => conflict.doNothing()).compile())
+    },
+    picture: file =>
+      db.all(queries.selectFrom('pictures').select('bytes').where('file', '=', file).compile())[0]?.bytes,
     backup: async toFile => backUp(db, toFile),
     close() {
       if (!open) return

@@ -12,6 +12,8 @@ export interface LogTables {
   }
   /** Values that are no part of the record: how a spreadsheet's columns were mapped, the last plan. */
   remembered: { key: string; json: string }
+  /** Pictures that entries name, by the hash of their bytes. */
+  pictures: { file: string; bytes: Uint8Array }
 }
 
 export const queries = queriesOf<LogTables>()
@@ -35,6 +37,10 @@ export const migrations: readonly string[] = [
      key TEXT PRIMARY KEY,
      json TEXT NOT NULL
    ) STRICT, WITHOUT ROWID;`,
+  `CREATE TABLE pictures (
+     file TEXT PRIMARY KEY,
+     bytes BLOB NOT NULL
+   ) STRICT;`,
 ]
 
 /** Says whether the file is a log that this version can read, and how many migrations it has. */

@@ -25,6 +25,7 @@ import {
   WorkList,
 } from '../shapes.ts'
 import { exchangeRoutes } from './exchange.ts'
+import { pictureRoutes } from './pictures.ts'
 import { promiseRoutes } from './promise.ts'
 import { recordRoutes } from './record.ts'
 
@@ -45,6 +46,7 @@ const AskedWeek = Week.optional()
 export const routes = {
   ...exchangeRoutes,
   ...promiseRoutes,
+  ...pictureRoutes,
   ...recordRoutes,
   nursery: get(
     '/api/nursery',

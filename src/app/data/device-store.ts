@@ -11,6 +11,8 @@ export interface KeptView {
 interface DeviceSchema extends DBSchema {
   /** Entries made here that the server has not confirmed, in the order in which they were made. */
   outbox: { key: number; value: Waiting }
+  /** Photographs taken here that the server does not have, by their names. */
+  pictures: { key: string; value: ArrayBuffer }
   /** The last answer to every question, by the question. */
   answers: { key: string; value: KeptView; indexes: { at: number } }
 }
@@ -21,6 +23,7 @@ const device = (): Promise<IDBPDatabase<DeviceSchema>> => {
   opened ??= openDB<DeviceSchema>('budstick', 2, {
     upgrade: (database, before) => {
       if (before < 1) database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
+      database.createObjectStore('pictures')
       database.createObjectStore('answers').createIndex('at', 'at')
     },
   })
@@ -43,6 +46,16 @@ export const outboxStore = {
     for (const place of places) writing.store.delete(place)
     await writing.done
   },
+}
+
+export const pictureStore = {
+  add: async (file: string, bytes: ArrayBuffer): Promise<void> => {
+    const writing = (await device()).transaction('pictures', 'readwrite', { durability: 'strict' })
+    void writing.store.put(bytes, file)
+    await writing.done
+  },
+  get: async (file: string): Promise<ArrayBuffer | undefined> => (await device()).get('pictures', file),
+  remove: async (file: string): Promise<void> => (await device()).delete('pictures', file),
 }
 
 export const keptViews = {

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { ShownEntry } from '../../api/index.ts'
+import { client } from '../data/client.ts'
 import { strike } from '../data/say.ts'
 import { deviceDay } from '../data/today.ts'
 import { useNames } from '../data/use-names.tsx'
@@ -28,6 +29,16 @@ export function EntryList({ entries }: { readonly entries: readonly ShownEntry[]
           <li key={entry.id} data-struck={entry.struck !== null}>
             <div>
               <p>{entry.struck ? <s>{entry.says}</s> : entry.says}</p>
+              {entry.picture !== null && (
+                <a href={client.downloads.picture(entry.picture)} target="_blank" rel="noreferrer">
+                  <img
+                    className="photo"
+                    src={client.downloads.picture(entry.picture)}
+                    alt={entry.says}
+                    loading="lazy"
+                  />
+                </a>
+              )}
               <p className="soft small">
                 {t('batch.entryMeta', {
                   day: format.fullDay(entry.on),

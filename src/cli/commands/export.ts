@@ -5,10 +5,11 @@ import { foldEntries } from '../../record/index.ts'
 import { type Command, Trouble } from '../command.ts'
 import { dataFlag, existingLog } from '../data-folder.ts'
 import { saveNew } from '../files.ts'
+import { PICTURES, picturesOf } from '../pictures.ts'
 
 export const exportRecord: Command = {
   name: 'export',
-  says: 'Writes the whole record into a folder: entries as JSON lines, tables as CSV, and what each holds.',
+  says: 'Writes the whole record into a folder: entries as JSON lines, tables as CSV, photographs, and what each holds.',
   takes: ['FOLDER'],
   flags: [dataFlag],
   examples: ['budstick export ./nursery-2026'],
@@ -22,6 +23,10 @@ export const exportRecord: Command = {
       mkdirSync(folder, { recursive: true })
       for (const name of packageFiles(nursery))
         saveNew(join(folder, name), packageFile(name, nursery, entries, created) ?? '')
+      for (const [file, bytes] of picturesOf(log, entries)) {
+        mkdirSync(join(folder, PICTURES), { recursive: true })
+        saveNew(join(folder, PICTURES, file), bytes)
+      }
       process.stderr.write(`${entries.length} entries and their tables written into ${resolve(folder)}.\n`)
     } finally {
       log.close()

@@ -4,6 +4,7 @@ import { ENTRIES_FILE, readEntryLines } from '../../exchange/index.ts'
 import { openLog } from '../../store/index.ts'
 import { type Command, Trouble } from '../command.ts'
 import { dataFlag, dataFolder } from '../data-folder.ts'
+import { takePictures } from '../pictures.ts'
 
 const WRONG_SHOWN = 20
 
@@ -26,6 +27,7 @@ export const importRecord: Command = {
       )
     const log = await openLog(dataFolder(flags))
     try {
+      takePictures(log, entries, folder)
       const { accepted, known, conflicting } = log.append(entries, new Date().toISOString())
       process.stderr.write(`${accepted.length} entries taken in, ${known.length} were there already.\n`)
       if (conflicting.length > 0)

@@ -25,6 +25,7 @@ export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntr
     by: entry.by,
     kind: entry.body.kind,
     says: entryText(entry.body, nursery),
+    picture: 'file' in entry.body ? String(entry.body.file) : null,
     made: madeAt(entry),
     struck: struck ? { on: struck.on, by: memory.entry(struck.by)?.by ?? null, why: struck.why } : null,
   }

@@ -2,8 +2,12 @@ import { useSyncExternalStore } from 'react'
 import { client } from '../client.ts'
 import { outboxStore } from '../device-store.ts'
 import { createOutbox, type OutboxState } from './outbox.ts'
+import { sendPictures } from './send-pictures.ts'
 
-export const outbox = createOutbox(outboxStore, client.pushEntries)
+export const outbox = createOutbox(outboxStore, async entries => {
+  await sendPictures(entries)
+  return client.pushEntries(entries)
+})
 
 export const useOutbox = (): OutboxState => useSyncExternalStore(outbox.onChange, outbox.state)
 

@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { EntryList } from '../../parts/entry-list.tsx'
+import { AddPhoto } from './add-photo.tsx'
 import type { Asking } from './asking.ts'
 
 /** All that was said of a batch; or only what stands behind one of its numbers. */
@@ -26,6 +27,7 @@ export function BatchEntries({
             {t('batch.allEntries')}
           </Button>
         )}
+        <AddPhoto batch={view.row.id} name={view.row.name} />
       </div>
       <EntryList entries={shown} />
     </section>
