@@ -1,4 +1,4 @@
-/** Runs `appending-child.ts` in a process of its own, for tests. */
+/** Runs `appending-child.ts` or `keeping-child.ts` in a process of its own, for tests. */
 import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync } from 'node:fs'
 import { join } from 'node:path'
@@ -6,12 +6,12 @@ import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 
 /** One file with everything but the database, so that a process starts in a few hundredths of a second. */
-export async function bundleChild(): Promise<string> {
+export async function bundleChild(name = 'appending-child'): Promise<string> {
   const cache = fileURLToPath(new URL('../../.cache', import.meta.url))
   mkdirSync(cache, { recursive: true })
-  const outfile = join(mkdtempSync(join(cache, 'appending-child-')), 'child.mjs')
+  const outfile = join(mkdtempSync(join(cache, `${name}-`)), 'child.mjs')
   await build({
-    entryPoints: [fileURLToPath(new URL('appending-child.ts', import.meta.url))],
+    entryPoints: [fileURLToPath(new URL(`${name}.ts`, import.meta.url))],
     outfile,
     bundle: true,
     minify: true,

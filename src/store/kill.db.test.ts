@@ -1,19 +1,23 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, rmSync, watch } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { foldEntries } from '../record/index.ts'
 import { seededRandom } from '../science/index.ts'
 import { bundleChild, linesOf, startChild } from './child-process.ts'
 import { openLog } from './log.ts'
+import { toldEntry } from './told-entry.ts'
 
 let bundle: string
-const folders = ['a', 'b'].map(name => mkdtempSync(join(tmpdir(), `killed-${name}-`)))
+let keeping: string
+const folders = ['a', 'b', 'kept'].map(name => mkdtempSync(join(tmpdir(), `killed-${name}-`)))
 
 beforeAll(async () => {
   bundle = await bundleChild()
+  keeping = await bundleChild('keeping-child')
 })
 afterAll(() => {
-  rmSync(dirname(bundle), { recursive: true, force: true })
+  for (const made of [bundle, keeping]) rmSync(dirname(made), { recursive: true, force: true })
   for (const folder of folders) rmSync(folder, { recursive: true, force: true })
 })
 
@@ -52,7 +56,7 @@ async function killOften(
 test('every entry acknowledged before one of 200 kills at random moments is there once, and the chain is unbroken', {
   timeout: 300_000,
 }, async () => {
-  const results = await Promise.all(folders.map((folder, i) => killOften(folder, i + 1)))
+  const results = await Promise.all(folders.slice(0, 2).map((folder, i) => killOften(folder, i + 1)))
   for (const [i, { acknowledged, troubles }] of results.entries()) {
     expect(troubles).toEqual([])
     expect(acknowledged.length).toBeGreaterThan(killsInEachFolder)
@@ -64,5 +68,34 @@ test('every entry acknowledged before one of 200 kills at random moments is ther
     expect(acknowledged.filter(id => !found.has(id))).toEqual([])
     expect(log.verify()).toMatchObject({ ok: true, entries: there.length })
     log.close()
+  }
+})
+
+test('a state that was being kept at a kill is the one before or the new one, whole', {
+  timeout: 300_000,
+}, async () => {
+  const folder = folders[2]!
+  const log = await openLog(folder)
+  const entries = Array.from({ length: 4_000 }, (_, i) => toldEntry(1, i))
+  log.append(entries, '2026-05-04T06:30:00.000Z')
+  const state = foldEntries(entries)
+  log.saveSnapshot(entries.length, state)
+  log.close()
+
+  const half = join(folder, 'nursery.snapshot.half')
+  // Killed as soon as a state is seen to be written, until some kills were quick enough.
+  for (let met = 0, kills = 0; met < 3; kills++) {
+    expect(kills, 'kills that met no writing').toBeLessThan(200)
+    const child = startChild(keeping, folder, kills)
+    const watching = watch(folder, (_, name) => {
+      if (name?.endsWith('.half')) child.kill('SIGKILL')
+    })
+    await linesOf(child)
+    watching.close()
+    if (existsSync(half)) met += 1
+    rmSync(half, { force: true })
+    const again = await openLog(folder)
+    expect(again.loadSnapshot()?.nursery).toEqual(state)
+    again.close()
   }
 })
