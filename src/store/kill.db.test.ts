@@ -88,7 +88,7 @@ test('a state that was being kept at a kill is the one before or the new one, wh
     expect(kills, 'kills that met no writing').toBeLessThan(200)
     const child = startChild(keeping, folder, kills)
     const watching = watch(folder, (_, name) => {
-      if (name?.endsWith('.half')) child.kill('SIGKILL')
+      if (name?.startsWith('nursery.snapshot')) child.kill('SIGKILL')
     })
     await linesOf(child)
     watching.close()
