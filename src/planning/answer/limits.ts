@@ -1,6 +1,6 @@
 import type { RowAbout } from '../model/season-model.ts'
 import type { Limit } from '../plan.ts'
-import { skillsOf } from '../rules/labour.ts'
+import { skillsOf } from '../reading/skills.ts'
 import type { Season } from '../season.ts'
 import { type Planned, weekName, weeksSaid } from './planned.ts'
 

@@ -1,6 +1,6 @@
 import { NEGLIGIBLE } from '../model/solve.ts'
 import type { OrderForecast } from '../plan.ts'
-import { skillsOf } from '../rules/labour.ts'
+import { skillsOf } from '../reading/skills.ts'
 import { courseOf } from '../rules/season-draft.ts'
 import type { News } from './news.ts'
 import type { Planned } from './planned.ts'

@@ -1,5 +1,6 @@
 import type { Skill } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
+import { skillsOf } from '../reading/skills.ts'
 import type { Season } from '../season.ts'
 import { type Capacity, rowEntries, type Taken } from './capacity.ts'
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
@@ -32,27 +33,6 @@ export function crewsOf(season: Season): Crew[] {
       }
     })
 }
-
-/** The skills that any work asks for, in the order of the rows. */
-export function skillsOf(season: Season): readonly Skill[] {
-  const skills = new Set<Skill>()
-  for (const batch of season.batches) for (const { skill } of batch.labour) skills.add(skill)
-  for (const skill of skillsOfWays(season.ways)) skills.add(skill)
-  return [...skills].sort()
-}
-
-/** Parts of a season have the same ways, and each is built for itself. */
-function skillsOfWays(ways: Season['ways']): ReadonlySet<Skill> {
-  let skills = skillsOfSeason.get(ways)
-  if (!skills) {
-    skills = new Set(
-      ways.flatMap(({ courses }) => courses.flatMap(({ labour }) => labour.map(({ skill }) => skill))),
-    )
-    skillsOfSeason.set(ways, skills)
-  }
-  return skills
-}
-const skillsOfSeason = new WeakMap<Season['ways'], ReadonlySet<Skill>>()
 
 /**
  * One person's hour is spent once. For every set of skills T and every week, the work that needs a skill of T is no

@@ -1,5 +1,6 @@
 import type { Skill } from '../../trade/index.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
+import { skillsOf } from '../reading/skills.ts'
 import type { Course, Season } from '../season.ts'
 import type { Run, StockLine } from './runs.ts'
 
@@ -14,14 +15,6 @@ export interface Loads {
   /** A run that began with `number`; `alive[j]` is the share alive when step j begins, and at last what is finished. */
   addRun(run: Run, number: number, alive: Float64Array, days: number): void
   addFinished(line: number, week: number, number: number): void
-}
-
-export const skillsOf = (season: Season): Skill[] => {
-  const skills = new Set<Skill>()
-  for (const way of season.ways)
-    for (const course of way.courses) for (const { skill } of course.labour) skills.add(skill)
-  for (const batch of season.batches) for (const { skill } of batch.labour) skills.add(skill)
-  return [...skills].sort()
 }
 
 export function noLoads(season: Season, lines: readonly StockLine[]): Loads {

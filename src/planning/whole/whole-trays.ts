@@ -60,6 +60,8 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
     const now = parts.map(
       (part, p) => rounded[p] ?? ofPart(part, margins, { model, solution: relaxed, free: relaxed }),
     )
+    const taken = noneTaken()
+    for (const part of now) taken.add(part.taken)
     for (const [p, part] of parts.entries()) {
       const own = ofOrders(part, margins)
       const last = rounded[p]
@@ -67,11 +69,11 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
         onPart?.(last)
         continue
       }
-      const rest = now.filter((_, other) => other !== p)
+      taken.add(now[p]!.taken, -1)
       const room = besideTheRest(
         part.season,
-        together(rest),
-        rest.flatMap(({ starts }) => starts),
+        taken.andLittleMore(),
+        now.flatMap(({ starts }, other) => (other === p ? [] : starts)),
       )
       const seen = ofKinds(season, part, relaxed).starts
       const found =
@@ -85,6 +87,7 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
           isStopped,
         }))
       now[p] = rounding(part, own, found)
+      taken.add(now[p].taken)
       onPart?.(found.solution)
     }
     return now
@@ -170,22 +173,28 @@ const takenBy = ({ capacities }: SeasonModel, columnValue: Float64Array): Taken 
   return { area: taken.flatMap(({ area }) => area), labour: taken.flatMap(({ labour }) => labour) }
 }
 
-/** What several parts take, added up, and a little more. */
-function together(parts: readonly Rounded[]): Taken {
+/** What several parts take, added up. */
+function noneTaken() {
   const area = new Map<number, Float64Array>()
   const labour = new Map<Taken['labour'][number]['skill'], Float64Array>()
-  for (const { taken } of parts) {
-    for (const { place, squareMetres } of taken.area) area.set(place, added(area.get(place), squareMetres))
-    for (const { skill, minutes } of taken.labour) labour.set(skill, added(labour.get(skill), minutes))
+  const addTo = <Key>(sums: Map<Key, Float64Array>, key: Key, more: Float64Array, times: number) => {
+    const sum = sums.get(key) ?? new Float64Array(more.length)
+    sums.set(key, sum)
+    more.forEach((each, week) => {
+      sum[week]! += times * each
+    })
   }
   return {
-    area: [...area].map(([place, squareMetres]) => ({ place, squareMetres })),
-    labour: [...labour].map(([skill, minutes]) => ({ skill, minutes })),
+    add(taken: Taken, times = 1) {
+      for (const { place, squareMetres } of taken.area) addTo(area, place, squareMetres, times)
+      for (const { skill, minutes } of taken.labour) addTo(labour, skill, minutes, times)
+    },
+    andLittleMore: (): Taken => ({
+      area: [...area].map(([place, sum]) => ({ place, squareMetres: sum.map(each => each + LEFT) })),
+      labour: [...labour].map(([skill, sum]) => ({ skill, minutes: sum.map(each => each + LEFT) })),
+    }),
   }
 }
-
-const added = (sum: Float64Array | undefined, more: Float64Array): Float64Array =>
-  more.map((each, w) => each + (sum?.[w] ?? LEFT))
 
 const ofOrders = ({ orders }: Part, { plannedNumber, plannedDueWeek }: Margins): Margins => ({
   plannedNumber: Float64Array.from(orders, o => plannedNumber[o]!),
