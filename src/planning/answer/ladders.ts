@@ -1,7 +1,8 @@
+import { betaQuantile } from '../../science/index.ts'
 import type { BatchId } from '../../trade/index.ts'
-import type { OrderForecast, Rung } from '../plan.ts'
+import type { OrderForecast, RateUsed, Rung } from '../plan.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
-import type { CourseStep } from '../season.ts'
+import type { CourseStep, LiveBatch } from '../season.ts'
 import type { Match } from './match-stock.ts'
 import { type Planned, weekName } from './planned.ts'
 
@@ -44,8 +45,7 @@ export function laddersOf(planned: Planned, matches: readonly Match[], order: nu
     const standing = batch.portions.find(({ step }) => step === from)
     const rest = batch.course.steps.slice(from).map((step, s) => {
       if (s > 0 || !standing) return step
-      const mean = standing.alpha / (standing.alpha + standing.beta)
-      return { ...step, alpha: standing.alpha, beta: standing.beta, rate: { ...step.rate, mean } }
+      return { ...step, alpha: standing.alpha, beta: standing.beta, rate: countedRate(planned, batch, step) }
     })
     return {
       start: null,
@@ -55,6 +55,25 @@ export function laddersOf(planned: Planned, matches: readonly Match[], order: nu
       rungs: [...rungsOf(planned, rest, number, 0, standing?.daysIn ?? 0), last],
     }
   })
+}
+
+/** Of plants that were counted in their step, the rate is that of the count, and says so. */
+function countedRate({ nursery }: Planned, { id, portions, course }: LiveBatch, step: CourseStep): RateUsed {
+  const standing = portions.find(({ step: at }) => course.steps[at] === step)!
+  const counted = nursery.batches
+    .get(id)
+    ?.portions.find(({ step: at, countedOn }) => at === step.step && countedOn !== null)
+  if (!counted) return step.rate
+  const { alpha, beta } = standing
+  return {
+    mean: alpha / (alpha + beta),
+    low: betaQuantile(0.05, alpha, beta),
+    high: betaQuantile(0.95, alpha, beta),
+    from: 'records',
+    basis: `counted on ${counted.countedOn}: ${counted.taken} of ${counted.number} standing have taken; the rest from the rate of the step`,
+    sources: [],
+    batches: 1,
+  }
 }
 
 function protocolOf({ nursery }: Planned, id: string): Ladder['protocol'] {
