@@ -80,6 +80,22 @@ describe('a plan made after another', () => {
     expect(berries!.short).toBeGreaterThan(30)
   })
 
+  test('keeps its starts, and is not made anew, though their whole plants are a little more than the full bed holds', async () => {
+    // 1.005 m² holds 100.5 cuttings at a time; counted in whole plants a start may be shown as 101.
+    const full = smallNursery(bench('mist bed', 1.0052), order('figs', 'fig', 300, '2026-12-31'))
+    const made = await planned(full)
+    const starts = made.starts.map(start => (start.number === 100 ? { ...start, number: 101 } : start))
+    expect(starts.map(({ number }) => number)).toContain(101)
+    const stages = new Set<string>()
+    const after = await planned(
+      full,
+      { ...made, starts },
+      { onProgress: ({ stage }) => void stages.add(stage) },
+    )
+    expect(numbers(after)).toEqual(numbers({ ...made, starts }))
+    expect(stages).not.toContain('margins')
+  })
+
   test('is the same with and without what the thread remembers', async () => {
     const fresh = await planned(smallerBy(20), first, {})
     const remembered = await planned(smallerBy(20), first)

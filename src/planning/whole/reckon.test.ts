@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest'
+import { everyWeek, tinyPlace } from '../fixtures/solved.ts'
+import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
+import { withoutMargins } from '../model/build-season-model.ts'
+import { reckoned } from './reckon.ts'
+
+test('starts counted in whole plants fit where they are within one plant of what fits, and not where they are two over', async () => {
+  // A bed of one square metre holds a hundred plants.
+  const season = tinySeason({
+    weeks: 30,
+    kinds: [tinyKind('fig')],
+    ways: [{ kind: 0, steps: [{ ...certain(0.9), days: 70, place: 0, squareMetres: 0.01 }] }],
+    orders: [{ kind: 0, number: 90, dueWeek: 20 }],
+    places: [tinyPlace('mist bed', everyWeek(30, 1))],
+  })
+  const begun = (number: number) =>
+    reckoned(season, withoutMargins(season), [{ way: 0, week: 5, number }], [])
+  const [fits, rounded, over] = [await begun(100), await begun(101), await begun(102)]
+  expect(fits!.solution.starts).toMatchObject([{ week: 5, number: 100 }])
+  expect(rounded!.cost).toBeCloseTo(fits!.cost, 6)
+  expect(over).toBeNull()
+})
