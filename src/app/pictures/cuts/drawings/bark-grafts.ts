@@ -134,6 +134,7 @@ export const barkGraftCuts = {
       waxCap(100, 14, 20),
       waxCap(60, 24, 18),
       waxCap(140, 24, 18),
+      ...label([152, 157]),
     ],
     polarity: { base: [100, 196], tip: [100, 14] },
   },
