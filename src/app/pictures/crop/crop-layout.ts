@@ -30,6 +30,8 @@ const AXIS = 20
 const STRIP = 26
 const LETTER_ROOM = 26
 const LETTER_APART = 17
+/** So little fruit is none. */
+const NOTHING = 0.05
 
 export const letterOf = (place: number): string => String.fromCharCode(65 + place)
 
@@ -45,7 +47,9 @@ export function layOutCrop(
 ): CropLayout {
   const height = Math.max(240, Math.min(360, width * 0.46)) + STRIP
   const bottom = height - STRIP - AXIS
-  const most = Math.max(1e-6, ...answer.ways.map(({ cropSoFar }) => to(cropSoFar.high.at(-1)!)))
+  const highest = Math.max(0, ...answer.ways.map(({ cropSoFar }) => to(cropSoFar.high.at(-1)!)))
+  // Where nothing is borne the axis still has numbers that differ.
+  const most = highest > NOTHING ? highest : 1
   const numbers = ticks(most, 4)
   const x = linear(0, answer.years, left, width - LETTER_ROOM)
   const y = linear(0, numbers.at(-1)!, bottom, TOP)
