@@ -233,7 +233,8 @@ export interface SeasonOrder {
 
 /** A protected cultivar: no more than `most` trees begun in a calendar year. */
 export interface SeasonLicence {
-  readonly cultivar: CultivarId
+  /** Of the cultivar. */
+  readonly name: string
   readonly kinds: readonly number[]
   readonly perYear: readonly { readonly fromWeek: number; readonly toWeek: number; readonly most: number }[]
 }

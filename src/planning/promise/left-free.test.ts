@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { CultivarId, PersonId, type PlaceKind, type Skill } from '../../trade/index.ts'
+import { PersonId, type PlaceKind, type Skill } from '../../trade/index.ts'
 import { everyWeek } from '../fixtures/solved.ts'
 import { certain, type TinySeason, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import type { Load, Plan } from '../plan.ts'
@@ -174,9 +174,7 @@ test('rootstocks: those that are free in the week of the graft, else bought in, 
 
 test('a licence: what the plan begins of the cultivar counts', () => {
   const licence = (most: number) => ({
-    licences: [
-      { cultivar: CultivarId.parse('Fig'), kinds: [0], perYear: [{ fromWeek: 0, toWeek: weeks - 1, most }] },
-    ],
+    licences: [{ name: 'Amber', kinds: [0], perYear: [{ fromWeek: 0, toWeek: weeks - 1, most }] }],
   })
   const planned = [{ way: 0, week: 8, number: 100 }]
   const enough = fig({}, { more: licence(200) })
@@ -184,6 +182,6 @@ test('a licence: what the plan begins of the cultivar counts', () => {
   const few = fig({}, { more: licence(199) })
   expect(earliestStart(few, asked, leftFree(few, plan(), planned, none))).toMatchObject({
     start: null,
-    lack: 'the licence of Fig is used up',
+    lack: 'the licence of Amber is used up',
   })
 })

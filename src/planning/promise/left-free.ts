@@ -157,7 +157,7 @@ function rootstocksLeft(season: Season, free: ReadonlyMap<number, ArrayLike<numb
 
 function licenceLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
   return ({ way, week, number }) => {
-    for (const { cultivar, kinds, perYear } of season.licences) {
+    for (const { name, kinds, perYear } of season.licences) {
       if (!kinds.includes(season.ways[way]!.kind)) continue
       const year = perYear.find(({ fromWeek, toWeek }) => week >= fromWeek && week <= toWeek)
       if (!year) continue
@@ -165,7 +165,7 @@ function licenceLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
         .filter(start => start.week >= year.fromWeek && start.week <= year.toWeek)
         .filter(start => kinds.includes(season.ways[start.way]!.kind))
         .reduce((sum, start) => sum + start.number, 0)
-      if (planned + number > year.most) return `the licence of ${cultivar} is used up`
+      if (planned + number > year.most) return `the licence of ${name} is used up`
     }
     return null
   }

@@ -16,12 +16,12 @@ export function readLicences(
   kindIndex: ReadonlyMap<KindId, number>,
 ): SeasonLicence[] {
   const licences: SeasonLicence[] = []
-  for (const { id, licence } of nursery.cultivars.values()) {
+  for (const { id, name, licence } of nursery.cultivars.values()) {
     if (licence?.treesPerYear == null) continue
     const kinds = [...nursery.kinds.values()].filter(kind => cultivarsOf(kind).includes(id))
     const most = licence.treesPerYear
     licences.push({
-      cultivar: id,
+      name,
       kinds: kinds.map(kind => kindIndex.get(kind.id)!),
       perYear: yearsOf(weeks).map(({ year, fromWeek, toWeek }) => {
         const begun = [...nursery.batches.values()].reduce(

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest'
-import { CultivarId } from '../../trade/index.ts'
 import { solved } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 
@@ -20,7 +19,7 @@ test('a protected cultivar: no more are begun in a year than the licence allows,
     more: {
       licences: [
         {
-          cultivar: CultivarId.parse('Anna'),
+          name: 'Amber',
           kinds: [0, 1],
           perYear: [
             { fromWeek: 0, toWeek: 40, most: 140 },

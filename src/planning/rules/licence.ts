@@ -6,7 +6,7 @@ import type { SeasonRule } from './season-draft.ts'
  * Said as: "{cultivar} is at the end of its licence in {year}: one more plant is worth {worth}."
  */
 export const licence: SeasonRule = draft => {
-  draft.season.licences.forEach(({ cultivar, kinds, perYear }, l) => {
+  draft.season.licences.forEach(({ name, kinds, perYear }, l) => {
     const starts = kinds.flatMap(kind => draft.startsOf[kind]!)
     for (const { fromWeek, toWeek, most } of perYear) {
       const inYear = starts.filter(({ week }) => week >= fromWeek && week <= toWeek)
@@ -14,7 +14,7 @@ export const licence: SeasonRule = draft => {
       const row = draft.model.row({
         rule: 'licence',
         subject: l,
-        about: cultivar,
+        about: name,
         week: fromWeek,
         upper: most,
       })

@@ -17,6 +17,12 @@ export interface NamedRow extends StripRow {
 const fitted = (text: string, letters: number): string =>
   text.length > letters ? `${text.slice(0, letters - 1)}…` : text
 
+/** Above the disc stands the name on a phone: its number goes to the side that has room. */
+const besideDisc = (x: number, y: number, r: number, width: number) =>
+  x + r + 48 < width
+    ? ({ x: x + r + 5, y: y + 5, textAnchor: 'start' } as const)
+    : ({ x: x - r - 5, y: y + 5, textAnchor: 'end' } as const)
+
 /** The season: starts as discs on the weeks in which they may begin. Arrow keys go from disc to disc. */
 export function StripPicture({
   title,
@@ -191,7 +197,12 @@ export function StripPicture({
                           className={id === chosen ? 'strip-disc chosen' : 'strip-disc'}
                         />
                         {isShown && (
-                          <text x={x} y={y - r - 4} textAnchor="middle" className="strong strip-number">
+                          <text
+                            {...(layout.isNarrow
+                              ? besideDisc(x, y, r, width)
+                              : { x, y: y - r - 4, textAnchor: 'middle' as const })}
+                            className="strong strip-number"
+                          >
                             {format.number(start.number)}
                           </text>
                         )}
