@@ -32,6 +32,7 @@ const seldom = [
         goodUntil: '2026-01-20',
       },
     ],
+    ['2026-01-06', { kind: 'mother-observed/1', mother: 'M1', bbch: 'full bloom', health: 'well' }],
     ['2026-01-06', startOf('B3', 9, [{ from: 'lot', lot: 'L1', number: 3 }])],
     ['2026-02-06', startOf('B4', 9, [{ from: 'lot', lot: 'L1', number: 3 }])],
     ['2026-01-02', startOf('B5', 9, [{ from: 'lot', lot: 'L1', number: 3 }])],

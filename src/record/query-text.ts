@@ -52,6 +52,8 @@ const words = {
     `${Number(f.number) === 1 ? 'An entry names' : `${f.number} entries name`} ${f.person}, who is not entered among the people: enter the person, or strike what was said under a wrong name.`,
   'unknown-mother': f =>
     `An entry (${f.says}) names the mother tree ${f.mother}, which is not entered: enter the tree, or strike the entry.`,
+  'no-growth-stage': f =>
+    `Mother tree ${f.mother} was seen at growth stage "${f.says}", which is no BBCH code: strike the entry, and say the stage in two figures.`,
   'mother-over-supply': f =>
     `Mother tree ${f.mother} gave ${f.given} ${f.material} in the season of ${f.season}, and ${f.mayGive} is what it may give without harm: spare it, or correct what it may give.`,
   'mother-retired': f =>

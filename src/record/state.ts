@@ -228,6 +228,7 @@ export interface MotherState {
   readonly mother: Mother
   readonly observations: readonly {
     readonly on: Day
+    /** Two or three figures; null: no stage was said, or none that is one. */
     readonly bbch: string | null
     readonly health: string
   }[]

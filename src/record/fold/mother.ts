@@ -21,7 +21,7 @@ export function foldMother(
     const { body, on } = entry
     if (body.kind === 'mother-set/1') mother = body.mother
     else if (body.kind === 'mother-observed/1')
-      observations.push({ on, bbch: body.bbch, health: body.health })
+      observations.push({ on, bbch: stageIn(body.bbch), health: body.health })
     else if (body.kind === 'mother-tested/1') {
       const { test, result, laboratory, reference = '', validUntil } = body
       tests.push({ on, test, result, laboratory, reference, validUntil, by: entry.by, entry: entry.id })
@@ -35,6 +35,10 @@ export function foldMother(
     return { mother: null, queries }
   }
   const about = { mother: id }
+  for (const { id: entry, body } of entries) {
+    if (body.kind !== 'mother-observed/1' || body.bbch === stageIn(body.bbch)) continue
+    queries.push(raise(entry, 'no-growth-stage', about, { mother: mother.name, says: body.bbch ?? '' }))
+  }
   for (const { entry, on, material } of given) {
     if (!retired || on <= retired.on) continue
     queries.push(
@@ -47,6 +51,14 @@ export function foldMother(
   }
   return { mother: { mother, observations, tests, retired, given, entries: [] }, queries }
 }
+
+/**
+ * A growth stage by the BBCH scale: the figure of the principal stage, then that of the secondary one, with one for the
+ * mesostage between them in the scales of some crops. Null: anything else, which is asked about.
+ * @source Meier (ed.) 2001, Growth stages of mono- and dicotyledonous plants, BBCH Monograph, 2nd ed., general scale
+ */
+const stageIn = (code: string | null): string | null =>
+  code !== null && /^[0-9]{2,3}$/.test(code) ? code : null
 
 function givenBy(id: MotherId, entry: Entry): Given[] {
   const { body, on, by } = entry

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { BatchId } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
 import { startOf, teller } from '../example-entries.ts'
 import { exampleRegisters } from '../example-registers.ts'
@@ -76,6 +77,14 @@ describe('what a hold stops', () => {
       'B1',
       'B3',
     ])
+  })
+
+  test('what stood on a held bench stays held where it was moved to', () => {
+    const moved = say('2026-03-20', { kind: 'moved/1', batch: 'B3', step: 'mist', number: 10, to: 'shade-1' })
+    const nursery = fold(hold({ what: 'bench', bench: 'mist-1' }), moved)
+    const standsOn = nursery.batches.get(BatchId.parse('B3'))!.portions.map(({ bench }) => bench)
+    expect(standsOn).not.toContain('mist-1')
+    expect([...heldBatches(nursery).keys()]).toContain('B3')
   })
 
   test('a hold that was released stops nothing, and is kept with its reason', () => {
