@@ -37,7 +37,7 @@ const start = (id: string, number: number, rest: object = {}): Body => ({
   candidates: [],
   ...rest,
 })
-const order: Body = {
+const order: Extract<Body, { readonly kind: 'order-placed/1' }> = {
   kind: 'order-placed/1',
   order: {
     id: OrderId.parse('O-7'),
@@ -238,6 +238,37 @@ test('what a mother tree gave, and wood in hand, show the entries behind them', 
   ])
   await page.getByRole('button', { name: 'L-1: show the entries behind it' }).click()
   await page.getByRole('heading', { name: 'Behind “L-1”' }).waitFor()
+})
+
+test('what was sent for an order, and a link of a family, show the entries behind them', async () => {
+  const { page } = opened
+  const id = OrderId.parse('O-9')
+  const batch = BatchId.parse('Q')
+  await app.client.pushEntries([
+    said(91, { ...order, order: { ...order.order, id } }),
+    said(
+      92,
+      start('Q', 6, { sources: [{ from: 'mother', mother: mother.id, material: 'cuttings', number: 6 }] }),
+    ),
+    said(93, { kind: 'finished/1', batch, number: 6, grade: '' }),
+    said(94, { kind: 'dispatched/1', batch, order: id, number: 4, to: '' }),
+    said(95, { kind: 'returned/1', batch, order: id, number: 1, why: 'broken' }),
+  ])
+  await page.goto(`${app.address}/orders?order=O-9`)
+  await page.getByRole('button', { name: '3 trees sent: show the entries behind it' }).click()
+  const leaf = page.getByRole('dialog', { name: 'Behind “3 trees sent”' })
+  await eventually(() => leaf.getByRole('listitem').allTextContents()).toEqual([
+    expect.stringMatching(/1 .*came back.*2 March 2026/),
+    expect.stringMatching(/4 .*2 March 2026/),
+  ])
+  await page.keyboard.press('Escape')
+
+  await page.goto(`${app.address}/lineage/batch/Q`)
+  await page.getByText('Link by link').click()
+  await page.getByRole('button', { name: '6 cuttings: show the entries behind it' }).click()
+  const link = page.getByRole('dialog', { name: 'Behind “6 cuttings”' })
+  await eventually(() => link.getByRole('listitem').count()).toBe(1)
+  await page.keyboard.press('Escape')
 })
 
 test('on hold nothing goes out; on a phone the menu and its form are within reach', async () => {
