@@ -19,7 +19,7 @@ test('a protected cultivar: no more are begun in a year than the licence allows,
     more: {
       licences: [
         {
-          name: 'Amber',
+          name: 'Anna',
           kinds: [0, 1],
           perYear: [
             { fromWeek: 0, toWeek: 40, most: 140 },

@@ -1,6 +1,6 @@
 export const benches = {
   title: 'Benches',
-  says: 'What stands where in {{week}}. {{over}}',
+  says: 'What stands where, {{week}}. {{over}}',
   overNone: 'Everything fits.',
   over_one: '{{shown}} bench is too full.',
   over_other: '{{shown}} benches are too full.',
