@@ -13,6 +13,7 @@ export type {
 export { WISHES } from './answer.ts'
 export type { PartnerNeed } from './assumptions/partner.ts'
 export { type Rootstock, rootstocksOf } from './assumptions/rootstock.ts'
+export { type Taken, type TakenKey, taken } from './assumptions/taken.ts'
 export { type TreeFigures, treeFigures } from './assumptions/tree-figures.ts'
 export { ClimateSaid } from './climate/climate.ts'
 export { type ClimateOfDays, climateOfDays } from './climate/from-days.ts'

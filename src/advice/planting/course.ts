@@ -1,6 +1,7 @@
 import { bearingShare } from '../../science/index.ts'
 import type { Figure } from '../../trade/index.ts'
 import { atDeviation } from '../assumptions/figures.ts'
+import { taken } from '../assumptions/taken.ts'
 import type { TreeFigures } from '../assumptions/tree-figures.ts'
 import type { Question } from '../question.ts'
 import type { TreeWay } from '../ways.ts'
@@ -34,34 +35,23 @@ export interface WayCosts {
   readonly staked: boolean
 }
 
-/** From tender youth to full hardiness, years. Seedlings harden sooner. From memory. */
-const HARDENING_YEARS = 5
-const SEEDLING_HARDENING_YEARS = 4
-/** Roots in a container meet the frost from all sides: so many degrees more tender. Common practice. */
-const CONTAINER_CELSIUS = 3
-/** A cover over a young tree on frosty nights keeps off so many degrees. Common practice: two to three. */
-const COVER_CELSIUS = 2.5
-const COVERED_YEARS = 4
-/** So many degrees beyond what kills the top, the roots die too; less in a container. From memory. */
-const ROOTS_CELSIUS = 4
-const CONTAINER_ROOTS_CELSIUS = 2
-/** So near to its limit a tree loses most of the year's crop. From memory. */
-const SINGED_CELSIUS = 2
-const SINGED_CROP = 0.3
-/** Trees killed to the ground that come again from their own roots. From memory. */
-const SPROUTS = { ownRoots: 0.6, seedling: 0.7 } as const
-/** What comes again from the roots bears after this share of the first time. From memory. */
-const AGAIN = 0.8
-/** A scion on standing roots bears after this share of a young tree's years. Common practice: two to three years. */
-const REWORKED_YEARS = 0.65
-/** A layer or a cutting is bearing wood from the start; a layer is the larger piece. Common practice. */
-const LAYER_YEARS = 0.9
-/** Trees blown over in a year in open ground, with a taproot and without. From memory. */
-const BLOWN = { taproot: 0.003, none: 0.012 } as const
-const EXPOSURE = { sheltered: 0.5, open: 1, windy: 2.5 } as const
-const STAKED = 0.4
-/** Containers dry out: trees lost to it in a year. From memory. */
-const DRIED = 0.01
+const HARDENING_YEARS = taken.hardening.value
+const SEEDLING_HARDENING_YEARS = taken.hardeningOfSeedlings.value
+const CONTAINER_CELSIUS = taken.inContainer.value
+const COVER_CELSIUS = taken.cover.value
+const COVERED_YEARS = taken.covered.value
+const ROOTS_CELSIUS = taken.rootsDie.value
+const CONTAINER_ROOTS_CELSIUS = taken.rootsDieInContainer.value
+const SINGED_CELSIUS = taken.singed.value
+const SINGED_CROP = taken.singedCrop.value
+const SPROUTS = { ownRoots: taken.sprouts.value, seedling: taken.sproutsOfSeedlings.value }
+const AGAIN = taken.again.value
+const REWORKED_YEARS = taken.reworked.value
+const LAYER_YEARS = taken.layered.value
+const BLOWN = { taproot: taken.blown.value, none: taken.blownWithoutTaproot.value }
+const EXPOSURE = { sheltered: taken.sheltered.value, open: 1, windy: taken.windy.value }
+const STAKED = taken.staked.value
+const DRIED = taken.dried.value
 
 const share = (figure: Figure, deviations: number): number =>
   Math.min(1, Math.max(0, atDeviation(figure, deviations)))

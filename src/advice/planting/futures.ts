@@ -1,4 +1,5 @@
 import { normalQuantile, seededRandom } from '../../science/index.ts'
+import { taken } from '../assumptions/taken.ts'
 
 /** One course that the years may take: the same for every way, so that ways are compared under the same winters. */
 export interface Future {
@@ -51,8 +52,7 @@ const CHANCES: ReadonlySet<(typeof PARTS)[number]> = new Set([
   'sprout',
 ] as const)
 
-/** Crops differ from year to year by about a quarter. From memory. */
-const SEASON_SPREAD = 0.25
+const SEASON_SPREAD = taken.cropOfYears.value
 
 const SEED = 20261125
 const kept = new Map<string, readonly Future[]>()

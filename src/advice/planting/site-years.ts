@@ -1,5 +1,6 @@
 import { extremeValueQuantile } from '../../science/index.ts'
 import { atDeviation } from '../assumptions/figures.ts'
+import { taken } from '../assumptions/taken.ts'
 import type { TreeFigures } from '../assumptions/tree-figures.ts'
 import { chillByWarmth, warmestMonthOf } from '../climate/chill-and-heat.ts'
 import type { Climate } from '../climate/climate.ts'
@@ -17,14 +18,12 @@ export interface SiteYears {
   readonly warmYears: number
 }
 
-/** How much months differ from year to year, as a standard deviation. From memory. */
-const YEARLY_WARMTH = 1.2
-/** A warm wall keeps off a little of the cold; a light frost-free room nearly all. Common practice. */
-const WALL_CELSIUS = 2
+const YEARLY_WARMTH = taken.warmthOfYears.value
+const WALL_CELSIUS = taken.wall.value
+/** A light frost-free room. */
 const ROOM_CELSIUS = 5
-/** The crop falls to nothing where chill is half of the need, or summer is so many degrees short of it. From memory. */
-const NO_CROP_AT_CHILL = 0.5
-const NO_CROP_AT_SHORT = 5
+const NO_CROP_AT_CHILL = taken.noCropAtChill.value
+const NO_CROP_AT_SHORT = taken.noCropAtShort.value
 
 const atLeast = (share: number): number => Math.min(1, Math.max(0, share))
 

@@ -1,4 +1,5 @@
 import { type PartnerNeed, TREES_TO_A_PARTNER } from '../assumptions/partner.ts'
+import { taken } from '../assumptions/taken.ts'
 import type { TreeFigures } from '../assumptions/tree-figures.ts'
 import type { Question } from '../question.ts'
 import type { TreeWay } from '../ways.ts'
@@ -23,20 +24,18 @@ export interface Stand {
   readonly crowded: boolean
 }
 
-/** A seedling grows larger than the worked or layered tree. Common practice; by how much, from memory. */
-const SEEDLING_VIGOUR = 1.25
-/** Trees on their own roots against the full-sized worked tree. From memory. */
-const OWN_ROOT_VIGOUR = 0.95
+/** A seedling grows larger than the worked or layered tree. */
+const SEEDLING_VIGOUR = taken.seedlingSize.value
+const OWN_ROOT_VIGOUR = taken.ownRootSize.value
 
 export const vigourOf = (way: TreeWay): number =>
   way.rootstock !== null ? way.rootstock.vigourShare : way.ownRoots ? OWN_ROOT_VIGOUR : SEEDLING_VIGOUR
 
-/** Held below three quarters of its height, a tree answers with shoots instead of fruit. Common practice. */
-const HELD_AT_LEAST = 0.75
+const HELD_AT_LEAST = taken.heldAtLeast.value
 
-/** A pot of 50 litres carries about 1.1 m² of canopy and 1.8 m of height; canopy goes by the area of the root ball. From memory. */
-const potCanopy = (litres: number): number => 1.1 * (litres / 50) ** (2 / 3)
-const potHeight = (litres: number): number => 1.8 * (litres / 50) ** (1 / 3)
+/** Canopy goes by the area of the root ball, height by its depth, from those of a pot of 50 litres. */
+const potCanopy = (litres: number): number => taken.potCanopy.value * (litres / 50) ** (2 / 3)
+const potHeight = (litres: number): number => taken.potHeight.value * (litres / 50) ** (1 / 3)
 
 export function standOf(way: TreeWay, question: Question, figures: TreeFigures, need: PartnerNeed): Stand {
   const { amount, ground, heightAtMostMetres, partner } = question

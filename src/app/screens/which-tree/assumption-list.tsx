@@ -1,10 +1,19 @@
 import { Link } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { Answer, AssumptionKey, Question } from '../../../advice/index.ts'
+import {
+  type Answer,
+  type AssumptionKey,
+  type Question,
+  type TakenKey,
+  taken,
+} from '../../../advice/index.ts'
 import { citation, sourceById } from '../../../trade/facts/index.ts'
 import { NumberAsked } from './number-asked.tsx'
-import { type Says, sayInput, shownInput } from './say-figures.ts'
+import { type Says, sayInput, sayTaken, shownInput } from './say-figures.ts'
+
+/** The container of which canopy and height are taken. */
+const POT_LITRES = 50
 
 /** Words for figures stand in a sentence elsewhere; as names they begin with a capital and no article. */
 const asName = (text: string): string => {
@@ -81,6 +90,18 @@ export function AssumptionList({
                 )}
               </div>
             )}
+          </li>
+        ))}
+      </ul>
+      <h3>{t('whichTree.assumptions.taken')}</h3>
+      <ul className="taken small">
+        {(Object.keys(taken) as TakenKey[]).map(key => (
+          <li key={key}>
+            {t(`whichTree.taken.${key}`, {
+              value: sayTaken(says, taken[key]),
+              pot: says.format.measure(POT_LITRES, 'litres'),
+            })}{' '}
+            <span className="soft">{taken[key].basis}</span>
           </li>
         ))}
       </ul>

@@ -1,5 +1,5 @@
 import type { TFunction } from 'i18next'
-import type { Answer, AssumptionKey, Spread, TurningInput, WayAnswer } from '../../../advice/index.ts'
+import type { Answer, AssumptionKey, Spread, Taken, TurningInput, WayAnswer } from '../../../advice/index.ts'
 import type { Format } from '../../text/format.ts'
 import type { Shown } from '../../text/shown-unit.ts'
 
@@ -58,6 +58,28 @@ export function sayInput({ format }: Says, input: TurningInput | AssumptionKey, 
   const text =
     Math.abs(own) < 1 ? Number(own.toPrecision(2)).toLocaleString(format.locale) : format.amount(own)
   return `${text} ${unit}`.trim()
+}
+
+/** What is taken alike of every fruit, with its unit. */
+export function sayTaken({ t, format }: Says, { value, unit }: Taken): string {
+  switch (unit) {
+    case 'years':
+      return t('whichTree.years', { years: format.amount(value) })
+    case 'share':
+      return value < 0.02
+        ? value.toLocaleString(format.locale, { style: 'percent', maximumFractionDigits: 1 })
+        : format.share(value)
+    case 'times':
+      return t('whichTree.times', { times: value.toLocaleString(format.locale) })
+    case 'm²':
+      return format.area(value)
+    case 'm':
+      return format.length(value)
+    case '± °C': {
+      const { to, unit: degree } = format.shown(unit)
+      return `${format.amount(to(value))} ${degree.replace('± ', '')}`
+    }
+  }
 }
 
 /** The best of each column of the table, as ids of ways; a column where all are alike has none. */
