@@ -52,8 +52,6 @@ const work = createRoute({
   loaderDeps: ({ search }) => ({ week: search.week }),
   loader: ({ deps }) => {
     ask(look.work(deps.week))
-    ask(look.needsLook())
-    ask(look.orders())
   },
   component: lazyRouteComponent(() => import('./screens/work/work-screen.tsx'), 'WorkScreen'),
 })
