@@ -23,6 +23,8 @@ const PRICE_STEP = 0.8
 const NEARLY_ALWAYS = 0.985
 /** What a batch fewer is worth to the planner, at the usual 20 an hour: the program knows no price of a batch. */
 const WORTH_OF_BATCH = (BATCH_MINUTES / 60) * 20
+/** Chances further apart than this, on the logit scale, are not equal: 0.90 and 0.88. Our choice. */
+const EQUAL = 0.2
 /** A start of fewer plants is none. */
 const NONE = 0.5
 
@@ -37,6 +39,8 @@ export default async () => {
   const together: number[] = []
   const withBatches = { spread: [] as number[], together: [] as number[] }
   const notes: string[] = []
+  /** Plans to whose chances the program did not come. */
+  let unequal = 0
   for (let nursery = 1; nursery <= NURSERIES; nursery++) {
     const program = await twoStageProgram(smallNursery(nursery, 0.9), SCENARIOS, 1000 + nursery)
     for (const isSpread of [true, false])
@@ -46,21 +50,27 @@ export default async () => {
         const chances = freshChances(season, starts)
         const cost = startCost(season, starts)
         const rival = atEqualChances(season, program, chances)
+        const said = (all: readonly number[]) => all.map(chance => chance.toFixed(3)).join(' ')
+        notes.push(
+          `nursery ${nursery} at ${sure}, ${isSpread ? 'spread' : 'not spread'}: ours ${cost.toFixed(0)} in ${batchesOf(starts)} batches (${said(chances)}), two-stage ${rival.cost.toFixed(0)} in ${rival.batches} (${said(rival.chances)})`,
+        )
+        if (rival.off > EQUAL) {
+          unequal++
+          continue
+        }
         const excess = isSpread ? spread : together
         excess.push(cost / rival.cost - 1)
         const batches = WORTH_OF_BATCH * batchesOf(starts)
         const rivalBatches = WORTH_OF_BATCH * rival.batches
         withBatches[isSpread ? 'spread' : 'together'].push((cost + batches) / (rival.cost + rivalBatches) - 1)
-        const said = (all: readonly number[]) => all.map(chance => chance.toFixed(3)).join(' ')
-        notes.push(
-          `nursery ${nursery} at ${sure}, ${isSpread ? 'spread' : 'not spread'}: ours ${cost.toFixed(0)} in ${batchesOf(starts)} batches (${said(chances)}), two-stage ${rival.cost.toFixed(0)} in ${rival.batches} (${said(rival.chances)})`,
-        )
       }
     program.dispose()
   }
   return {
     figures: {
       plans: spread.length,
+      plansNotSpread: together.length,
+      plansNotCompared: unequal,
       meanExcessShare: mean(spread),
       worstExcessShare: Math.max(...spread),
       meanExcessShareNotSpread: mean(together),
@@ -166,7 +176,7 @@ function atEqualChances(
   season: Season,
   program: TwoStageProgram,
   ours: readonly number[],
-): { cost: number; batches: number; chances: readonly number[] } {
+): { cost: number; batches: number; chances: readonly number[]; off: number } {
   const prices = ours.map(() => FIRST_SHORT_PRICE)
   let nearest = {
     cost: Number.NaN,
