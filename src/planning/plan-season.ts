@@ -30,8 +30,6 @@ export interface PlanWish {
   readonly news?: readonly Entry[]
   /** Seconds for bettering the rounded plan; 1 unless told. */
   readonly proveSeconds?: number
-  /** Spread starts over more weeks where that lowers what must be begun: fewer plants, more batches. */
-  readonly isSpread?: boolean
 }
 
 export interface PlanJobHooks {
@@ -70,7 +68,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     tell: (stage, round, worst) =>
       tell(
         stage,
-        stage === 'margins' ? Math.min(0.7, 0.2 + 0.07 * round) : 0.7 + 0.07 * round,
+        stage === 'margins' ? Math.min(0.7, 0.2 + 0.07 * round) : Math.min(0.94, 0.7 + 0.04 * round),
         `Round ${round}: the order furthest from its wish is ${Math.round(100 * worst)} points off.`,
       ),
   }
@@ -84,7 +82,6 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       seasons: wish.seasons,
       seed: wish.seed,
       proveSeconds: wish.proveSeconds ?? 1,
-      isSpread: wish.isSpread ?? false,
       isStopped,
       tell: job.tell,
       memory: hooks.memory?.simulated,

@@ -2,8 +2,10 @@ import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts
 import type { Margins } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season } from '../season.ts'
+import { orderChances } from '../simulate/outcome.ts'
 import type { OpenRunner } from '../simulate/part-runs.ts'
 import { byComponent, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
@@ -17,16 +19,35 @@ export interface AnewInput {
   readonly seasons: number
   readonly seed: number
   readonly proveSeconds: number
-  readonly isSpread: boolean
   readonly isStopped: () => boolean
   readonly tell?: ((stage: 'margins' | 'whole numbers', round: number, worst: number) => void) | undefined
   readonly memory?: SimulationMemory | undefined
   readonly open?: OpenRunner | undefined
 }
 
-/** The whole season, made as sure as each order asks. */
+/** A season of more orders has batches enough that one failing is made good by others; and to plan it twice takes long. */
+const FEW_ORDERS = 60
+
+/**
+ * The whole season, made as sure as each order asks. One of few orders is planned twice: in few large batches, and spread over
+ * more weeks, where two batches vary less than one and so need fewer plants for the same sureness. The cheaper one is the plan,
+ * what a batch less is worth counted in.
+ */
 export async function planAnew(input: AnewInput): Promise<MadePlan> {
-  const { season, seasons, seed, proveSeconds, isSpread, isStopped } = input
+  const { season, isStopped } = input
+  const joined = await planOnce(input, false)
+  if (season.orders.length > FEW_ORDERS || isStopped()) return joined.made
+  const spread = await planOnce(
+    { ...input, tell: (_, round, worst) => input.tell?.('whole numbers', round, worst) },
+    true,
+  )
+  const isBetter =
+    spread.lacking < joined.lacking || (spread.lacking === joined.lacking && spread.cost < joined.cost)
+  return isBetter && !isStopped() ? spread.made : joined.made
+}
+
+async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
+  const { season, seasons, seed, proveSeconds, isStopped } = input
   const covered = withCover(season)
   const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
   try {
@@ -43,8 +64,21 @@ export async function planAnew(input: AnewInput): Promise<MadePlan> {
       ...(input.margins && { margins: input.margins }),
       simulated: byComponent(season, seed, input.memory, input.open),
     })
-    return { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) }
+    const chances = orderChances(season, sure.simulated)
+    return {
+      made: { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) },
+      cost: sure.whole.cost + sure.starts.length * (covered.prices.batch ?? 0),
+      lacking: season.orders.filter(({ sure: asked }, o) => chances[o]!.chance < asked - CLOSE_ENOUGH).length,
+    }
   } finally {
     solver.dispose()
   }
+}
+
+interface Once {
+  readonly made: MadePlan
+  /** With what a batch less is worth. */
+  readonly cost: number
+  /** Orders less sure than asked. */
+  readonly lacking: number
 }

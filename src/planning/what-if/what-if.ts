@@ -119,7 +119,7 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
           chance: shown.chance.map((chance, o) => (orders.has(o) ? Number.NaN : chance)),
           kindsOfGoneOrders: new Set([...shown.kindsOfGoneOrders, ...moved]),
         },
-      })) ?? (await planAnew({ ...input, margins: shown.margins, proveSeconds: 0, isSpread: false }))
+      })) ?? (await planAnew({ ...input, margins: shown.margins, proveSeconds: 0 }))
     if (isStopped()) return null
 
     const isOther = (o: number) =>
