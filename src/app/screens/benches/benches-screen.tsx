@@ -1,16 +1,15 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, useNavigate } from '@tanstack/react-router'
-import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
+import { SaidSlider } from '../../parts/said-slider.tsx'
 import { BenchPicture } from '../../pictures/bench-plan/bench-picture.tsx'
 import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { BenchDeeds } from './bench-deeds.tsx'
-import '../../parts/week-slider.css'
 
 const route = getRouteApi('/benches')
 const WEEKS_AHEAD = 78
@@ -58,34 +57,23 @@ export function BenchesScreen() {
                 })}
               </p>
             </div>
-            <Slider
-              className="week-slider"
-              minValue={0}
-              maxValue={WEEKS_AHEAD}
+            <SaidSlider
+              label={t('benches.week')}
+              said={`${weekSaid}, ${format.weekDays(week!)}; ${
+                ahead === 0
+                  ? t('benches.now')
+                  : t('benches.ahead', { count: ahead, shown: format.number(ahead) })
+              }`}
+              to={WEEKS_AHEAD}
               value={ahead}
-              onChange={value => {
-                const next = value as number
+              onChange={next =>
                 void navigate({
                   search: was => ({ ...was, week: next === 0 ? undefined : weekAfter(nursery!.week, next) }),
                   replace: true,
                   resetScroll: false,
                 })
-              }}
-            >
-              <div className="row">
-                <Label>{t('benches.week')}</Label>
-                <SliderOutput>
-                  {`${weekSaid}, ${format.weekDays(week!)}; ${
-                    ahead === 0
-                      ? t('benches.now')
-                      : t('benches.ahead', { count: ahead, shown: format.number(ahead) })
-                  }`}
-                </SliderOutput>
-              </div>
-              <SliderTrack className="slider-track">
-                <SliderThumb className="slider-thumb" />
-              </SliderTrack>
-            </Slider>
+              }
+            />
             <SitePicture
               benches={nursery!.benches}
               views={byId}

@@ -1,10 +1,9 @@
 import { useState } from 'react'
-import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Order } from '../../../record/index.ts'
 import { Field } from '../../parts/field.tsx'
+import { SaidSlider } from '../../parts/said-slider.tsx'
 import { SupposedAnswer } from '../../parts/supposed-answer.tsx'
-import '../../parts/week-slider.css'
 import { dayAfter, daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 
@@ -27,22 +26,15 @@ export function OrderWhatIf({ order, onClose }: { readonly order: Order; readonl
     <section className="sheet stack suppose-order">
       <h3>{t('suppose.order.title')}</h3>
       <div className="suppose-asked">
-        <Slider
-          className="week-slider"
-          minValue={LEAST_SURE}
-          maxValue={SUREST}
+        <SaidSlider
+          label={t('suppose.order.sure')}
+          said={format.share(percent / 100)}
+          from={LEAST_SURE}
+          to={SUREST}
           value={percent}
-          onChange={value => setPercent(value as number)}
-          onChangeEnd={value => setSurePercent(value as number)}
-        >
-          <div className="row">
-            <Label>{t('suppose.order.sure')}</Label>
-            <SliderOutput>{format.share(percent / 100)}</SliderOutput>
-          </div>
-          <SliderTrack className="slider-track">
-            <SliderThumb className="slider-thumb" />
-          </SliderTrack>
-        </Slider>
+          onChange={setPercent}
+          onLetGo={setSurePercent}
+        />
         <Field
           label={t('suppose.order.number')}
           inputMode="numeric"

@@ -1,12 +1,11 @@
 import { useState } from 'react'
-import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useNames } from '../../data/use-names.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
+import { SaidSlider } from '../../parts/said-slider.tsx'
 import { SupposedAnswer } from '../../parts/supposed-answer.tsx'
-import '../../parts/week-slider.css'
 import { dayAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { type Able, type CapacityDraft, capacitySupposed, nowOf } from './capacity-draft.ts'
@@ -111,23 +110,15 @@ export function CapacityWhatIf({
           <p className="soft">{t('suppose.capacity.away')}</p>
         ) : (
           <>
-            <Slider
-              className="week-slider"
-              minValue={0}
-              maxValue={isBench ? (isPart ? now : MOST_TIMES * now) : MOST_HOURS}
+            <SaidSlider
+              label={label}
+              said={shown(draft.value)}
+              to={isBench ? (isPart ? now : MOST_TIMES * now) : MOST_HOURS}
               step={isBench ? Math.max(0.5, Math.round(now / 40)) : 1}
               value={draft.value}
-              onChange={value => set({ ...draft, value: value as number }, false)}
-              onChangeEnd={value => set({ ...draft, value: value as number }, true)}
-            >
-              <div className="row">
-                <Label>{label}</Label>
-                <SliderOutput>{shown(draft.value)}</SliderOutput>
-              </div>
-              <SliderTrack className="slider-track">
-                <SliderThumb className="slider-thumb" />
-              </SliderTrack>
-            </Slider>
+              onChange={value => set({ ...draft, value }, false)}
+              onLetGo={value => set({ ...draft, value }, true)}
+            />
             <TypedNumber
               key={`${chosen} ${draft.value}`}
               label={label}

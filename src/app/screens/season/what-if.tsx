@@ -1,13 +1,13 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
 import { useState } from 'react'
-import { Button, Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { PlannedStart } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { Field } from '../../parts/field.tsx'
-import '../../parts/week-slider.css'
+import { SaidSlider } from '../../parts/said-slider.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 
@@ -44,21 +44,13 @@ export function WhatIf({
     <div className="what-if stack">
       <h3>{t('season.whatIf.title')}</h3>
       <div className="what-if-asked">
-        <Slider
-          className="week-slider"
-          minValue={0}
-          maxValue={weeks - 1}
+        <SaidSlider
+          label={t('season.whatIf.week')}
+          said={`${weekSaid(tried)}, ${format.weekDays(tried)}`}
+          to={weeks - 1}
           value={weeksBetween(first, tried)}
-          onChange={value => onTry(weekAfter(first, value as number))}
-        >
-          <div className="row">
-            <Label>{t('season.whatIf.week')}</Label>
-            <SliderOutput>{`${weekSaid(tried)}, ${format.weekDays(tried)}`}</SliderOutput>
-          </div>
-          <SliderTrack className="slider-track">
-            <SliderThumb className="slider-thumb" />
-          </SliderTrack>
-        </Slider>
+          onChange={weeksOn => onTry(weekAfter(first, weeksOn))}
+        />
         <Field
           label={t('season.whatIf.number')}
           inputMode="numeric"
