@@ -96,7 +96,9 @@ export function createFold(): Fold {
     later.delete(entry.id)
     strikes.delete(entry.id)
     strikesTouched = true
-    if (isKnown(entry)) lists.remove(entry)
+    if (!isKnown(entry)) return
+    lists.remove(entry)
+    people.forget(entry)
   }
 
   function touch(id: EntryId): void {
@@ -179,10 +181,7 @@ export function createFold(): Fold {
     )
     const strangers = people.askAfter(
       id => registers.people.has(id) || registers.formerPeople.has(id),
-      id => {
-        const entry = struck.has(id) ? undefined : index.get(id)
-        return entry && isKnown(entry) ? entry : null
-      },
+      id => struck.has(id),
     )
     const unread = waiting.map(({ id, body }) => raise(id, 'not-understood', {}, { says: body.kind }))
     shown = {

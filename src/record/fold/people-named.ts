@@ -5,41 +5,50 @@ import { type Query, raise } from '../query.ts'
 /** Who is named by entries: as the one who says it, or as one who worked a batch. */
 export interface PeopleNamed {
   readonly hear: (entry: Entry) => void
+  /** Another entry has taken its place. */
+  readonly forget: (entry: Entry) => void
   /** One query for each person named who is not entered, raised by the first entry that counts. */
-  readonly askAfter: (
-    isEntered: (id: PersonId) => boolean,
-    counting: (id: EntryId) => Entry | null,
-  ) => Query[]
+  readonly askAfter: (isEntered: (id: PersonId) => boolean, isStruck: (id: EntryId) => boolean) => Query[]
 }
 
 export function newPeopleNamed(): PeopleNamed {
-  const entriesOf = new Map<PersonId, EntryId[]>()
-  const note = (person: PersonId, entry: EntryId): void => {
-    const list = entriesOf.get(person)
-    if (list) list.push(entry)
-    else entriesOf.set(person, [entry])
-  }
+  const entriesOf = new Map<PersonId, Entry[]>()
   return {
-    hear({ id, by, body }) {
-      if (by !== null) note(by, id)
-      if (body.kind !== 'batch-started/1') return
-      for (const person of body.workedBy) if (person !== by) note(person, id)
+    hear(entry) {
+      for (const person of namedBy(entry)) {
+        const list = entriesOf.get(person)
+        if (list) list.push(entry)
+        else entriesOf.set(person, [entry])
+      }
     },
-    askAfter(isEntered, counting) {
+    forget(entry) {
+      for (const person of namedBy(entry))
+        entriesOf.set(
+          person,
+          (entriesOf.get(person) ?? []).filter(other => other !== entry),
+        )
+    },
+    askAfter(isEntered, isStruck) {
       const queries: Query[] = []
-      for (const [person, ids] of entriesOf) {
+      for (const [person, entries] of entriesOf) {
         if (isEntered(person)) continue
-        const named = [...new Set(ids)]
-          .flatMap(id => counting(id) ?? [])
-          .filter(entry => names(entry, person))
-        if (named.length === 0) continue
-        const first = named.reduce((a, b) => (b.id < a.id ? b : a))
-        queries.push(raise(first.id, 'unknown-person', { person }, { person, number: named.length }))
+        let first: EntryId | null = null
+        let number = 0
+        for (const { id } of entries) {
+          if (isStruck(id)) continue
+          number += 1
+          if (first === null || id < first) first = id
+        }
+        if (first !== null) queries.push(raise(first, 'unknown-person', { person }, { person, number }))
       }
       return queries
     },
   }
 }
 
-const names = ({ by, body }: Entry, person: PersonId): boolean =>
-  by === person || (body.kind === 'batch-started/1' && body.workedBy.includes(person))
+/** Each once. */
+function namedBy({ by, body }: Entry): readonly PersonId[] {
+  const worked = body.kind === 'batch-started/1' ? body.workedBy : []
+  if (by === null) return [...new Set(worked)]
+  return worked.length === 0 ? [by] : [...new Set([by, ...worked])]
+}
