@@ -13,19 +13,23 @@ export interface PeopleNamed {
 
 export function newPeopleNamed(): PeopleNamed {
   const entriesOf = new Map<PersonId, Entry[]>()
+  const note = (person: PersonId, entry: Entry): void => {
+    const list = entriesOf.get(person)
+    if (list) list.push(entry)
+    else entriesOf.set(person, [entry])
+  }
   return {
     hear(entry) {
-      for (const person of namedBy(entry)) {
-        const list = entriesOf.get(person)
-        if (list) list.push(entry)
-        else entriesOf.set(person, [entry])
-      }
+      const { by, body } = entry
+      if (by !== null) note(by, entry)
+      if (body.kind !== 'batch-started/1') return
+      for (const person of new Set(body.workedBy)) if (person !== by) note(person, entry)
     },
     forget(entry) {
-      for (const person of namedBy(entry))
+      for (const [person, list] of entriesOf)
         entriesOf.set(
           person,
-          (entriesOf.get(person) ?? []).filter(other => other !== entry),
+          list.filter(other => other !== entry),
         )
     },
     askAfter(isEntered, isStruck) {
@@ -44,11 +48,4 @@ export function newPeopleNamed(): PeopleNamed {
       return queries
     },
   }
-}
-
-/** Each once. */
-function namedBy({ by, body }: Entry): readonly PersonId[] {
-  const worked = body.kind === 'batch-started/1' ? body.workedBy : []
-  if (by === null) return [...new Set(worked)]
-  return worked.length === 0 ? [by] : [...new Set([by, ...worked])]
 }
