@@ -48,8 +48,12 @@ export interface PlanJobHooks {
  */
 export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJobHooks = {}): Promise<Plan> {
   const { isStopped = () => false } = hooks
-  const tell = (stage: Progress['stage'], share: number, says: string) =>
-    hooks.onProgress?.({ stage, share, says })
+  let done = 0
+  /** Never back, though a season of few orders goes through its rounds twice. */
+  const tell = (stage: Progress['stage'], share: number, says: string) => {
+    done = Math.max(done, share)
+    hooks.onProgress?.({ stage, share: done, says })
+  }
 
   tell('reading', 0, 'Reading the nursery.')
   const season = readSeason(nursery, wish.today)
