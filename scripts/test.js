@@ -103,11 +103,11 @@ await orSayTrouble(async () => {
   const lanes = await Promise.all([
     inTurn([
       ['build', () => building],
-      ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
-      ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
       ['tests in a browser', () => tests('browser')],
     ]),
     inTurn([
+      ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
+      ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
       ['rules, properties, outside checks and floors', () => tests('unit')],
       ['tests on a real database', () => building.then(() => tests('db'))],
     ]),

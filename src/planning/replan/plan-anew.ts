@@ -46,6 +46,9 @@ export async function planAnew(input: AnewInput): Promise<MadePlan> {
   return isBetter && !isStopped() ? spread.made : joined.made
 }
 
+/** The same in few large batches alone: in half the time. */
+export const planJoined = async (input: AnewInput): Promise<MadePlan> => (await planOnce(input, false)).made
+
 async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
   const { season, seasons, seed, proveSeconds, isStopped } = input
   const covered = withCover(season)

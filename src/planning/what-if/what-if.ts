@@ -5,7 +5,7 @@ import type { SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Plan } from '../plan.ts'
 import { readSeason } from '../reading/read-season.ts'
-import { planAnew } from '../replan/plan-anew.ts'
+import { planJoined } from '../replan/plan-anew.ts'
 import { replan } from '../replan/replan.ts'
 import { type ShownPlan, shownPlan } from '../replan/shown-plan.ts'
 import type { Season } from '../season.ts'
@@ -119,7 +119,7 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
           chance: shown.chance.map((chance, o) => (orders.has(o) ? Number.NaN : chance)),
           kindsOfGoneOrders: new Set([...shown.kindsOfGoneOrders, ...moved]),
         },
-      })) ?? (await planAnew({ ...input, margins: shown.margins, proveSeconds: 0 }))
+      })) ?? (await planJoined({ ...input, margins: shown.margins, proveSeconds: 0 }))
     if (isStopped()) return null
 
     const isOther = (o: number) =>
