@@ -61,7 +61,8 @@ test('a bench is tried smaller by keys and by typing, and an order surer: what i
   const before = await app.client.nursery()
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })
   await page.goto(`${app.address}/season`)
-  await page.getByRole('button', { name: 'What if…' }).first().click()
+  // The hot bed is one bench, so that without it nothing stands there.
+  await page.getByRole('button', { name: 'What if…' }).nth(1).click()
   const asked = page.locator('.suppose')
   const slider = asked.getByRole('slider')
   const was = Number(await slider.inputValue())
@@ -74,8 +75,7 @@ test('a bench is tried smaller by keys and by typing, and an order surer: what i
   const typed = asked.getByRole('textbox')
   await typed.fill('0')
   await typed.press('Enter')
-  // Where the other benches of the place hold all, it costs the same.
-  await asked.getByText(/^The season would cost/).waitFor()
+  await asked.getByText(/^The season would cost .* more/).waitFor()
   expect((await app.client.nursery()).benches).toEqual(before.benches)
   await asked.getByRole('button', { name: 'Make it so' }).click()
   await page.getByText(/is changed\.$/).waitFor()
