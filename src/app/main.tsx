@@ -5,7 +5,6 @@ import './parts/controls.css'
 import { QueryClientProvider } from '@tanstack/react-query'
 import { RouterProvider } from '@tanstack/react-router'
 import { StrictMode } from 'react'
-import { I18nProvider } from 'react-aria-components'
 import { createRoot } from 'react-dom/client'
 import { clearOldViews } from './data/kept-views.ts'
 import { keepPages } from './data/newer-version.ts'
@@ -15,7 +14,6 @@ import { hearServer } from './data/server-news.ts'
 import { NamesProvider } from './data/use-names.tsx'
 import { router } from './router.tsx'
 import { startText } from './text/i18n.ts'
-import { readerLocale } from './text/reader-locale.ts'
 import { FormatProvider } from './text/use-format.tsx'
 
 await startText()
@@ -27,13 +25,11 @@ hearServer(queryClient)
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
     <QueryClientProvider client={queryClient}>
-      <I18nProvider locale={readerLocale()}>
-        <FormatProvider>
-          <NamesProvider>
-            <RouterProvider router={router} />
-          </NamesProvider>
-        </FormatProvider>
-      </I18nProvider>
+      <FormatProvider>
+        <NamesProvider>
+          <RouterProvider router={router} />
+        </NamesProvider>
+      </FormatProvider>
     </QueryClientProvider>
   </StrictMode>,
 )

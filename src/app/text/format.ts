@@ -1,13 +1,14 @@
 import { dayNumber, dayText, weekNumber, weekOfDay, weekStart, weekText } from '../../science/index.ts'
 import { monthArcs } from '../pictures/year-wheel/wheel-layout.ts'
 import { measuresInWords } from './measures-in-words.ts'
-import { shownUnit, type Units } from './shown-unit.ts'
+import { type Shown, shownUnit, type Units } from './shown-unit.ts'
 
 /** Numbers, days and measures as the reader writes them. Pure: the locale and the units come in. */
 
 const SQUARE_FEET_PER_SQUARE_METRE = 10.763910416709722 // 1 ft = 0.3048 m exactly (NIST SP 811, appendix B)
 const FEET_PER_METRE = 1 / 0.3048
 const DAY_MS = 86_400_000
+const same = (words: string): string => words
 
 /** The instant at which a day begins in UTC, in which all days are written. */
 const instant = (day: string): number => dayNumber(day) * DAY_MS
@@ -35,7 +36,8 @@ const countsWeeks = (locale: string): boolean => {
   return week?.firstDay === 1
 }
 
-export const createFormat = (locale: string, units: Units) => {
+/** @param term a unit's words, as in "kg a m²", in the language of the locale */
+export const createFormat = (locale: string, units: Units, term: (words: string) => string = same) => {
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 })
   const tenth = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
   const fixedTenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
@@ -61,6 +63,15 @@ export const createFormat = (locale: string, units: Units) => {
   const areaUnit = units === 'us' ? 'ft²' : 'm²'
   const amount = (value: number) => (Math.abs(value) < 10 ? tenth : whole).format(value)
 
+  const shownUnits = new Map<string, Shown>()
+  /** One for each unit, so that it can be told whether a unit changed. */
+  const shown = (unit: string): Shown => {
+    const plain = shownUnit(unit, units)
+    const inWords = shownUnits.get(unit) ?? { ...plain, unit: term(plain.unit) }
+    shownUnits.set(unit, inWords)
+    return inWords
+  }
+
   return {
     locale,
     units,
@@ -69,10 +80,10 @@ export const createFormat = (locale: string, units: Units) => {
     amount,
     /** A measure of the facts as the reader has it, with its unit. */
     measure: (value: number, unit: string) => {
-      const shown = shownUnit(unit, units)
-      return `${amount(shown.to(value))} ${shown.unit}`.trim()
+      const { to, unit: inWords } = shown(unit)
+      return `${amount(to(value))} ${inWords}`.trim()
     },
-    shown: (unit: string) => shownUnit(unit, units),
+    shown,
     /** A sentence of the facts, its measures as the reader has them. */
     sentence: (text: string) => measuresInWords(text, units),
     share: (share: number) => percent.format(share),

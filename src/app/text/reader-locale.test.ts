@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { readerLocale } from './reader-locale.ts'
+import { localeFor, readerLocale } from './reader-locale.ts'
 
 test.each([
   ['de-CH', 'de-CH'],
@@ -12,3 +12,15 @@ test.each([
 ])('a browser that says %j is read as %s', (said, locale) => {
   expect(readerLocale(said)).toBe(locale)
 })
+
+test.each([
+  ['es', 'es-MX', 'es-MX'],
+  ['es', 'en-US', 'es-US'],
+  ['en', 'de', 'en-DE'],
+  ['es', 'en', 'es-US'],
+])(
+  '%s for a reader of %s is written as in %s: the language chosen, the region kept',
+  (language, reader, locale) => {
+    expect(localeFor(language, reader)).toBe(locale)
+  },
+)

@@ -10,3 +10,11 @@ export function readerLocale(said: string = navigator.language): string {
   }
   return 'en'
 }
+
+/** Words in a language, dates and numbers as in the reader's region: a German who reads English has `en-DE`. */
+export function localeFor(language: string, reader: string = readerLocale()): string {
+  const said = new Intl.Locale(reader)
+  const { region } = said.maximize()
+  if (said.language === language) return reader
+  return new Intl.Locale(language, region === undefined ? {} : { region }).toString()
+}

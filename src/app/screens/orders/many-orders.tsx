@@ -8,7 +8,6 @@ import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { useDone } from '../../parts/done.tsx'
-import { readerLocale } from '../../text/reader-locale.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { datesAround, nextOrderId } from './order-draft.ts'
 import { readPasted } from './read-pasted.ts'
@@ -25,7 +24,7 @@ export function ManyOrders({ ids }: { readonly ids: readonly string[] }) {
   const done = useDone()
   const field = useId()
   const [text, setText] = useState('')
-  const [dayFirst, setDayFirst] = useState(() => isDayFirst(readerLocale()))
+  const [dayFirst, setDayFirst] = useState(() => isDayFirst(format.locale))
   const { orders, troubles } = readPasted(text, names.nursery?.kinds ?? [], dayFirst)
 
   const keep = async () => {

@@ -12,6 +12,7 @@ import { ThemePick } from '../../shell/theme-pick.tsx'
 import { WhoPick } from '../../shell/who-pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './settings.css'
+import { LanguagePick } from './language-pick.tsx'
 import { NurseryLists } from './nursery-lists.tsx'
 import { PutBackup } from './put-back.tsx'
 
@@ -41,6 +42,7 @@ export function SettingsScreen() {
           <span className="field-label">{t('shell.theme')}</span>
           <ThemePick />
         </div>
+        <LanguagePick />
         <WhoPick />
         <div className="setting">
           <span className="field-label">{t('settings.replan.label')}</span>

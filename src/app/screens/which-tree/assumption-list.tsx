@@ -16,8 +16,9 @@ import { type Says, sayInput, sayTaken, shownInput } from './say-figures.ts'
 const POT_LITRES = 50
 
 /** Words for figures stand in a sentence elsewhere; as names they begin with a capital and no article. */
-const asName = (text: string): string => {
-  const bare = text.replace(/^the /, '').replace(/,$/, '')
+const asName = (text: string, articles: string): string => {
+  const [first = '', ...rest] = text.split(' ')
+  const bare = (articles.split(' ').includes(first) ? rest.join(' ') : text).replace(/,$/, '')
   return bare.charAt(0).toUpperCase() + bare.slice(1)
 }
 
@@ -55,7 +56,7 @@ export function AssumptionList({
         {answer.assumptions.map(({ key, figure }) => (
           <li key={key}>
             <div>
-              <p className="strong">{asName(t(`whichTree.inputs.${key}`))}</p>
+              <p className="strong">{asName(t(`whichTree.inputs.${key}`), t('whichTree.inputArticles'))}</p>
               <p className="soft small">
                 {[
                   `${sayInput(says, key, figure.low)} – ${sayInput(says, key, figure.high)}`,

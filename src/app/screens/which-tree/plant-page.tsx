@@ -2,7 +2,8 @@ import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
 import { whichTree } from '../../../advice/index.ts'
 import { createFormat } from '../../text/format.ts'
-import { readerLocale } from '../../text/reader-locale.ts'
+import { localeFor } from '../../text/reader-locale.ts'
+import { useTerm } from '../../text/use-term.ts'
 import { AnswerView } from './answer-view.tsx'
 import { askedInWords } from './asked-in-words.ts'
 import type { PageAsked } from './page-link.ts'
@@ -15,8 +16,12 @@ export function PlantPage({ asked }: { readonly asked: PageAsked | null }) {
 }
 
 function Answered({ asked: { question, species, units } }: { readonly asked: PageAsked }) {
-  const { t } = useTranslation()
-  const format = useMemo(() => createFormat(readerLocale(), units), [units])
+  const { t, i18n } = useTranslation()
+  const term = useTerm()
+  const format = useMemo(
+    () => createFormat(localeFor(i18n.language), units, term),
+    [i18n.language, units, term],
+  )
   const answer = useMemo(() => whichTree(question, species), [question, species])
   return (
     <main className="stack which-tree plant-page">

@@ -5,6 +5,12 @@ export const settings = {
   nursery: 'The nursery',
   units: { label: 'Units', metric: 'Metric', us: 'US' },
   unitsKept: 'Units: {{units}}.',
+  language: {
+    label: 'Language',
+    system: 'As the system: {{language}}',
+    says: 'What the facts say in whole sentences, sources and notes among them, is in English.',
+    notHere: 'The words of this language are not on this device, and the office does not answer.',
+  },
   replan: { label: 'After a count', yes: 'Plan again at once', no: 'Only when asked' },
   site: 'Site: {{name}}, {{latitude}}°, {{longitude}}°, {{height}} above the sea',
   noSite: 'No site is given yet: windows are those of the northern half.',

@@ -155,6 +155,8 @@ export const whichTree = {
   turnsNone: 'None would lead if {{input}} were {{to}} instead of {{from}}.',
   noTurn: 'No single figure within reason would turn this.',
   looking: 'Looking for what would turn this …',
+  /** With what the words below may begin, and are said without where they stand alone. */
+  inputArticles: 'the',
   inputs: {
     yearsToFruitSeedling: 'the years until a seedling fruits',
     yearsToFruitClonal: 'the years until a worked or layered tree fruits',

@@ -1,0 +1,48 @@
+export const rates = {
+  title: 'Prendimiento',
+  says: 'Lo que sale adelante, fase por fase: el punto es la tasa que usa el plan, la línea abarca nueve de los diez lotes siguientes.',
+  findHint: 'Clase, protocolo o fase',
+  show: { label: 'Qué tasas', own: 'Con registros suyos', set: 'Fijadas por usted', all: 'Todas' },
+  empty: 'Ninguna tasa coincide.',
+  view: { label: 'Qué ver', steps: 'Fases', people: 'Personas', months: 'Meses' },
+  compared: {
+    people:
+      'Quién trabaja cada método y con qué resultado, como si todos hubieran tenido las mismas clases en los mismos años. Los pocos recuentos se acercan a los demás.',
+    months: 'Qué hace el mes del inicio, descontadas clases, personas y años.',
+    none: 'Hay muy pocos recuentos para comparar.',
+    who: 'De',
+    batches_one: '{{shown}} lote: {{survived}} de {{entered}}',
+    batches_other: '{{shown}} lotes: {{survived}} de {{entered}}',
+    finding: {
+      'hardly-chance': '{{first}} va mejor que {{last}}: difícilmente es azar.',
+      'probably-different':
+        '{{first}} va probablemente mejor que {{last}} (con una probabilidad de {{chance}}); una pequeña parte de tales diferencias es azar.',
+      'no-difference-shown':
+        'No se ve diferencia entre {{first}} y {{last}}; una que importe se habría visto casi seguro.',
+      'cannot-tell-yet':
+        'Aún no se puede decir entre {{first}} y {{last}}: puede ser azar. Unas {{more}} plantas más lo dirían.',
+    },
+  },
+  group: '{{protocol}}',
+  batches_one: 'suyo, {{shown}} lote: {{survived}} de {{entered}}',
+  batches_other: 'suyo, {{shown}} lotes: {{survived}} de {{entered}}',
+  assumed: 'supuesto: {{basis}}',
+  set: 'fijado por usted: {{basis}}',
+  overrule: 'Fijar',
+  overruleTitle: 'Fijar usted una tasa',
+  overruleSays: '{{kind}}, {{step}}. Vale frente a datos y registros hasta que usted la tache.',
+  why: 'Por qué',
+  kept: 'Tasa fijada: {{step}} de {{kind}}.',
+  column: {
+    kind: 'Clase',
+    step: 'Fase',
+    rate: 'Tasa',
+    low: 'Bajo',
+    high: 'Alto',
+    source: 'Fuente',
+    entered: 'Entraron',
+    survived: 'Sobrevivieron',
+  },
+  more: 'Mostrar {{shown}} clases más',
+  anyKind: 'cualquier clase',
+}

@@ -1,0 +1,16 @@
+export const year = {
+  title: 'Rueda del año',
+  says: 'Cuándo puede empezar cada método en este lugar. La aguja es hoy.',
+  fruit: 'Frutal',
+  allFruits: 'Todos los protocolos en uso',
+  now: 'Puede empezar ahora',
+  nothingNow: 'Nada puede empezar ahora.',
+  later: 'Más tarde',
+  opens: 'desde {{month}}',
+  always: 'todo el año',
+  never: 'sin meses anotados',
+  condition: 'Condición: {{condition}}',
+  basis: 'Base: {{basis}}',
+  wheel: 'Épocas a lo largo del año',
+  none: 'Todavía no hay ningún protocolo en uso.',
+}
