@@ -56,7 +56,7 @@ const attributeWords = (value: Node | null): unknown[] =>
 test.each([
   ['<p>Two words</p>', 'Two words'],
   ['<p>{isLate ? "late" : t("work.today")}</p>', 'late'],
-  ['<p>{`up to ${week}`}</p>', 'up to '],
+  ['<p>{`up to`}</p>', 'up to'],
   ['<input placeholder="Find" />', 'Find'],
 ])('a component that says %s is found out', (code, said) => {
   expect(wordsIn(parseSync(code, { syntax: 'typescript', tsx: true }).body)).toContain(said)
