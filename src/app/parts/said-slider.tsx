@@ -10,7 +10,6 @@ export function SaidSlider({
   step = 1,
   value,
   onChange,
-  onLetGo,
 }: {
   readonly label: string
   readonly said: string
@@ -19,8 +18,6 @@ export function SaidSlider({
   readonly step?: number
   readonly value: number
   readonly onChange: (value: number) => void
-  /** Hears where it is left. */
-  readonly onLetGo?: (value: number) => void
 }) {
   return (
     <Slider
@@ -30,7 +27,6 @@ export function SaidSlider({
       step={step}
       value={value}
       onChange={moved => onChange(moved as number)}
-      {...(onLetGo && { onChangeEnd: left => onLetGo(left as number) })}
     >
       <div className="row">
         <Label>{label}</Label>

@@ -11,34 +11,24 @@ import { Asked } from './asked.tsx'
 import { useDone } from './done.tsx'
 import { SomeOf } from './some-of.tsx'
 import './suppose.css'
+import { useRested } from './use-rested.ts'
 
 /** Less money than this is none. */
 const NO_COST = 0.5
 
-/** What would change if this were entered; it can be stopped, and it can be made so. */
-export function SupposedAnswer({
-  supposed,
-  what,
-  onKept,
-}: {
-  readonly supposed: Supposed
-  /** Its name, to say that it is changed. */
-  readonly what: string
-  readonly onKept: () => void
-}) {
+/** What would change if this were entered; it can be stopped. Asked once it rests. */
+export function SupposedAnswer({ supposed }: { readonly supposed: Supposed }) {
   const { t } = useTranslation()
-  const done = useDone()
   const queries = useQueryClient()
-  const asked = look.whatIf(supposed)
-  const answer = useQuery({ ...asked, placeholderData: keepPreviousData })
+  const rested = useRested(supposed)
+  const asked = look.whatIf(rested ?? supposed)
+  const answer = useQuery({ ...asked, enabled: rested !== null, placeholderData: keepPreviousData })
   const { data: progress } = useQuery(look.whatIfProgress())
-  const keep = async () => {
-    const said = await say([supposed])
-    done.tell(t('suppose.kept', { what }), said)
-    onKept()
-  }
   const isStopped =
-    !answer.isFetching && !answer.isError && (answer.data === undefined || answer.isPlaceholderData)
+    rested !== null &&
+    !answer.isFetching &&
+    !answer.isError &&
+    (answer.data === undefined || answer.isPlaceholderData)
   return (
     <div className="stack suppose-answer" aria-live="polite">
       {answer.isFetching && (
@@ -59,13 +49,38 @@ export function SupposedAnswer({
           {said => <Answer said={said} />}
         </Asked>
       )}
-      <p className="row">
+      <p className="soft small">{t('suppose.basis')}</p>
+    </div>
+  )
+}
+
+/** The same, and it can be made so. */
+export function SupposedToKeep({
+  supposed,
+  what,
+  onKept,
+}: {
+  readonly supposed: Supposed
+  /** Its name, to say that it is changed. */
+  readonly what: string
+  readonly onKept: () => void
+}) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const keep = async () => {
+    const said = await say([supposed])
+    done.tell(t('suppose.kept', { what }), said)
+    onKept()
+  }
+  return (
+    <>
+      <SupposedAnswer supposed={supposed} />
+      <p>
         <Button className="deed" onPress={() => void keep()}>
           {t('suppose.keep')}
         </Button>
-        <span className="soft small">{t('suppose.basis')}</span>
       </p>
-    </div>
+    </>
   )
 }
 

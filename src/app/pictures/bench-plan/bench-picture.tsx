@@ -4,6 +4,7 @@ import type { BenchView } from '../../../api/index.ts'
 import type { Bench } from '../../../record/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './bench-plan.css'
+import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
@@ -135,12 +136,9 @@ export function BenchPicture({
               ) : (
                 <g
                   key={block.id}
-                  role="button"
-                  tabIndex={0}
+                  {...asButton(() => onOpen(stand.batch!))}
                   aria-label={label}
                   className="bench-open"
-                  onClick={() => onOpen(stand.batch!)}
-                  onKeyDown={event => (event.key === 'Enter' || event.key === ' ') && onOpen(stand.batch!)}
                 >
                   {inside}
                 </g>

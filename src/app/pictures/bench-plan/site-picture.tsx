@@ -4,6 +4,7 @@ import type { BenchView } from '../../../api/index.ts'
 import type { Bench } from '../../../record/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './bench-plan.css'
+import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
 import { sizeOf } from './bench-picture.tsx'
@@ -68,17 +69,9 @@ export function SitePicture({
               return (
                 <g
                   key={place.id}
-                  role="button"
-                  tabIndex={0}
+                  {...asButton(() => onChoose(place.id), place.id === chosen)}
                   className="site-open"
-                  aria-pressed={place.id === chosen}
                   aria-label={`${bench.name}: ${t('benches.used', { used: format.area(used), area: format.area(area) })}`}
-                  onClick={() => onChoose(place.id)}
-                  onKeyDown={event => {
-                    if (event.key !== 'Enter' && event.key !== ' ') return
-                    event.preventDefault()
-                    onChoose(place.id)
-                  }}
                 >
                   <title>{bench.name}</title>
                   <rect x={x} y={y} width={w} height={h} className="site-bench" />

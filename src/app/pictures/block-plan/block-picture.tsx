@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { MotherRow } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './block-plan.css'
+import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { inRows, layOutBlock } from './block-layout.ts'
 import { shareLeft } from './share-left.ts'
@@ -62,19 +63,11 @@ export function BlockPicture({
               return (
                 <g
                   key={id}
-                  role="button"
-                  tabIndex={0}
+                  {...asButton(() => onChoose(id), id === chosen)}
                   className="block-tree"
-                  aria-pressed={id === chosen}
                   aria-label={`${row.mother.name}, ${row.cultivarName}${left === null ? '' : `, ${format.share(left)}`}${
                     row.onHold ? `, ${t('common.onHold')}` : row.retired ? `, ${t('mothers.retired')}` : ''
                   }`}
-                  onClick={() => onChoose(id)}
-                  onKeyDown={event => {
-                    if (event.key !== 'Enter' && event.key !== ' ') return
-                    event.preventDefault()
-                    onChoose(id)
-                  }}
                 >
                   <circle cx={x} cy={y} r={radius} className="block-crown" />
                   <circle cx={x} cy={y} r={radius - 3} className="block-ring" />

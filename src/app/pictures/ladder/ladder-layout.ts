@@ -17,8 +17,7 @@ export interface LadderLayout {
   readonly height: number
 }
 
-export const LADDER = { left: 1, bar: 30, name: 22 } as const
-const GAP = 30
+export const LADDER = { left: 1, bar: 30, name: 22, gap: 30 } as const
 /** Room for a rate beside the narrowing, where there is room at all. */
 const NOTE_WIDTH = 260
 const ROOMY = 620
@@ -27,9 +26,9 @@ const ROOMY = 620
 export const layOutLadder = (numbers: readonly number[], width: number): LadderLayout => {
   const most = Math.max(1, ...numbers)
   const scale = linear(0, most, 0, width - 2 * LADDER.left - (width >= ROOMY ? NOTE_WIDTH : 0))
-  const pitch = LADDER.name + LADDER.bar + GAP
+  const pitch = LADDER.name + LADDER.bar + LADDER.gap
   return {
-    height: numbers.length * pitch - GAP + 2,
+    height: numbers.length * pitch - LADDER.gap + 2,
     rungs: numbers.map((number, index) => {
       const y = index * pitch + LADDER.name
       const bar = Math.max(2, scale(number))
@@ -42,7 +41,7 @@ export const layOutLadder = (numbers: readonly number[], width: number): LadderL
         width: bar,
         taper: {
           path: `M${LADDER.left} ${from}H${LADDER.left + bar}L${LADDER.left + next} ${to}H${LADDER.left}Z`,
-          middle: from + GAP / 2,
+          middle: from + LADDER.gap / 2,
           end: LADDER.left + Math.min(bar, next),
           lost: Math.max(0, number - below),
         },

@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { RateUsed, Rung } from '../../../planning/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './ladder.css'
+import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { LADDER, layOutLadder } from './ladder-layout.ts'
 
@@ -10,10 +11,13 @@ export function LadderPicture({
   title,
   says,
   rungs: given,
+  ask,
 }: {
   readonly title: string
   readonly says?: string
   readonly rungs: readonly Rung[]
+  /** What it does to press the rate of a step; null where it cannot be pressed. */
+  readonly ask?: (rung: Rung, rate: RateUsed) => (() => void) | null
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -72,7 +76,7 @@ export function LadderPicture({
             className="ladder"
             width={width}
             height={layout.height}
-            role="img"
+            role={ask === undefined ? 'img' : 'group'}
             aria-label={t('pictures.ladder.aria', {
               rungs: rungs.map(({ name, number }) => `${name} ${format.number(number)}`).join(', '),
             })}
@@ -80,6 +84,7 @@ export function LadderPicture({
             {layout.rungs.map(({ y, width: bar, taper }, index) => {
               const rung = rungs[index]!
               const rate = rateBelow(index)
+              const press = (rate && ask?.(rung, rate)) ?? null
               const beside = taper !== null && taper.end < width - 250 ? taper.end + 18 : LADDER.left + 14
               return (
                 <g key={`${rung.step} ${rung.name}`}>
@@ -101,7 +106,20 @@ export function LadderPicture({
                     {format.number(rung.number)}
                   </text>
                   {taper !== null && rate !== null && (
-                    <g>
+                    <g
+                      {...(press !== null && {
+                        ...asButton(press),
+                        className: 'pressed',
+                        'aria-label': t('pictures.ladder.ask', { name: rung.name, rate: rateText(rate) }),
+                      })}
+                    >
+                      <rect
+                        x={LADDER.left}
+                        y={y + LADDER.bar + 1}
+                        width={width - 2 * LADDER.left}
+                        height={LADDER.gap - 2}
+                        className="pressed-lane"
+                      />
                       <RateSign x={beside} y={taper.middle} from={rate.from} />
                       <text x={beside + 11} y={taper.middle + 4}>
                         {rateText(rate)}

@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { LineageView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './lineage.css'
+import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
 import { BOX, layOutLineage } from './lineage-layout.ts'
@@ -86,14 +87,7 @@ export function LineagePicture({
                   transform={`translate(${place.x + 4} ${place.y + 4})`}
                   className={canOpen ? 'lineage-thing open' : 'lineage-thing'}
                   aria-label={label}
-                  {...(canOpen
-                    ? {
-                        role: 'button',
-                        tabIndex: 0,
-                        onClick: () => onOpen(thing),
-                        onKeyDown: event => (event.key === 'Enter' || event.key === ' ') && onOpen(thing),
-                      }
-                    : { role: 'img' })}
+                  {...(canOpen ? asButton(() => onOpen(thing)) : { role: 'img' })}
                 >
                   <rect
                     width={BOX.width}

@@ -4,7 +4,7 @@ import { fullest, layOutLoad } from './load-layout.ts'
 const load = { expected: [10, 30, 50], badYear: [12, 36, 60], capacity: [40, 40, 40] }
 
 test('what goes over the line is a part of its own, as tall as it is over', () => {
-  const { bars, y } = layOutLoad(load, 40, 340)
+  const { bars, y } = layOutLoad(load, 344)
   expect(bars.map(({ over }) => over > 0)).toEqual([false, false, true])
   expect(bars[2]!.over).toBeCloseTo(y(40) - y(50))
   expect(bars[2]!.height).toBeCloseTo(y(0) - y(40))
@@ -18,4 +18,12 @@ test('the fullest week is the greatest share, and a closed place that carries an
     share: 0,
     weeksOver: 0,
   })
+})
+
+test('the line is taken where it is tried otherwise, and as far as a pixel is it moves', () => {
+  const asItIs = layOutLoad({ ...load, capacity: [40, 40, 0] }, 344)
+  expect(asItIs.end).toBe(asItIs.y(40))
+  const { end, y, perPixel } = layOutLoad({ ...load, tried: [40, 15, 40] }, 344)
+  expect(end).toBe(y(15))
+  expect(y(15) - y(15 + 7 * perPixel)).toBeCloseTo(7)
 })

@@ -23,9 +23,15 @@ export interface LoadLayout {
   readonly capacity: string
   readonly badYear: string
   readonly tried: string | null
+  /** Where the line stands in the last week that is tried otherwise, or else the last in which it can carry anything. */
+  readonly end: number
+  /** How much one pixel is. */
+  readonly perPixel: number
   readonly numbers: readonly number[]
 }
 
+/** Room for the numbers of the axis. */
+export const PLOT_LEFT = 44
 const TOP = 8
 const BOTTOM = 20
 
@@ -33,16 +39,15 @@ const steps = (values: readonly number[], x: Scale, y: Scale): string =>
   values.map((value, index) => `${index === 0 ? 'M' : 'L'}${x(index)} ${y(value)}H${x(index + 1)}`).join('')
 
 /** Bars for what is expected, in two parts where it goes over what can be carried. */
-export const layOutLoad = (
-  { expected, badYear, capacity, tried }: LoadSeries,
-  left: number,
-  width: number,
-): LoadLayout => {
+export const layOutLoad = ({ expected, badYear, capacity, tried }: LoadSeries, width: number): LoadLayout => {
   const height = 118
   const most = Math.max(1e-9, ...expected, ...badYear, ...capacity, ...(tried ?? []))
   const numbers = ticks(most, 2)
-  const x = linear(0, Math.max(1, expected.length), left, width)
+  const x = linear(0, Math.max(1, expected.length), PLOT_LEFT, width)
   const y = linear(0, numbers.at(-1)!, height - BOTTOM, TOP)
+  const line = tried ?? capacity
+  const moved = line.findLastIndex((can, week) => can !== capacity[week])
+  const end = moved >= 0 ? moved : capacity.findLastIndex(can => can > 0)
   return {
     x,
     y,
@@ -62,6 +67,8 @@ export const layOutLoad = (
     capacity: steps(capacity, x, y),
     badYear: steps(badYear, x, y),
     tried: tried ? steps(tried, x, y) : null,
+    end: y(line[end] ?? 0),
+    perPixel: numbers.at(-1)! / (height - BOTTOM - TOP),
   }
 }
 

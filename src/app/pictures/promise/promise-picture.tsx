@@ -3,8 +3,7 @@ import { weekAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { Picture } from '../frame/picture.tsx'
 import { layOutLoad } from '../load/load-layout.ts'
-import '../load/load.css'
-import { monthMarks } from '../season-strip/strip-layout.ts'
+import { WeekBars } from '../load/week-bars.tsx'
 
 /** How many can be promised in each week: bars as surely as asked, the line in one season of two. */
 export function PromisePicture({
@@ -38,46 +37,12 @@ export function PromisePicture({
       })}
     >
       {width => {
-        const left = 44
         // The bars are never too much: they may reach as high as they are.
-        const layout = layOutLoad({ expected: surely, badYear: middle, capacity: surely }, left, width)
-        const months = monthMarks(first, surely.length)
-        const skip = Math.ceil((months.length * 30) / (width - left))
+        const layout = layOutLoad({ expected: surely, badYear: middle, capacity: surely }, width)
         return (
-          <svg
-            className="load"
-            width={width}
-            height={layout.height}
-            role="img"
-            aria-label={`${title}. ${says}`}
-          >
-            {layout.numbers.map(number => (
-              <g key={number}>
-                <path d={`M${left} ${layout.y(number)}H${width}`} className="grid" />
-                <text x={left - 6} y={layout.y(number) + 4} textAnchor="end" className="soft">
-                  {format.amount(number)}
-                </text>
-              </g>
-            ))}
-            {layout.bars.map(bar => (
-              <rect
-                key={bar.x}
-                x={bar.x}
-                y={bar.y}
-                width={bar.width}
-                height={bar.height}
-                className="load-bar"
-              />
-            ))}
+          <WeekBars layout={layout} first={first} width={width} label={`${title}. ${says}`}>
             <path d={layout.badYear} className="load-can" />
-            {months.map(({ index, month, year }, place) =>
-              place % skip === 0 ? (
-                <text key={`${year} ${month}`} x={layout.x(index)} y={layout.height - 4} className="soft">
-                  {month === 0 ? year : format.month(month)}
-                </text>
-              ) : null,
-            )}
-          </svg>
+          </WeekBars>
         )
       }}
     </Picture>

@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import { useFormat } from '../../text/use-format.tsx'
 import './rate-points.css'
+import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { linear } from '../scale.ts'
 
@@ -86,20 +87,10 @@ export function PointsPicture({
                   key={key}
                   {...(onChoose === undefined
                     ? { role: 'img' }
-                    : {
-                        role: 'button',
-                        tabIndex: 0,
-                        className: 'rate-open',
-                        onClick: () => onChoose(key),
-                        onKeyDown: event => {
-                          if (event.key !== 'Enter' && event.key !== ' ') return
-                          event.preventDefault()
-                          onChoose(key)
-                        },
-                      })}
+                    : { ...asButton(() => onChoose(key)), className: 'pressed' })}
                   aria-label={`${name}: ${format.share(share)}, ${format.shareRange(low, high)}; ${beside}`}
                 >
-                  <rect x={0} y={TOP + index * lane} width={width} height={lane} className="rate-lane" />
+                  <rect x={0} y={TOP + index * lane} width={width} height={lane} className="pressed-lane" />
                   {isNarrow ? (
                     <text x={8} y={y - 26}>
                       {shortened(name, Math.floor(width / 7))}

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { OrderForecast } from '../../../planning/index.ts'
@@ -8,6 +9,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { type RateToSet, SetRate } from '../rates/set-rate.tsx'
 
 /** The count-backs that together fill an order: batches that stand now, and starts to come. */
 export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | undefined }) {
@@ -16,6 +18,7 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   const names = useNames()
   const { start, running } = useJob()
   const { data: batches } = useQuery(look.batchesAlive())
+  const [chosen, setChosen] = useState<RateToSet | null>(null)
   const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
   if (forecast === undefined || ladders.length === 0)
     return (
@@ -49,16 +52,28 @@ export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | 
   }
   return (
     <section className="stack">
-      <h3>{t('orders.howMade')}</h3>
+      <div>
+        <h3>{t('orders.howMade')}</h3>
+        <p className="soft small">{t('orders.tryRate')}</p>
+      </div>
       {ladders.map(ladder => (
         <div key={`${ladder.start} ${ladder.batch}`} className="sheet">
           <LadderPicture
             title={titleOf(ladder)}
             says={`${names.kind(ladder.kind)}: ${names.protocol(ladder.protocol)}`}
             rungs={ladder.rungs}
+            ask={(rung, rate) => {
+              const { step, name } = rung
+              // Where a batch stands now its own count may be the rate: that is not to be overruled.
+              if (step === null || (ladder.batch !== null && rung === ladder.rungs[0])) return null
+              const { kind, protocol } = ladder
+              return () =>
+                setChosen({ ...rate, protocol, step, stepName: name, kind, kindName: names.kind(kind) })
+            }}
           />
         </div>
       ))}
+      {chosen !== null && <SetRate rate={chosen} onClose={() => setChosen(null)} />}
     </section>
   )
 }

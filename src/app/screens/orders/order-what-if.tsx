@@ -2,8 +2,9 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Order } from '../../../record/index.ts'
 import { Field } from '../../parts/field.tsx'
+import { NumberAsked } from '../../parts/number-asked.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
-import { SupposedAnswer } from '../../parts/supposed-answer.tsx'
+import { SupposedToKeep } from '../../parts/supposed-answer.tsx'
 import { dayAfter, daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 
@@ -15,13 +16,10 @@ export function OrderWhatIf({ order, onClose }: { readonly order: Order; readonl
   const { t } = useTranslation()
   const format = useFormat()
   const [percent, setPercent] = useState(Math.round(100 * order.sure))
-  const [surePercent, setSurePercent] = useState(percent)
-  const [said, setSaid] = useState(String(order.number))
+  const [number, setNumber] = useState(order.number)
   const [due, setDue] = useState<string>(order.due)
-  const number = Number(said)
-  const isNumber = Number.isInteger(number) && number >= 1
   const later = due === '' ? 0 : daysBetween(order.due, due)
-  const isSame = surePercent === Math.round(100 * order.sure) && number === order.number && later === 0
+  const isSame = percent === Math.round(100 * order.sure) && number === order.number && later === 0
   return (
     <section className="sheet stack suppose-order">
       <h3>{t('suppose.order.title')}</h3>
@@ -33,25 +31,24 @@ export function OrderWhatIf({ order, onClose }: { readonly order: Order; readonl
           to={SUREST}
           value={percent}
           onChange={setPercent}
-          onLetGo={setSurePercent}
         />
-        <Field
+        <NumberAsked
           label={t('suppose.order.number')}
-          inputMode="numeric"
-          value={said}
-          wrong={isNumber ? undefined : t('work.needsNumber')}
-          onChange={setSaid}
+          value={number}
+          least={1}
+          isWhole
+          onSay={said => said !== null && setNumber(said)}
         />
         <Field label={t('suppose.order.due')} type="date" value={due} onChange={setDue} />
       </div>
-      {isNumber && !isSame && (
-        <SupposedAnswer
+      {!isSame && (
+        <SupposedToKeep
           supposed={{
             kind: 'order-changed/1',
             order: {
               ...order,
               number,
-              sure: surePercent / 100,
+              sure: percent / 100,
               earliest: dayAfter(order.earliest, later),
               due: dayAfter(order.due, later),
               latest: dayAfter(order.latest, later),

@@ -1,53 +1,86 @@
+import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import { ShareFigure } from '../../../trade/index.ts'
+import { look } from '../../data/queries.ts'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
+import { SaidSlider } from '../../parts/said-slider.tsx'
 import { SpreadFields } from '../../parts/spread-fields.tsx'
+import { SupposedAnswer } from '../../parts/supposed-answer.tsx'
 import { figureTyped } from '../../text/figure-typed.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
+import { useFormat } from '../../text/use-format.tsx'
+import { aroundTypical, type Shares } from './around-typical.ts'
 
-/** Overrules a rate, with its reason. */
-export function SetRate({ row, onClose }: { readonly row: RateRow; readonly onClose: () => void }) {
+/** The rate of a step as it is, with where it comes from. */
+export type RateToSet = Pick<
+  RateRow,
+  'protocol' | 'step' | 'stepName' | 'kind' | 'kindName' | 'mean' | 'low' | 'high' | 'basis' | 'sources'
+>
+
+const percent = shownUnit('share', 'metric')
+const typedOf = (share: number) => String(Math.round(1000 * share) / 10)
+const typed = ({ low, typical, high }: Shares) => ({
+  low: typedOf(low),
+  typical: typedOf(typical),
+  high: typedOf(high),
+})
+
+/** Tries another rate and says what it would change; with a reason it overrules the one that is. */
+export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly onClose: () => void }) {
   const { t } = useTranslation()
-  const shown = shownUnit('share', 'metric')
-  const percent = (share: number) => String(Math.round(1000 * share) / 10)
-  const [draft, setDraft] = useState({
-    low: percent(row.low),
-    typical: percent(row.mean),
-    high: percent(row.high),
-    why: '',
-  })
-  const shares = ShareFigure.safeParse(figureTyped(draft, shown))
-  const why = draft.why.trim()
-  const kind = row.kindName ?? t('rates.anyKind')
+  const format = useFormat()
+  const { data: state } = useQuery(look.plan())
+  /** Low and high go with the slider as they were typed last. */
+  const [around, setAround] = useState<Shares>({ low: rate.low, typical: rate.mean, high: rate.high })
+  const asItIs = typed({ low: rate.low, typical: rate.mean, high: rate.high })
+  const [draft, setDraft] = useState(asItIs)
+  const [why, setWhy] = useState('')
+  const figure = ShareFigure.safeParse(figureTyped(draft, percent))
+  const isOther = JSON.stringify(draft) !== JSON.stringify(asItIs)
+  const kind = rate.kindName ?? t('rates.anyKind')
+  const { protocol, step, kind: kindOfTree } = rate
+  const typical = figure.success ? figure.data.typical : around.typical
+  const body = figure.success
+    ? { kind: 'rate-set/1' as const, protocol, step, kindOfTree, survival: figure.data }
+    : null
 
   return (
     <EntryForm
       title={t('rates.overruleTitle')}
-      bodies={
-        shares.success && why !== ''
-          ? [
-              {
-                kind: 'rate-set/1',
-                protocol: row.protocol,
-                step: row.step,
-                kindOfTree: row.kind,
-                survival: shares.data,
-                why,
-              },
-            ]
-          : null
-      }
+      bodies={body !== null && why.trim() !== '' ? [{ ...body, why: why.trim() }] : null}
       need={t('common.spread.needShare')}
-      told={t('rates.kept', { step: row.stepName, kind })}
+      told={t('rates.kept', { step: rate.stepName, kind })}
+      keep={t('rates.overrule')}
       onClose={onClose}
     >
-      <p>{t('rates.overruleSays', { kind, step: row.stepName })}</p>
-      <p className="soft small">{[row.basis, ...row.sources].join('; ')}</p>
-      <SpreadFields unit={shown.unit} typed={draft} onType={next => setDraft({ ...draft, ...next })} />
-      <Field label={t('rates.why')} value={draft.why} onChange={why => setDraft({ ...draft, why })} />
+      <p>{t('rates.overruleSays', { kind, step: rate.stepName })}</p>
+      <p className="soft small">{[rate.basis, ...rate.sources].join('; ')}</p>
+      <SaidSlider
+        label={t('rates.tried')}
+        said={t('rates.triedSays', { tried: format.share(typical), now: format.share(rate.mean) })}
+        from={1}
+        to={99}
+        value={Math.round(100 * typical)}
+        onChange={to => setDraft(typed(aroundTypical(around, to / 100)))}
+      />
+      <SpreadFields
+        unit={percent.unit}
+        typed={draft}
+        onType={next => {
+          setDraft(next)
+          const said = figureTyped(next, percent)
+          if (said !== null) setAround(said)
+        }}
+      />
+      {state?.plan && body !== null && isOther && (
+        <div className="suppose">
+          <SupposedAnswer supposed={{ ...body, why: t('rates.tried') }} />
+        </div>
+      )}
+      <Field label={t('rates.why')} value={why} onChange={setWhy} />
     </EntryForm>
   )
 }

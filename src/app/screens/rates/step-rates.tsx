@@ -83,7 +83,7 @@ export function StepRates() {
               </Button>
             </p>
           )}
-          {chosen !== null && <SetRate row={chosen} onClose={() => setChosen(null)} />}
+          {chosen !== null && <SetRate rate={chosen} onClose={() => setChosen(null)} />}
         </div>
       )}
     </Asked>

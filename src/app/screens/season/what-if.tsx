@@ -6,7 +6,7 @@ import { useTranslation } from 'react-i18next'
 import type { PlannedStart } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
-import { Field } from '../../parts/field.tsx'
+import { NumberAsked } from '../../parts/number-asked.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
@@ -29,13 +29,11 @@ export function WhatIf({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [said, setSaid] = useState(String(start.number))
-  const number = Number(said)
-  const isNumber = said.trim() !== '' && Number.isInteger(number) && number >= 0
+  const [number, setNumber] = useState(start.number)
   const isTried = tried !== start.week || number !== start.number
   const answer = useQuery({
     ...look.startMoved({ start: start.id, week: tried, number }),
-    enabled: isNumber && isTried,
+    enabled: isTried,
     placeholderData: keepPreviousData,
   })
   const weekSaid = (week: string) =>
@@ -51,25 +49,25 @@ export function WhatIf({
           value={weeksBetween(first, tried)}
           onChange={weeksOn => onTry(weekAfter(first, weeksOn))}
         />
-        <Field
+        <NumberAsked
           label={t('season.whatIf.number')}
-          inputMode="numeric"
-          value={said}
-          wrong={isNumber ? undefined : t('work.needsNumber')}
-          onChange={setSaid}
+          value={number}
+          least={0}
+          isWhole
+          onSay={said => said !== null && setNumber(said)}
         />
         <Button
           className="plain"
           isDisabled={!isTried}
           onPress={() => {
-            setSaid(String(start.number))
+            setNumber(start.number)
             onTry(start.week)
           }}
         >
           {t('season.whatIf.back')}
         </Button>
       </div>
-      {isTried && isNumber ? (
+      {isTried ? (
         <Asked query={answer} what={t('season.whatIf.chances')}>
           {({ isOpen, orders }) => {
             const moved = orders

@@ -4,10 +4,10 @@ import type { Question } from '../../../advice/index.ts'
 import type { Fruits } from '../../../trade/facts/index.ts'
 import { Choices } from '../../parts/choices.tsx'
 import { Field } from '../../parts/field.tsx'
+import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { AskPlace } from './ask-place.tsx'
-import { NumberAsked } from './number-asked.tsx'
 import { Tick } from './tick.tsx'
 
 /** Everything that is asked; each change is said at once. */

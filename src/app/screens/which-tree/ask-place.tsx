@@ -2,10 +2,10 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { ClimateSaid } from '../../../advice/index.ts'
 import { Field } from '../../parts/field.tsx'
+import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import type { Shown } from '../../text/shown-unit.ts'
 import { useFormat } from '../../text/use-format.tsx'
-import { NumberAsked } from './number-asked.tsx'
 import { WeatherFile } from './weather-file.tsx'
 
 const months = (climate: ClimateSaid) =>

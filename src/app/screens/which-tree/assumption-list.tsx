@@ -9,7 +9,7 @@ import {
   taken,
 } from '../../../advice/index.ts'
 import { citation, sourceById } from '../../../trade/facts/index.ts'
-import { NumberAsked } from './number-asked.tsx'
+import { NumberAsked } from '../../parts/number-asked.tsx'
 import { type Says, sayInput, sayTaken, shownInput } from './say-figures.ts'
 
 /** The container of which canopy and height are taken. */

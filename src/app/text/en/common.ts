@@ -31,6 +31,10 @@ export const common = {
   back: 'Back',
   previous: 'Earlier',
   next: 'Later',
+  needNumber: 'A number, please.',
+  needWhole: 'A whole number, please.',
+  outOfRange: 'From {{least}} to {{most}}.',
+  tooFew: 'From {{least}} on.',
   spread: {
     low: 'Low',
     typical: 'Typical',

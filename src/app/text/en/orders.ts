@@ -37,6 +37,7 @@ export const orders = {
   short: '{{number}} are expected never to come.',
   why: 'Why',
   howMade: 'How it is made',
+  tryRate: 'Press a rate to see what another would do.',
   ladderBatch: 'From batch {{batch}}, standing now',
   ladderStart: 'To be started in {{week}}',
   ladderPlain: 'Count-back',

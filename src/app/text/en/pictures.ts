@@ -22,6 +22,7 @@ export const pictures = {
     aria: 'Count-back: {{rungs}}',
     rungAria: '{{name}} {{number}}',
     source: 'Where the rate comes from',
+    ask: '{{name}}, {{rate}}. What if…',
   },
   band: {
     expected: 'nine of ten such batches',
@@ -50,6 +51,7 @@ export const pictures = {
     expected: 'Expected',
     badYear: 'Bad year',
     capacity: 'Can carry',
+    tried: 'Tried',
     over: '{{amount}} over',
     badYearNote: 'Thin line: one year in ten is worse.',
   },

@@ -1,6 +1,6 @@
 export const rates = {
   title: 'Rates',
-  says: 'What takes, step by step: the point is the rate used in the plan, the line holds nine of ten next batches.',
+  says: 'What takes, step by step: the point is the rate used in the plan, the line holds nine of ten next batches. Press one to try another.',
   findHint: 'Kind, protocol or step',
   show: { label: 'Which rates', own: 'With your records', set: 'Set by you', all: 'All' },
   empty: 'No rate fits.',
@@ -28,9 +28,12 @@ export const rates = {
   batches_other: 'yours, {{shown}} batches: {{survived}} of {{entered}}',
   assumed: 'assumed: {{basis}}',
   set: 'set by you: {{basis}}',
-  overrule: 'Set',
-  overruleTitle: 'Set a rate yourself',
-  overruleSays: '{{kind}}, {{step}}. It stands against facts and records until you strike it.',
+  overrule: 'Overrule with this',
+  overruleTitle: 'What if another number took?',
+  overruleSays:
+    '{{kind}}, {{step}}. Try another rate; with a reason it overrules facts and records until you strike it.',
+  tried: 'What if so many took',
+  triedSays: '{{tried}} (now {{now}})',
   why: 'Why',
   kept: 'Rate set: {{step}} of {{kind}}.',
   column: {

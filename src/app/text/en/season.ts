@@ -42,7 +42,7 @@ export const season = {
   moved_other: '{{shown}} starts moved, which saves {{saved}}.',
   loads: 'What it asks of benches, hands and mother trees',
   loadsSays:
-    'Bars: expected. Black line: what it can carry. Thin line: one year in ten is worse. Hatched: too much.',
+    'Bars: expected. Thick line: what it can carry. Thin line: one year in ten is worse. Hatched: too much.',
   load: { place: 'Benches', skill: 'Hands', mother: 'Mother trees' },
   loadSays: 'Fullest in {{week}}: {{share}} of what it can.',
   loadOver_one: 'Over in {{shown}} week; most in {{week}}.',

@@ -23,6 +23,7 @@ export const suppose = {
     person: 'Who',
     area: 'Size, {{unit}}',
     hours: 'Hours a week',
+    hoursSaid: '{{hours}} hours a week',
     always: 'From now on',
     weeks: 'In some weeks',
     when: 'When',
@@ -30,7 +31,7 @@ export const suppose = {
     to: 'To',
     closed: 'What is left of it, {{unit}}',
     away: 'Away all of these days.',
-    hint: 'Drag, type or use the arrow keys, and see what changes.',
+    hint: 'Drag the grip at the end of its line, use the arrow keys on it, or type: see what changes.',
   },
   order: {
     title: 'What if it were otherwise?',

@@ -57,8 +57,6 @@ export const whichTree = {
   interest: 'Interest, % a year',
   worth: 'Worth of the fruit, {{unit}}',
   onlyOffered: 'Only what this nursery has or promises',
-  outOfRange: 'From {{least}} to {{most}}.',
-  needNumber: 'A number, please.',
   noLimit: 'no limit',
   notKnown: 'not known',
   chart: 'Wanted fruit so far, over {{years}} years',

@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import { type Shown, shownUnit } from '../../text/shown-unit.ts'
+import { type Shown, shownUnit } from '../text/shown-unit.ts'
 
 const read = (text: string): number => Number(text.trim().replace(',', '.').replace('−', '-'))
 const plain = shownUnit('', 'metric')
@@ -18,8 +18,9 @@ export function NumberAsked({
   label,
   value,
   least,
-  most,
+  most = Number.POSITIVE_INFINITY,
   step = 1,
+  isWhole = false,
   shown = plain,
   ifEmpty,
   onSay,
@@ -27,9 +28,10 @@ export function NumberAsked({
   readonly label: string
   readonly value: number | null
   readonly least: number
-  readonly most: number
+  readonly most?: number
   /** Of the arrow keys, as shown. */
   readonly step?: number
+  readonly isWhole?: boolean
   readonly shown?: Shown
   /** What it means to leave it empty; without it a number is needed. */
   readonly ifEmpty?: string
@@ -47,12 +49,14 @@ export function NumberAsked({
   }, [own, value, shown])
 
   const wrongOf = (said: string): string | undefined => {
-    if (said.trim() === '') return ifEmpty === undefined ? t('whichTree.needNumber') : undefined
+    const need = t(isWhole ? 'common.needWhole' : 'common.needNumber')
+    if (said.trim() === '') return ifEmpty === undefined ? need : undefined
     const given = read(said)
-    if (!Number.isFinite(given)) return t('whichTree.needNumber')
-    return given < lowest || given > highest
-      ? t('whichTree.outOfRange', { least: lowest, most: highest })
-      : undefined
+    if (!Number.isFinite(given) || (isWhole && !Number.isInteger(given))) return need
+    if (given >= lowest && given <= highest) return undefined
+    return Number.isFinite(highest)
+      ? t('common.outOfRange', { least: lowest, most: highest })
+      : t('common.tooFew', { least: lowest })
   }
   const wrong = wrongOf(text)
   return (
