@@ -31,6 +31,10 @@ export const common = {
   back: 'Atrás',
   previous: 'Antes',
   next: 'Después',
+  needNumber: 'Un número, por favor.',
+  needWhole: 'Un número entero, por favor.',
+  outOfRange: 'De {{least}} a {{most}}.',
+  tooFew: 'Desde {{least}}.',
   spread: {
     low: 'Bajo',
     typical: 'Usual',

@@ -38,6 +38,7 @@ export const orders = {
   short: '{{number}} se espera que no lleguen nunca.',
   why: 'Por qué',
   howMade: 'Cómo se hace',
+  tryRate: 'Pulse una tasa para ver qué haría otra.',
   ladderBatch: 'Del lote {{batch}}, ahora en pie',
   ladderStart: 'Por iniciar en {{week}}',
   ladderPlain: 'Cuenta atrás',

@@ -22,6 +22,7 @@ export const pictures = {
     aria: 'Cuenta atrás: {{rungs}}',
     rungAria: '{{name}} {{number}}',
     source: 'De dónde viene la tasa',
+    ask: '{{name}}, {{rate}}. ¿Y si…?',
   },
   band: {
     expected: 'nueve de diez lotes así',
@@ -50,6 +51,7 @@ export const pictures = {
     expected: 'Esperado',
     badYear: 'Mal año',
     capacity: 'Puede cargar',
+    tried: 'Probado',
     over: 'sobran {{amount}}',
     badYearNote: 'Línea fina: un año de cada diez es peor.',
   },

@@ -1,6 +1,6 @@
 export const rates = {
   title: 'Prendimiento',
-  says: 'Lo que sale adelante, fase por fase: el punto es la tasa que usa el plan, la línea abarca nueve de los diez lotes siguientes.',
+  says: 'Lo que sale adelante, fase por fase: el punto es la tasa que usa el plan, la línea abarca nueve de los diez lotes siguientes. Pulse uno para probar otra.',
   findHint: 'Clase, protocolo o fase',
   show: { label: 'Qué tasas', own: 'Con registros suyos', set: 'Fijadas por usted', all: 'Todas' },
   empty: 'Ninguna tasa coincide.',
@@ -28,9 +28,12 @@ export const rates = {
   batches_other: 'suyo, {{shown}} lotes: {{survived}} de {{entered}}',
   assumed: 'supuesto: {{basis}}',
   set: 'fijado por usted: {{basis}}',
-  overrule: 'Fijar',
-  overruleTitle: 'Fijar usted una tasa',
-  overruleSays: '{{kind}}, {{step}}. Vale frente a datos y registros hasta que usted la tache.',
+  overrule: 'Que valga esta',
+  overruleTitle: '¿Y si prendiera otra parte?',
+  overruleSays:
+    '{{kind}}, {{step}}. Pruebe otra tasa; con un motivo vale frente a datos y registros hasta que usted la tache.',
+  tried: '¿Y si prendieran tantas?',
+  triedSays: '{{tried}} (ahora {{now}})',
   why: 'Por qué',
   kept: 'Tasa fijada: {{step}} de {{kind}}.',
   column: {

@@ -42,7 +42,7 @@ export const season = {
   moved_other: '{{shown}} inicios movidos, lo que ahorra {{saved}}.',
   loads: 'Lo que pide a mesas, manos y plantas madre',
   loadsSays:
-    'Barras: lo esperado. Línea negra: lo que puede cargar. Línea fina: un año de cada diez es peor. Rayado: demasiado.',
+    'Barras: lo esperado. Línea gruesa: lo que puede cargar. Línea fina: un año de cada diez es peor. Rayado: demasiado.',
   load: { place: 'Mesas', skill: 'Manos', mother: 'Plantas madre' },
   loadSays: 'Más llena en {{week}}: {{share}} de lo que puede.',
   loadOver_one: 'Se pasa en {{shown}} semana; sobre todo en {{week}}.',

@@ -23,6 +23,7 @@ export const suppose = {
     person: 'Quién',
     area: 'Tamaño, {{unit}}',
     hours: 'Horas por semana',
+    hoursSaid: '{{hours}} horas por semana',
     always: 'Desde ahora',
     weeks: 'En algunas semanas',
     when: 'Cuándo',
@@ -30,7 +31,7 @@ export const suppose = {
     to: 'A',
     closed: 'Lo que queda de ella, {{unit}}',
     away: 'Ausente todos estos días.',
-    hint: 'Arrastre, escriba o use las flechas, y vea qué cambia.',
+    hint: 'Arrastre el asa al final de su línea, use en ella las flechas, o escriba: vea qué cambia.',
   },
   order: {
     title: '¿Y si fuera de otro modo?',

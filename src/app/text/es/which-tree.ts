@@ -61,8 +61,6 @@ export const whichTree = {
   interest: 'Interés, % al año',
   worth: 'Valor de la fruta, {{unit}}',
   onlyOffered: 'Solo lo que este vivero tiene o promete',
-  outOfRange: 'De {{least}} a {{most}}.',
-  needNumber: 'Un número, por favor.',
   noLimit: 'sin límite',
   notKnown: 'no se sabe',
   chart: 'Fruta deseada hasta la fecha, en {{years}} años',
