@@ -3,6 +3,7 @@ import type { NurseryView } from '../../api/index.ts'
 import type { Body, Entry } from '../../record/index.ts'
 import type { EntryId, PersonId } from '../../trade/index.ts'
 import { outbox } from './outbox/use-outbox.ts'
+import { painted } from './painted.ts'
 import { queryClient } from './query-client.ts'
 import { deviceDay, deviceTime } from './today.ts'
 import { deviceName, whoNow } from './who.ts'
@@ -37,7 +38,7 @@ export const say = async (bodies: readonly Body[], on = today()): Promise<Said> 
     }),
   )
   const kept = await outbox.add(entries)
-  if (kept) void outbox.send()
+  if (kept) void painted().then(outbox.send)
   return { entries, kept }
 }
 

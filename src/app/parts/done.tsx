@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
+import { flushSync } from 'react-dom'
 import { useTranslation } from 'react-i18next'
 import { type Said, strike } from '../data/say.ts'
 
@@ -18,7 +19,8 @@ export function DoneLine({ children }: { readonly children: ReactNode }) {
   const [last, setLast] = useState<{ sentence: string; entries: readonly string[] } | null>(null)
   const tell = useCallback<Done['tell']>((sentence, said) => {
     if (said?.kept === false) return
-    setLast({ sentence, entries: said?.entries.map(({ id }) => id) ?? [] })
+    // At once, and not with whatever else is to be drawn.
+    flushSync(() => setLast({ sentence, entries: said?.entries.map(({ id }) => id) ?? [] }))
   }, [])
   const undo = async () => {
     if (last === null) return

@@ -94,8 +94,7 @@ export const createOutbox = (
         become({ notKept: problem instanceof Error ? problem.message : String(problem) })
         return false
       }
-      become({ notKept: null })
-      await reread()
+      become({ waiting: await store.all(), notKept: null })
       return true
     },
     send,

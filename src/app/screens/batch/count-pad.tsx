@@ -8,6 +8,7 @@ import type { Body } from '../../../record/index.ts'
 import type { Sign, StepId } from '../../../trade/index.ts'
 import { plansAfterCount, setAftermath } from '../../data/aftermath.ts'
 import { outbox } from '../../data/outbox/use-outbox.ts'
+import { painted } from '../../data/painted.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
 import { deviceDay } from '../../data/today.ts'
@@ -90,6 +91,7 @@ export function CountPad({
       }),
       said,
     )
+    await painted()
     void outbox.send().then(() => {
       if (outbox.state().waiting.length === 0 && planBefore !== null && !running && plansAfterCount()) start()
     })

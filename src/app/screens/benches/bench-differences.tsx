@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BenchStand } from '../../../api/index.ts'
+import { painted } from '../../data/painted.ts'
 import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
@@ -58,6 +59,7 @@ export function BenchDifferences({
         : t('benches.counting.kept', { name: stand.name, count: differences.length }),
       said,
     )
+    await painted()
     void navigate({ to: '/benches', search: { bench: stand.bench } })
   }
 
