@@ -53,7 +53,13 @@ export function SitePicture({
         const pixels = site.places.map(place => ({ x: 2 + place.x * scale, y: 18 + place.y * scale }))
         const least = 22
         return (
-          <svg width={width} height={site.height * scale + 34} role="group" aria-label={t('benches.plan')}>
+          <svg
+            className="site"
+            width={width}
+            height={site.height * scale + 34}
+            role="group"
+            aria-label={t('benches.plan')}
+          >
             <defs>
               <Hatch id={hatch} />
             </defs>

@@ -51,6 +51,7 @@ export function LineagePicture({
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
         <section className="lineage-scroll" tabIndex={0} aria-label={title}>
           <svg
+            className="family"
             width={layout.width + 8}
             height={layout.height + 8}
             role="group"

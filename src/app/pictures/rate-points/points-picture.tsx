@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import { useFormat } from '../../text/use-format.tsx'
 import './rate-points.css'
 import { asButton } from '../as-button.ts'
+import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { linear } from '../scale.ts'
 
@@ -19,9 +20,6 @@ export interface PointsLane {
 
 const LANE = 34
 const TOP = 22
-
-const shortened = (text: string, most: number): string =>
-  text.length > most ? `${text.slice(0, most - 1)}…` : text
 
 /** The stretch that holds all ranges, in steps of a fifth of the way from 0 to 100. */
 const stretchOf = (lanes: readonly PointsLane[]): [number, number] => [
@@ -59,6 +57,7 @@ export function PointsPicture({
         const x = linear(from, to, left, right)
         return (
           <svg
+            className="points"
             width={width}
             height={TOP + lanes.length * lane + 6}
             role="group"
@@ -93,11 +92,11 @@ export function PointsPicture({
                   <rect x={0} y={TOP + index * lane} width={width} height={lane} className="pressed-lane" />
                   {isNarrow ? (
                     <text x={8} y={y - 26}>
-                      {shortened(name, Math.floor(width / 7))}
+                      {fitted(name, Math.floor(width / 7))}
                     </text>
                   ) : (
                     <text x={left - 14} y={y + 4} textAnchor="end">
-                      {shortened(name, 42)}
+                      {fitted(name, 42)}
                       <title>{name}</title>
                     </text>
                   )}
@@ -116,7 +115,7 @@ export function PointsPicture({
                     />
                   )}
                   <text x={isNarrow ? 8 : right + 14} y={isNarrow ? y - 11 : y + 4} className="soft">
-                    <tspan className="strong">{format.share(share)}</tspan> {shortened(beside, 34)}
+                    <tspan className="strong">{format.share(share)}</tspan> {fitted(beside, 34)}
                   </text>
                 </g>
               )

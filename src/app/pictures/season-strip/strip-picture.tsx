@@ -4,6 +4,7 @@ import type { MethodMark } from '../../../trade/index.ts'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './strip.css'
+import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
 import { layOutStrip, type StripRow } from './strip-layout.ts'
@@ -13,9 +14,6 @@ export interface NamedRow extends StripRow {
   readonly also: string
   readonly mark: MethodMark
 }
-
-const fitted = (text: string, letters: number): string =>
-  text.length > letters ? `${text.slice(0, letters - 1)}…` : text
 
 /** Above the disc stands the name on a phone: its number goes to the side that has room. */
 const besideDisc = (x: number, y: number, r: number, width: number) =>

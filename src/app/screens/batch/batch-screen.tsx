@@ -14,8 +14,8 @@ import type { Asking } from './asking.ts'
 import { BatchEntries } from './batch-entries.tsx'
 import { BatchFamily } from './batch-family.tsx'
 import { BatchHead } from './batch-head.tsx'
+import { BatchLife } from './batch-life.tsx'
 import { BatchSums } from './batch-sums.tsx'
-import { LifeStrip } from './life-strip.tsx'
 import { WorkAgain } from './work-again.tsx'
 
 const route = getRouteApi('/batches/$batch')
@@ -38,7 +38,7 @@ export function BatchScreen() {
           <BatchHead view={data} onAsk={ask} />
           <AfterCount view={data} />
           <WorkAgain view={data} />
-          <LifeStrip view={data} onAsk={ask} />
+          <BatchLife view={data} />
           <BatchSums view={data} onAsk={ask} />
           <div className="batch-columns">
             <BandPicture

@@ -51,6 +51,26 @@ export function BatchSums({
         {list(BATCH_SUMS.slice(0, CAME))}
         {list(BATCH_SUMS.slice(CAME))}
       </div>
+      <h3>{t('batch.stepByStep')}</h3>
+      <ul>
+        {view.steps
+          .filter(({ entered }) => entered > 0)
+          .map(step => (
+            <li key={step.step}>
+              {step.name}
+              {': '}
+              {(['entered', 'left', 'lost'] as const).map(did => (
+                <span key={did} className="sum-of-step">
+                  <BatchDrill
+                    number={`${did} ${step.step}`}
+                    says={t(`batch.stepDid.${did}`, { number: format.number(step[did]) })}
+                    onAsk={onAsk}
+                  />
+                </span>
+              ))}
+            </li>
+          ))}
+      </ul>
       {view.sizes.length > 0 && (
         <>
           <h3>{t('batch.sizes')}</h3>

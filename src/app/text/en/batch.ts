@@ -47,6 +47,7 @@ export const batch = {
   },
   sizes: 'Sizes, grades and pots',
   life: 'Its life',
+  stepByStep: 'Step by step',
   stepDid: { entered: '{{number}} in', left: '{{number}} out', lost: '{{number}} lost' },
   stepNow_one: '{{shown}} here now',
   stepNow_other: '{{shown}} here now',

@@ -40,6 +40,14 @@ export const pictures = {
     aria: 'Plants alive by day, against the band in which nine of ten such batches run',
     today: 'today',
   },
+  life: {
+    place: 'Where',
+    entered: 'In',
+    left: 'Out',
+    lost: 'Lost',
+    now: 'Here now',
+    where: 'On',
+  },
   season: {
     aria: 'Starts of each kind by week, on the weeks in which they may begin',
     loadAria: '{{name}}: what it carries by week against what it can',

@@ -47,6 +47,7 @@ export const batch = {
   },
   sizes: 'Tamaños, categorías y macetas',
   life: 'Su vida',
+  stepByStep: 'Fase por fase',
   stepDid: { entered: '{{number}} entraron', left: '{{number}} salieron', lost: '{{number}} perdidas' },
   stepNow_one: '{{shown}} aquí ahora',
   stepNow_other: '{{shown}} aquí ahora',

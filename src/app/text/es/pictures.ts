@@ -40,6 +40,14 @@ export const pictures = {
     aria: 'Plantas vivas por día, frente a la franja en que van nueve de diez lotes así',
     today: 'hoy',
   },
+  life: {
+    place: 'Dónde',
+    entered: 'Entraron',
+    left: 'Salieron',
+    lost: 'Perdidas',
+    now: 'Aquí ahora',
+    where: 'En',
+  },
   season: {
     aria: 'Inicios de cada clase por semana, sobre las semanas en que pueden empezar',
     loadAria: '{{name}}: lo que carga por semana frente a lo que puede',

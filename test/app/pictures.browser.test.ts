@@ -1,0 +1,94 @@
+import { readFileSync } from 'node:fs'
+import type { Locator, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+let opened: OpenedPage
+const known = { batch: '', order: '', mother: '', kind: '' }
+beforeAll(async () => {
+  app = await serveApp()
+  await planSeason(app)
+  known.batch = (await app.client.batches({ state: 'alive' }))[0]!.id
+  known.mother = (await app.client.mothers())[0]!.mother.id
+  known.order = (await app.client.seasonPlan()).starts.flatMap(({ orders }) => orders)[0]!.order
+  opened = await app.open({ reducedMotion: 'reduce' })
+})
+afterAll(() => app.close())
+
+const screens: readonly (readonly [path: string, classes: readonly string[]])[] = [
+  ['/season', ['strip', 'load']],
+  ['/orders?order={order}', ['ladder']],
+  ['/batches/{batch}', ['life', 'band']],
+  ['/benches', ['site', 'bench']],
+  ['/mothers?mother={mother}', ['block']],
+  ['/rates?show=all', ['points']],
+  ['/lineage/batch/{batch}', ['family']],
+  ['/year?species=fig', ['wheel']],
+  ['/which-tree?fruit=apple&area=600', ['crop']],
+]
+
+/** What was saved under a name of the menu. */
+async function saved(page: Page, picture: Locator, as: string): Promise<{ name: string; bytes: Buffer }> {
+  const download = page.waitForEvent('download')
+  await picture.getByRole('button', { name: /^Save/ }).click()
+  await page.getByRole('menuitem', { name: as }).click()
+  const file = await download
+  return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) }
+}
+
+test.for(screens)(
+  'each picture of %s turns into a table with the key T and back, and is saved as a drawing that stands alone, as an image of twice its size, and as a table',
+  async ([path, classes]) => {
+    const { page, problems } = opened
+    await page.goto(app.address + path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => known[what]))
+    const pictures = page.locator('figure.picture')
+    await pictures.first().waitFor()
+    await page.locator('[data-fetching]').waitFor({ state: 'detached' })
+    // A drawing outside such a frame would be one that cannot be saved; small signs have no words in them.
+    expect(await page.locator('main svg:has(text)').count()).toBe(
+      await pictures.locator('.picture-ground svg:has(text)').count(),
+    )
+    for (const of of classes) {
+      // Counted, since the drawing that it is known by gives way to the table.
+      const at = await pictures.evaluateAll(
+        (all, name) => all.findIndex(one => one.querySelector(`svg.${name}`) !== null),
+        of,
+      )
+      const picture = pictures.nth(at)
+      const drawing = (await picture.locator(`svg.${of}`).boundingBox())!
+
+      const svg = await saved(page, picture, 'Drawing (SVG)')
+      expect(svg.name).toMatch(/\.svg$/)
+      const alone = await page.evaluate(text => {
+        const { documentElement } = new DOMParser().parseFromString(text, 'image/svg+xml')
+        return {
+          root: documentElement.localName,
+          words: documentElement.querySelectorAll('text').length,
+          classes: documentElement.querySelectorAll('[class]').length,
+          filled: [...documentElement.querySelectorAll('text')].every(word => word.hasAttribute('fill')),
+        }
+      }, svg.bytes.toString())
+      expect(alone).toMatchObject({ root: 'svg', classes: 0, filled: true })
+      expect(alone.words).toBeGreaterThan(0)
+
+      const png = await saved(page, picture, 'Image (PNG)')
+      // PNG specification (W3C, third edition): the signature, then IHDR with width and height at bytes 16 and 20.
+      expect([...png.bytes.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10])
+      expect(Math.abs(png.bytes.readUInt32BE(16) - 2 * drawing.width)).toBeLessThanOrEqual(2)
+      expect(Math.abs(png.bytes.readUInt32BE(20) - 2 * drawing.height)).toBeLessThanOrEqual(2)
+
+      const csv = await saved(page, picture, 'Table (CSV)')
+      const table = picture.getByRole('table')
+      await picture.getByRole('button', { name: /^Table/ }).focus()
+      await page.keyboard.press('t')
+      await table.waitFor()
+      const rows = await table.getByRole('row').count()
+      expect(rows).toBeGreaterThan(1)
+      expect(csv.bytes.toString().split('\r\n')).toHaveLength(rows)
+      await page.keyboard.press('t')
+      await table.waitFor({ state: 'detached' })
+    }
+    expect(problems).toEqual([])
+  },
+)
