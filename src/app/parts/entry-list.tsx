@@ -3,15 +3,13 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { ShownEntry } from '../../api/index.ts'
 import { client } from '../data/client.ts'
-import { strike } from '../data/say.ts'
 import { deviceDay } from '../data/today.ts'
 import { useNames } from '../data/use-names.tsx'
 import { daysBetween } from '../text/format.ts'
 import { useFormat } from '../text/use-format.tsx'
-import { useDone } from './done.tsx'
 import './entry-list.css'
+import { EntryForm } from './entry-form.tsx'
 import { Field } from './field.tsx'
-import { Leaf } from './leaf.tsx'
 
 /** Days from the one that it speaks of to the one on which it was entered. */
 const daysLate = ({ on, made }: ShownEntry): number => daysBetween(on, deviceDay(new Date(made)))
@@ -92,36 +90,18 @@ export function StrikeOne({
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
-  const done = useDone()
   const [why, setWhy] = useState('')
-  const [isShort, setShort] = useState(false)
-  const keep = async () => {
-    if (why.trim() === '') return setShort(true)
-    const said = await strike([id], why.trim())
-    if (!said.kept) return
-    done.tell(t('batch.struckDone', { says }), said)
-    onClose()
-  }
   return (
-    <Leaf title={t('batch.strikeTitle')} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <p>{says}</p>
-        <Field
-          label={t('batch.strikeWhy')}
-          value={why}
-          onChange={setWhy}
-          wrong={isShort && why.trim() === '' ? t('holds.need') : undefined}
-        />
-        <Button type="submit" className="deed large">
-          {t('batch.strike')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={t('batch.strikeTitle')}
+      bodies={why.trim() === '' ? null : [{ kind: 'struck/1', entry: id, why: why.trim() }]}
+      need={t('holds.need')}
+      told={t('batch.struckDone', { says })}
+      keep={t('batch.strike')}
+      onClose={onClose}
+    >
+      <p>{says}</p>
+      <Field label={t('batch.strikeWhy')} value={why} onChange={setWhy} />
+    </EntryForm>
   )
 }

@@ -2,12 +2,10 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { HoldRow } from '../../api/index.ts'
-import { say } from '../data/say.ts'
 import { useNames } from '../data/use-names.tsx'
 import { useFormat } from '../text/use-format.tsx'
-import { useDone } from './done.tsx'
+import { EntryForm } from './entry-form.tsx'
 import { Field } from './field.tsx'
-import { Leaf } from './leaf.tsx'
 
 /** Holds with their reasons; one that stands can be released, with a reason of its own. */
 export function HoldList({ holds }: { readonly holds: readonly HoldRow[] }) {
@@ -52,35 +50,16 @@ export function HoldList({ holds }: { readonly holds: readonly HoldRow[] }) {
 
 function Release({ hold, onClose }: { readonly hold: HoldRow; readonly onClose: () => void }) {
   const { t } = useTranslation()
-  const done = useDone()
   const [why, setWhy] = useState('')
-  const [isShort, setShort] = useState(false)
-  const keep = async () => {
-    if (why.trim() === '') return setShort(true)
-    const said = await say([{ kind: 'hold-released/1', hold: hold.id, why: why.trim() }])
-    if (!said.kept) return
-    done.tell(t('holds.released', { name: hold.of.name }), said)
-    onClose()
-  }
   return (
-    <Leaf title={t('holds.releaseTitle', { name: hold.of.name })} isOpen onClose={onClose}>
-      <form
-        className="stack"
-        onSubmit={event => {
-          event.preventDefault()
-          void keep()
-        }}
-      >
-        <Field
-          label={t('holds.releaseWhy')}
-          value={why}
-          onChange={setWhy}
-          wrong={isShort && why.trim() === '' ? t('holds.need') : undefined}
-        />
-        <Button type="submit" className="deed large">
-          {t('common.keep')}
-        </Button>
-      </form>
-    </Leaf>
+    <EntryForm
+      title={t('holds.releaseTitle', { name: hold.of.name })}
+      bodies={why.trim() === '' ? null : [{ kind: 'hold-released/1', hold: hold.id, why: why.trim() }]}
+      need={t('holds.need')}
+      told={t('holds.released', { name: hold.of.name })}
+      onClose={onClose}
+    >
+      <Field label={t('holds.releaseWhy')} value={why} onChange={setWhy} />
+    </EntryForm>
   )
 }
