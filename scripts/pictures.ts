@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { createClient } from '../src/api/index.ts'
 import { openBrowser } from '../test/browser.ts'
 import { startServer } from '../test/real-server.ts'
 import { root } from '../test/source-files.ts'
@@ -12,11 +13,19 @@ import { root } from '../test/source-files.ts'
 const screens: readonly (readonly [name: string, path: string])[] = [
   ['work', '/work'],
   ['season', '/season'],
+  ['start', '/season?start={start}'],
   ['orders', '/orders'],
+  ['order', '/orders?order={order}'],
+  ['new-orders', '/orders/new'],
   ['batches', '/batches'],
   ['batch', '/batches/26-100'],
+  ['count', '/batches/26-100/count'],
+  ['family', '/lineage/batch/26-100'],
   ['benches', '/benches'],
+  ['bench-count', '/benches/{bench}/count'],
   ['mothers', '/mothers'],
+  ['mother', '/mothers?mother={mother}'],
+  ['affected', '/lineage/mother/{mother}/affected'],
   ['rates', '/rates'],
   ['year', '/year'],
   ['methods', '/methods'],
@@ -27,10 +36,24 @@ const screens: readonly (readonly [name: string, path: string])[] = [
   ['which-way', '/which-tree?fruit=apple&view=nursery'],
   ['plant', '/plant.html?fruit=lemon&pot=50&winter=moved+inside'],
   ['checks', '/checks'],
+  ['protocol', '/protocols/{protocol}'],
+  ['import', '/import'],
   ['settings', '/settings'],
 ]
 const themes = ['light', 'dark', 'sunlight'] as const
 const sizes = { wide: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } } as const
+
+/** What stands in the addresses above, of this nursery. */
+const knownTo = async (client: ReturnType<typeof createClient>) => {
+  const batch = await client.batch('26-100')
+  return {
+    start: (await client.seasonPlan()).starts[0]!.id,
+    order: (await client.orders())[0]!.order.id,
+    bench: batch.row.benches[0]!,
+    protocol: batch.row.protocol,
+    mother: batch.from.find(({ what }) => what === 'mother')!.id,
+  }
+}
 
 const into = process.argv[2] ?? join(root, '.cache/pictures')
 mkdirSync(into, { recursive: true })
@@ -44,13 +67,17 @@ try {
     isPlanned = state.plan !== null
     if (!isPlanned) await new Promise(resolve => setTimeout(resolve, 1_000))
   }
+  const known = await knownTo(createClient(server.address))
   for (const theme of themes)
     for (const [size, viewport] of Object.entries(sizes)) {
       const context = await browser.newContext({ viewport })
       await context.addInitScript(kept => localStorage.setItem('budstick.theme', kept), theme)
       const page = await context.newPage()
       for (const [name, path] of screens) {
-        await page.goto(server.address + path)
+        await page.goto(
+          server.address +
+            path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what])),
+        )
         await page.getByRole('heading', { level: 1 }).waitFor()
         await page.waitForTimeout(400)
         await page.screenshot({ path: join(into, `${name}-${size}-${theme}.png`) })

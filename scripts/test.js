@@ -34,16 +34,18 @@ async function oneCheck(script, ...args) {
 /**
  * One kind of test, counted test by test. A file that does not load, and a run without tests, have failed.
  * @param {string} project as named in vitest.config.ts
+ * @param {string} part which of how many parts of its files, `1/3`
  * @returns {Promise<Outcome>}
  */
-async function tests(project) {
-  const report = join(reports, `${project}.json`)
+async function tests(project, part = '1/1') {
+  const report = join(reports, `${project}-${part.replace('/', '-of-')}.json`)
   const { code, output } = await runTool(
     process.execPath,
     [
       join(root, 'node_modules/vitest/vitest.mjs'),
       'run',
       `--project=${project}`,
+      `--shard=${part}`,
       '--reporter=dot',
       '--reporter=json',
       `--outputFile.json=${report}`,
@@ -73,13 +75,14 @@ async function builds() {
 }
 
 /**
- * Runs steps one after another, each to its end whatever became of those before.
+ * Runs the next step that nobody runs yet until none is left, each to its end whatever became of those before.
  * @param {[name: string, run: () => Promise<Outcome>][]} steps
  * @returns {Promise<Outcome[]>}
  */
 async function inTurn(steps) {
   const outcomes = []
-  for (const [name, run] of steps) {
+  for (let next = steps.shift(); next !== undefined; next = steps.shift()) {
+    const [name, run] = next
     const began = Date.now()
     const outcome = await run()
     const { passed, failed, output } = outcome
@@ -98,20 +101,23 @@ await orSayTrouble(async () => {
   await installLibraries(root)
   console.log('Running every kind of test, two at a time:')
   const began = Date.now()
-  // The tests of both lanes that start the program wait for one build of it.
+  // What starts the program waits for one build of it.
   const building = builds()
-  const lanes = await Promise.all([
-    inTurn([
-      ['build', () => building],
-      ['tests in a browser', () => tests('browser')],
-    ]),
-    inTurn([
-      ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
-      ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
-      ['rules, properties, outside checks and floors', () => tests('unit')],
-      ['tests on a real database', () => building.then(() => tests('db'))],
-    ]),
-  ])
+  /** @param {string} project @param {string} [part] */
+  const ofProgram = (project, part) => building.then(() => tests(project, part))
+  // The longest first, so that both lanes end together.
+  /** @type {[name: string, run: () => Promise<Outcome>][]} */
+  const steps = [
+    ['build', () => building],
+    ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
+    ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
+    ['tests in a browser, second part', () => ofProgram('browser', '2/3')],
+    ['tests in a browser, third part', () => ofProgram('browser', '3/3')],
+    ['rules, properties, outside checks and floors', () => tests('unit')],
+    ['tests in a browser, first part', () => ofProgram('browser', '1/3')],
+    ['tests on a real database', () => ofProgram('db')],
+  ]
+  const lanes = await Promise.all([inTurn(steps), inTurn(steps)])
   const outcomes = lanes.flat()
   const passed = outcomes.reduce((sum, outcome) => sum + outcome.passed, 0)
   const failed = outcomes.reduce((sum, outcome) => sum + outcome.failed, 0)

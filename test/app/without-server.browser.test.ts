@@ -1,4 +1,4 @@
-import type { Browser } from 'playwright-core'
+import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
 import { createClient } from '../../src/api/index.ts'
@@ -23,6 +23,21 @@ afterAll(async () => {
   discard(folder)
 })
 
+/** The questions whose answers the device has kept. */
+const keptOn = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<IDBValidKey[]>((tell, fail) => {
+        const opening = indexedDB.open('budstick')
+        opening.onerror = () => fail(opening.error)
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('answers').objectStore('answers').getAllKeys()
+          asked.onsuccess = () => tell(asked.result)
+          opening.result.close()
+        }
+      }),
+  )
+
 test('the app opens and shows what it knew while no server runs, and what is entered then arrives once', async () => {
   const first = await startServer(BUILT, folder, '--empty', '--today', TODAY)
   const client = createClient(first.address)
@@ -36,10 +51,9 @@ test('the app opens and shows what it knew while no server runs, and what is ent
   await page.getByRole('link', { name: 'Batches' }).first().click()
   await page.getByRole('link', { name: row!.name }).first().click()
   await page.getByRole('button', { name: 'Record something else' }).waitFor()
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready
-    await new Promise(settled => setTimeout(settled, 2500))
-  })
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined))
+  const kept = ['["nursery"]', '["orders"]', `["batch","${row!.id}"]`]
+  await expect.poll(() => keptOn(page)).toEqual(expect.arrayContaining(kept))
 
   await first.end()
   await page.goto(`${first.address}/orders`)
