@@ -6,6 +6,7 @@ import {
   CultivarId,
   EntryId,
   OrderId,
+  Phrase,
   PlaceKind,
   Protocol,
   Sign,
@@ -90,7 +91,7 @@ export const BatchView = z
     ),
     sent: z.array(z.object({ order: OrderId.nullable(), to: z.string(), number: z.number() }).readonly()),
     /** What was measured, graded and potted on, newest first; `says` as the entry does. */
-    sizes: z.array(z.object({ entry: EntryId, on: Day, says: z.string() }).readonly()),
+    sizes: z.array(z.object({ entry: EntryId, on: Day, says: Phrase }).readonly()),
     /** What it may be, where its name is in doubt. */
     candidates: z.array(z.object({ cultivar: CultivarId, name: z.string() }).readonly()),
     expected: z.array(BandPoint),

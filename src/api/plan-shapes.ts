@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { OrderForecast, Plan } from '../planning/index.ts'
-import { BatchId } from '../trade/index.ts'
+import { BatchId, Phrase } from '../trade/index.ts'
 
 /** The planning job: one at a time, stoppable, with what is going on in words. */
 export const PlanJob = z
@@ -9,7 +9,7 @@ export const PlanJob = z
     state: z.enum(['running', 'done', 'stopped', 'failed']),
     stage: z.string(),
     share: z.number(),
-    says: z.string(),
+    says: Phrase,
     why: z.string().nullable(),
   })
   .readonly()

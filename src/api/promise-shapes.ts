@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { WeekText } from '../planning/index.ts'
-import { BatchId, KindId, OrderId, ProtocolId, StepId } from '../trade/index.ts'
+import { BatchId, KindId, OrderId, Phrase, ProtocolId, StepId } from '../trade/index.ts'
 
 /** What can be promised of one kind beside all orders, by week and as the earliest week for a number. */
 export const CouldBePromised = z
@@ -22,7 +22,7 @@ export const CouldBePromised = z
       .readonly()
       .nullable(),
     /** What stands in the way of beginning it earlier. */
-    lack: z.string().nullable(),
+    lack: Phrase.nullable(),
   })
   .readonly()
 export type CouldBePromised = z.infer<typeof CouldBePromised>

@@ -16,6 +16,7 @@ import {
   MotherId,
   OrderId,
   PersonId,
+  Phrase,
   PlaceKind,
   ProtocolId,
   Sign,
@@ -127,7 +128,7 @@ export const ShownEntry = z
     on: Day,
     at: z.string().nullable(),
     by: PersonId.nullable(),
-    says: z.string(),
+    says: Phrase,
     kind: z.string(),
     /** The file of its photograph. */
     picture: z.string().nullable(),
@@ -146,9 +147,9 @@ export const QueryRow = z
     batch: BatchId.nullable(),
     mother: MotherId.nullable(),
     order: OrderId.nullable(),
-    says: z.string(),
+    says: Phrase,
     /** What the entry that raised it said; null where it has not arrived. */
-    raisedBy: z.object({ on: Day, by: PersonId.nullable(), says: z.string() }).readonly().nullable(),
+    raisedBy: z.object({ on: Day, by: PersonId.nullable(), says: Phrase }).readonly().nullable(),
   })
   .readonly()
 export type QueryRow = z.infer<typeof QueryRow>
@@ -308,7 +309,7 @@ export const ServerEvent = z.discriminatedUnion('event', [
   z.object({ event: z.literal('entries'), throughSeq: z.number() }).readonly(),
   z.object({ event: z.literal('job'), job: PlanJob }).readonly(),
   /** How far the answer to what is supposed has come. */
-  z.object({ event: z.literal('what-if'), share: z.number(), says: z.string() }).readonly(),
+  z.object({ event: z.literal('what-if'), share: z.number(), says: Phrase }).readonly(),
   /** Midnight has passed at the nursery. */
   z.object({ event: z.literal('day'), today: Day }).readonly(),
 ])

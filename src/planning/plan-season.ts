@@ -1,5 +1,6 @@
 import type { Entry, Nursery } from '../record/index.ts'
 import { seededRandom } from '../science/index.ts'
+import { type Phrase, phrase } from '../trade/index.ts'
 import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
 import type { Margins, Solution } from './model/season-model.ts'
@@ -50,14 +51,14 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
   const { isStopped = () => false } = hooks
   let done = 0
   /** Never back, though a season of few orders goes through its rounds twice. */
-  const tell = (stage: Progress['stage'], share: number, says: string) => {
+  const tell = (stage: Progress['stage'], share: number, says: Phrase) => {
     done = Math.max(done, share)
     hooks.onProgress?.({ stage, share: done, says })
   }
 
-  tell('reading', 0, 'Reading the nursery.')
+  tell('reading', 0, phrase('Reading the nursery.'))
   const season = readSeason(nursery, wish.today)
-  if (season.orders.length === 0) return nothingToPlan(season, wish, 'No order is open.')
+  if (season.orders.length === 0) return nothingToPlan(season, wish, phrase('No order is open.'))
 
   const { previous } = wish
   const isShown = previous?.outcome.kind === 'filled' || previous?.outcome.kind === 'short'
@@ -73,10 +74,17 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       tell(
         stage,
         stage === 'margins' ? Math.min(0.7, 0.2 + 0.07 * round) : Math.min(0.94, 0.7 + 0.04 * round),
-        `Round ${round}: the order furthest from its wish is ${Math.round(100 * worst)} points off.`,
+        phrase('Round {round}: the order furthest from its wish is {points} points off.', {
+          round,
+          points: Math.round(100 * worst),
+        }),
       ),
   }
-  tell('relaxation', 0.05, `Weighing ${season.ways.length} ways over ${season.weeks} weeks.`)
+  tell(
+    'relaxation',
+    0.05,
+    phrase('Weighing {ways} ways over {weeks} weeks.', { ways: season.ways.length, weeks: season.weeks }),
+  )
   const isSameNursery = previous?.restsOn === restsOn(nursery)
   const made =
     (isSameNursery && (await planAgain(job))) ||
@@ -92,7 +100,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       open: runnerOf(hooks),
     }))
 
-  tell('answer', 0.95, 'Saying it in words.')
+  tell('answer', 0.95, phrase('Saying it in words.'))
   const planned: Planned = {
     nursery,
     season,
@@ -178,7 +186,7 @@ function outcomeOf(season: Season, { short }: Solution, gapShare: number, stoppe
   return orders.length > 0 ? { kind: 'short', orders } : { kind: 'filled' }
 }
 
-function nothingToPlan(season: Season, wish: PlanWish, why: string): Plan {
+function nothingToPlan(season: Season, wish: PlanWish, why: Phrase): Plan {
   return {
     ...heading(season, wish),
     outcome: { kind: 'nothing to plan', why },

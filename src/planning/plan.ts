@@ -7,6 +7,7 @@ import {
   MotherId,
   OrderId,
   PersonId,
+  Phrase,
   PlaceKind,
   ProtocolId,
   Skill,
@@ -65,7 +66,7 @@ export const Planting = z
     material: z.string(),
     week: WeekText,
     number: z.number().int(),
-    sentence: z.string(),
+    sentence: Phrase,
   })
   .readonly()
 export type Planting = z.infer<typeof Planting>
@@ -101,7 +102,7 @@ export const OrderForecast = z
     late: z.number(),
     short: z.number(),
     /** Why it is surer than asked or less sure, in words; empty when as asked. */
-    why: z.array(z.string()),
+    why: z.array(Phrase),
     ladders: z.array(
       z
         .object({
@@ -135,21 +136,21 @@ export type Load = z.infer<typeof Load>
 export const Limit = z
   .object({
     rule: z.string(),
-    subject: z.string(),
+    subject: Phrase,
     from: WeekText,
     to: WeekText,
     /** What one more unit in each of these weeks is worth, in the nursery's unit of money. */
     worthPerUnit: z.number(),
     unit: z.string(),
-    sentence: z.string(),
+    sentence: Phrase,
   })
   .readonly()
 export type Limit = z.infer<typeof Limit>
 
 export const Change = z
   .object({
-    sentence: z.string(),
-    because: z.string(),
+    sentence: Phrase,
+    because: Phrase,
     order: OrderId.nullable(),
     start: z.string().nullable(),
     batch: BatchId.nullable(),
@@ -179,8 +180,8 @@ export const Task = z
     week: WeekText,
     /** The day of the week that it is given; null where it does not fit, and then `lacks` says why. */
     day: z.string().nullable(),
-    lacks: z.string().nullable(),
-    task: z.string(),
+    lacks: Phrase.nullable(),
+    task: Phrase,
     kindOfTask: z.enum(['start', 'prepare', 'collect', 'work', 'count', 'advance', 'finish', 'dispatch']),
     method: MethodId.nullable(),
     start: z.string().nullable(),
@@ -189,7 +190,7 @@ export const Task = z
     step: StepId.nullable(),
     kind: KindId.nullable(),
     number: z.number(),
-    from: z.string(),
+    from: z.array(Phrase),
     bench: BenchId.nullable(),
     person: PersonId.nullable(),
     skill: Skill.nullable(),
@@ -203,7 +204,7 @@ export const Outcome = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('filled') }).readonly(),
   z.object({ kind: z.literal('short'), orders: z.array(OrderId) }).readonly(),
   z.object({ kind: z.literal('stopped early'), gapShare: z.number() }).readonly(),
-  z.object({ kind: z.literal('nothing to plan'), why: z.string() }).readonly(),
+  z.object({ kind: z.literal('nothing to plan'), why: Phrase }).readonly(),
 ])
 export type Outcome = z.infer<typeof Outcome>
 
@@ -236,7 +237,7 @@ export const Plan = z
     moved: z.object({ starts: z.number(), saved: z.number() }).readonly(),
     tasks: z.array(Task),
     /** What was assumed and could not be read from the records, in words. */
-    assumed: z.array(z.string()),
+    assumed: z.array(Phrase),
   })
   .readonly()
 export type Plan = z.infer<typeof Plan>
@@ -245,5 +246,5 @@ export type Plan = z.infer<typeof Plan>
 export interface Progress {
   readonly stage: 'reading' | 'relaxation' | 'margins' | 'whole numbers' | 'simulation' | 'answer'
   readonly share: number
-  readonly says: string
+  readonly says: Phrase
 }

@@ -8,6 +8,7 @@ import type {
   MotherId,
   OrderId,
   PersonId,
+  Phrase,
   PlaceKind,
   Protocol,
   Skill,
@@ -47,7 +48,7 @@ export interface Season {
   /** Groups of method and species that share good and bad years. */
   readonly yearGroups: readonly string[]
   /** What had to be assumed, in words. */
-  readonly assumed: readonly string[]
+  readonly assumed: readonly Phrase[]
 }
 
 export interface SeasonKind {

@@ -15,7 +15,7 @@ export {
 export { canonicalJson, entryLine, type ParsedEntry, parseEntry, parseEntryLine } from './entry-line.ts'
 export { madeAt } from './entry-made.ts'
 export { compareEntries } from './entry-order.ts'
-export { entryText } from './entry-text.ts'
+export { entryPhrase, entryText } from './entry-text.ts'
 export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
 export { createFold, type Fold, foldEntries } from './fold/fold.ts'
 export { givenInSeason } from './fold/mother.ts'
@@ -38,7 +38,7 @@ export { type BatchNumber, type BatchSums, batchSums, numbersBehind } from './nu
 export { foldVersion, nurseryFromBytes, nurseryToBytes } from './nursery-text.ts'
 export { type Observation, observations } from './observations.ts'
 export type { Query, SettledQuery } from './query.ts'
-export { type QueryKind, queryKinds, queryText } from './query-text.ts'
+export { type QueryKind, queryKinds, queryPhrase } from './query-text.ts'
 export {
   Accepted,
   Bench,

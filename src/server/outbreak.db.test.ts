@@ -20,7 +20,7 @@ import type {
 } from '../api/index.ts'
 import { AffectedView } from '../api/index.ts'
 import type { Plan } from '../planning/index.ts'
-import { type BatchId, MotherId, OrderId } from '../trade/index.ts'
+import { type BatchId, inEnglish, MotherId, OrderId } from '../trade/index.ts'
 
 /**
  * One worked outbreak, from the laboratory's answer to the season planned anew: the mother tree Red Ledger 1 of the
@@ -223,7 +223,7 @@ test('what is sent out all the same is kept, and asked about', async () => {
   expect(
     queries
       .filter(query => query.batch === batch)
-      .map(({ says }) => says)
+      .map(({ says }) => inEnglish(says))
       .join(),
   ).toMatch(/sent out 3 on 2026-05-19, while a hold of 2026-05-19 stood \(decline found, UF-4711\)/)
   const letter = (await affected()).letters.find(({ order }) => order === 'O-001')

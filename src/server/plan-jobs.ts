@@ -1,5 +1,6 @@
 import type { PlanJob } from '../api/index.ts'
 import { Plan } from '../planning/index.ts'
+import { phrase } from '../trade/index.ts'
 import { newsSince } from './news-since.ts'
 import type { ThreadSays } from './nursery.worker.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
@@ -63,13 +64,13 @@ export const createPlanJobs = (
           state: stopped ? 'stopped' : 'done',
           stage: 'answer',
           share: 1,
-          says: stopped ? 'Stopped with the best plan so far.' : 'The plan is ready.',
+          says: phrase(stopped ? 'Stopped with the best plan so far.' : 'The plan is ready.'),
           why: keep(message.plan),
         })
         return
       }
       case 'no plan':
-        tell({ ...running, state: 'failed', says: 'The plan could not be made.', why: message.why })
+        tell({ ...running, state: 'failed', says: phrase('The plan could not be made.'), why: message.why })
     }
   }
 
@@ -79,7 +80,7 @@ export const createPlanJobs = (
     }),
     thread.onEnd(why => {
       if (job?.state === 'running')
-        tell({ ...job, state: 'failed', says: 'The planner ended without an answer.', why })
+        tell({ ...job, state: 'failed', says: phrase('The planner ended without an answer.'), why })
     }),
   ]
 
@@ -93,7 +94,7 @@ export const createPlanJobs = (
         state: 'running',
         stage: 'reading',
         share: 0,
-        says: 'Reading the nursery.',
+        says: phrase('Reading the nursery.'),
         why: null,
       }
       const stop = new SharedArrayBuffer(4)
@@ -114,7 +115,7 @@ export const createPlanJobs = (
     stop: () => {
       if (job?.state !== 'running' || stopFlag === null) return null
       Atomics.store(stopFlag, 0, 1)
-      tell({ ...job, says: 'Stopping with the best plan so far.' })
+      tell({ ...job, says: phrase('Stopping with the best plan so far.') })
       return job
     },
     onChange: heard => {

@@ -11,6 +11,7 @@ import {
 import type { OrderRow, PlanJob, PlanState, SeasonPlan, ServerEvent, WorkList } from '../api/index.ts'
 import { PlanState as PlanStateShape } from '../api/index.ts'
 import { Prices } from '../record/index.ts'
+import { inEnglish, phrase } from '../trade/index.ts'
 
 const TODAY = '2026-05-19'
 
@@ -87,7 +88,7 @@ test('a plan is made in the background, tells how it goes on without ever going 
   const shares = jobs.map(({ share }) => share)
   expect(new Set(jobs.map(({ stage }) => stage)).size).toBeGreaterThan(2)
   expect(shares).toEqual([...shares].sort((a, b) => a - b))
-  for (const { says } of jobs) expect(says).toMatch(/^[A-Z].*\w/)
+  for (const { says } of jobs) expect(inEnglish(says)).toMatch(/^[A-Z].*\w/)
   expect(jobs.at(-1)?.state).toBe('done')
 })
 
@@ -148,10 +149,14 @@ test('a job that is stopped ends with the best plan so far, which can be worked 
   const { status, json } = await stop()
   expect({ status, says: (json as PlanJob).says }).toEqual({
     status: 200,
-    says: 'Stopping with the best plan so far.',
+    says: phrase('Stopping with the best plan so far.'),
   })
   const { job, plan } = await ended()
-  expect(job).toMatchObject({ state: 'stopped', says: 'Stopped with the best plan so far.', why: null })
+  expect(job).toMatchObject({
+    state: 'stopped',
+    says: phrase('Stopped with the best plan so far.'),
+    why: null,
+  })
   expect(plan!.id).not.toBe(before!.id)
   expect(plan!.outcome.kind).toBe('stopped early')
   expect((await season()).orders).toHaveLength(4)
@@ -163,7 +168,7 @@ test('a planning thread that dies is said to have ended without an answer; the p
   await until('the first stage of the plan', state, ({ job }) => job?.stage !== 'reading')
   await nursery.thread.close()
   const { job, plan } = await ended()
-  expect(job).toMatchObject({ state: 'failed', says: 'The planner ended without an answer.' })
+  expect(job).toMatchObject({ state: 'failed', says: phrase('The planner ended without an answer.') })
   expect(job?.why).toMatch(/\w/)
   expect(plan).toEqual(before)
   expect((await begin()).status).toBe(202)

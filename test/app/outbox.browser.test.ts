@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { inEnglish } from '../../src/trade/index.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -30,6 +31,6 @@ test('50 notes made without the server wait in sight, outlive a reload, and go i
   await context.unroute('**/api/**')
   await page.getByText('50 entries on this device').waitFor({ state: 'detached', timeout: 30_000 })
   const notes = (await app.client.batch(row!.id)).entries.filter(({ kind }) => kind === 'noted/1')
-  const said = notes.map(({ says }) => Number(/note (\d+)/.exec(says)?.[1]))
+  const said = notes.map(({ says }) => Number(/note (\d+)/.exec(inEnglish(says))?.[1]))
   expect(said.filter(number => numbers.includes(number))).toEqual(numbers)
 })

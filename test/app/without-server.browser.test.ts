@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
 import { createClient } from '../../src/api/index.ts'
+import { inEnglish } from '../../src/trade/index.ts'
 import { openBrowser } from '../browser.ts'
 import { startServer } from '../real-server.ts'
 import { discard, newFolder } from '../served-nursery.ts'
@@ -69,7 +70,7 @@ test('the app opens and shows what it knew while no server runs, and what is ent
   const second = await startServer(BUILT, folder, '--port', new URL(first.address).port, '--today', TODAY)
   await page.getByText('1 entry on this device').waitFor({ state: 'detached', timeout: 30_000 })
   const notes = (await client.batch(row!.id)).entries.filter(({ says }) =>
-    says.includes('without the office'),
+    inEnglish(says).includes('without the office'),
   )
   expect(notes).toHaveLength(1)
   await second.end()

@@ -1,5 +1,6 @@
 import { queryOptions } from '@tanstack/react-query'
 import type { Supposed } from '../../planning/index.ts'
+import type { Phrase } from '../../trade/index.ts'
 import { client } from './client.ts'
 
 /** Everything that a screen may look at, by name. What is kept on this device is shown until the server answers. */
@@ -57,7 +58,7 @@ export const look = {
     }),
   /** Told by the server as the answer comes on; never asked. */
   whatIfProgress: () =>
-    queryOptions<{ readonly share: number; readonly says: string } | null>({
+    queryOptions<{ readonly share: number; readonly says: Phrase } | null>({
       queryKey: ['what-if-progress'],
       queryFn: () => null,
       enabled: false,

@@ -8,6 +8,7 @@ import { useNames } from '../data/use-names.tsx'
 import { daysBetween } from '../text/format.ts'
 import { useFormat } from '../text/use-format.tsx'
 import './entry-list.css'
+import { useTell } from '../text/use-tell.ts'
 import { EntryForm } from './entry-form.tsx'
 import { Field } from './field.tsx'
 
@@ -19,6 +20,7 @@ export function EntryList({ entries }: { readonly entries: readonly ShownEntry[]
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const tell = useTell()
   const [wrong, setWrong] = useState<ShownEntry | null>(null)
   return (
     <>
@@ -26,13 +28,13 @@ export function EntryList({ entries }: { readonly entries: readonly ShownEntry[]
         {[...entries].reverse().map(entry => (
           <li key={entry.id} data-struck={entry.struck !== null}>
             <div>
-              <p>{entry.struck ? <s>{entry.says}</s> : entry.says}</p>
+              <p>{entry.struck ? <s>{tell(entry.says)}</s> : tell(entry.says)}</p>
               {entry.picture !== null && (
                 <a href={client.downloads.picture(entry.picture)} target="_blank" rel="noreferrer">
                   <img
                     className="photo"
                     src={client.downloads.picture(entry.picture)}
-                    alt={entry.says}
+                    alt={tell(entry.says)}
                     loading="lazy"
                   />
                 </a>
@@ -67,7 +69,7 @@ export function EntryList({ entries }: { readonly entries: readonly ShownEntry[]
             {entry.struck === null && (
               <Button
                 className="quiet"
-                aria-label={`${t('batch.strike')}: ${entry.says}`}
+                aria-label={`${t('batch.strike')}: ${tell(entry.says)}`}
                 onPress={() => setWrong(entry)}
               >
                 {t('batch.strike')}
@@ -90,17 +92,18 @@ export function StrikeOne({
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
+  const tell = useTell()
   const [why, setWhy] = useState('')
   return (
     <EntryForm
       title={t('batch.strikeTitle')}
       bodies={why.trim() === '' ? null : [{ kind: 'struck/1', entry: id, why: why.trim() }]}
       need={t('holds.need')}
-      told={t('batch.struckDone', { says })}
+      told={t('batch.struckDone', { says: tell(says) })}
       keep={t('batch.strike')}
       onClose={onClose}
     >
-      <p>{says}</p>
+      <p>{tell(says)}</p>
       <Field label={t('batch.strikeWhy')} value={why} onChange={setWhy} />
     </EntryForm>
   )

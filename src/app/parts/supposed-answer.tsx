@@ -11,6 +11,7 @@ import { Asked } from './asked.tsx'
 import { useDone } from './done.tsx'
 import { SomeOf } from './some-of.tsx'
 import './suppose.css'
+import { useTell } from '../text/use-tell.ts'
 import { useRested } from './use-rested.ts'
 
 /** Less money than this is none. */
@@ -19,6 +20,7 @@ const NO_COST = 0.5
 /** What would change if this were entered; it can be stopped. Asked once it rests. */
 export function SupposedAnswer({ supposed }: { readonly supposed: Supposed }) {
   const { t } = useTranslation()
+  const tell = useTell()
   const queries = useQueryClient()
   const rested = useRested(supposed)
   const asked = look.whatIf(rested ?? supposed)
@@ -33,7 +35,7 @@ export function SupposedAnswer({ supposed }: { readonly supposed: Supposed }) {
     <div className="stack suppose-answer" aria-live="polite">
       {answer.isFetching && (
         <p className="row" role="status">
-          <span>{progress?.says ?? ''}</span>
+          <span>{progress == null ? '' : tell(progress.says)}</span>
           <Button
             className="quiet"
             onPress={() => void queries.cancelQueries({ queryKey: asked.queryKey, exact: true })}
@@ -87,6 +89,7 @@ export function SupposedToKeep({
 function Answer({ said }: { readonly said: WhatIf }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const names = useNames()
   const { saves, orders, limits, starts } = said
   const cost = format.money(Math.abs(saves))
@@ -126,11 +129,11 @@ function Answer({ said }: { readonly said: WhatIf }) {
           items={[
             ...limits.gone.map(({ rule, subject, from }) => ({
               key: `gone ${rule} ${subject} ${from}`,
-              says: t('suppose.gone', { subject }),
+              says: t('suppose.gone', { subject: tell(subject) }),
             })),
             ...limits.added.map(({ rule, subject, from, sentence }) => ({
               key: `added ${rule} ${subject} ${from}`,
-              says: t('suppose.added', { sentence }),
+              says: t('suppose.added', { sentence: tell(sentence) }),
             })),
           ]}
         />

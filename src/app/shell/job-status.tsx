@@ -1,10 +1,12 @@
 import { Button, ProgressBar } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useJob } from '../data/use-job.ts'
+import { useTell } from '../text/use-tell.ts'
 
 /** What the planner is doing, in words, wherever one is; it can be stopped from here. */
 export function JobStatus() {
   const { t } = useTranslation()
+  const tell = useTell()
   const { job, running, stop } = useJob()
   if (job === null || (!running && job.state !== 'failed')) return null
   if (!running)
@@ -21,7 +23,7 @@ export function JobStatus() {
             <span className="job-bar">
               <span style={{ inlineSize: `${percentage ?? 0}%` }} />
             </span>
-            <span aria-live="polite">{job.says}</span>
+            <span aria-live="polite">{tell(job.says)}</span>
           </>
         )}
       </ProgressBar>

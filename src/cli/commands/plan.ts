@@ -2,6 +2,7 @@ import { writeCsv } from '../../exchange/index.ts'
 import { type Plan, planSeason } from '../../planning/index.ts'
 import { foldEntries, isKnown } from '../../record/index.ts'
 import { seasonThreads } from '../../server/index.ts'
+import { inEnglish } from '../../trade/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, existingLog } from '../data-folder.ts'
 
@@ -36,7 +37,7 @@ const asText = (plan: Plan): string => {
     order =>
       `${order.order}  ${order.wanted} wanted, ${Math.round(order.chance * 100)} % (asked ${Math.round(order.asked * 100)} %)`,
   )
-  const limits = plan.limits.map(limit => limit.sentence)
+  const limits = plan.limits.map(limit => inEnglish(limit.sentence))
   return [
     'Starts',
     ...table,
@@ -84,7 +85,7 @@ export const plan: Command = {
         {
           onProgress: ({ share, says }) => {
             if (!flags.quiet)
-              process.stderr.write(`${String(Math.round(share * 100)).padStart(3)} %  ${says}\n`)
+              process.stderr.write(`${String(Math.round(share * 100)).padStart(3)} %  ${inEnglish(says)}\n`)
           },
           isStopped: () => stopped,
           lines: seasonThreads(),

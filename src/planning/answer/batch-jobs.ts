@@ -1,9 +1,8 @@
-import type { Protocol } from '../../trade/index.ts'
+import { capital, type Phrase, type Protocol, phrase } from '../../trade/index.ts'
 import type { Task } from '../plan.ts'
 import type { LiveBatch } from '../season.ts'
 import { blankTask, doneBy, WEEKS_AHEAD } from './blank-task.ts'
 import type { Job } from './give-days.ts'
-import { capital } from './limits.ts'
 import { type Planned, weekName } from './planned.ts'
 
 /** A step of more days than this is counted when half of it is over, and again at its end. */
@@ -27,7 +26,7 @@ export function batchJobs({ season, nursery }: Planned, live: LiveBatch): Job[] 
     const at = (
       week: number,
       kindOfTask: Task['kindOfTask'],
-      task: string,
+      task: Phrase,
       more: Partial<Task> = {},
     ): Task => ({
       ...about,
@@ -40,7 +39,8 @@ export function batchJobs({ season, nursery }: Planned, live: LiveBatch): Job[] 
       bench,
       ...more,
     })
-    const count = (week: number) => at(week, 'count', `Count: ${step.sign}, dead, not yet to tell`)
+    const count = (week: number) =>
+      at(week, 'count', phrase('Count: {sign}, dead, not yet to tell', { sign: phrase(step.sign) }))
     const halfWeek = Math.floor((3.5 + timing.medianDays / 2 - portion.daysIn) / 7)
     if (timing.medianDays > LONG_STEP_DAYS && halfWeek >= 0 && halfWeek < Math.min(endWeek, WEEKS_AHEAD))
       jobs.push({ task: count(halfWeek) })
@@ -49,7 +49,7 @@ export function batchJobs({ season, nursery }: Planned, live: LiveBatch): Job[] 
         if (work.when === 'each week')
           jobs.push({
             task: {
-              ...at(week, 'work', capital(work.task), doneBy(work, portion.number)),
+              ...at(week, 'work', phrase(capital(work.task)), doneBy(work, portion.number)),
               id: `${live.id}/${step.id}/work/${work.task}/${weekName(season, week)}`,
             },
             round: `${bench} ${work.task}`,
@@ -58,16 +58,21 @@ export function batchJobs({ season, nursery }: Planned, live: LiveBatch): Job[] 
     const next = protocol.steps[portion.step + 1]
     const [begin, ...others] = next?.work.filter(({ when }) => when === 'begin') ?? []
     const main = next
-      ? at(endWeek, 'advance', `${next.name}: move to ${next.place}`, {
-          number: expected,
-          ...(begin ? doneBy(begin, expected) : {}),
-        })
-      : at(endWeek, 'finish', 'Grade and finish', { number: expected })
+      ? at(
+          endWeek,
+          'advance',
+          phrase('{step}: move to {place}', { step: phrase(next.name), place: phrase(next.place) }),
+          {
+            number: expected,
+            ...(begin ? doneBy(begin, expected) : {}),
+          },
+        )
+      : at(endWeek, 'finish', phrase('Grade and finish'), { number: expected })
     jobs.push({ task: main })
     for (const work of others)
       jobs.push({
         task: {
-          ...at(endWeek, 'work', capital(work.task), { number: expected, ...doneBy(work, expected) }),
+          ...at(endWeek, 'work', phrase(capital(work.task)), { number: expected, ...doneBy(work, expected) }),
           id: `${live.id}/${step.id}/begin/${work.task}`,
         },
         after: main.id,
@@ -76,7 +81,11 @@ export function batchJobs({ season, nursery }: Planned, live: LiveBatch): Job[] 
     for (const work of step.work.filter(({ when }) => when === 'end')) {
       const id = `${live.id}/${step.id}/end/${work.task}`
       jobs.push({
-        task: { ...at(endWeek, 'work', capital(work.task), doneBy(work, expected)), number: expected, id },
+        task: {
+          ...at(endWeek, 'work', phrase(capital(work.task)), doneBy(work, expected)),
+          number: expected,
+          id,
+        },
         before,
       })
       before = id

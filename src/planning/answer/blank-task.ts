@@ -1,4 +1,4 @@
-import type { Work } from '../../trade/index.ts'
+import type { Phrase, Work } from '../../trade/index.ts'
 import type { Task } from '../plan.ts'
 
 /** Tasks are written out for so many weeks from this one. */
@@ -14,7 +14,7 @@ export const blankTask = {
   order: null,
   step: null,
   kind: null,
-  from: '',
+  from: [] as Phrase[],
   bench: null,
   person: null,
   skill: null,

@@ -1,6 +1,6 @@
+import { type Phrase, phrase } from '../../trade/index.ts'
 import type { Change, OrderForecast } from '../plan.ts'
 import { baselineOf, chanceDifferences, type StartDifference, startDifferences } from './differences.ts'
-import { capital } from './limits.ts'
 import { type News, newsOf } from './news.ts'
 import { type Planned, startedNoun, weekSaid, weeksSaid } from './planned.ts'
 import { type Reasons, reasonsOf } from './reasons.ts'
@@ -12,12 +12,12 @@ const TOLD_APART = 3
 
 /** One change before its reason is looked for. */
 interface Told {
-  readonly says: string
+  readonly says: Phrase
   readonly order: Change['order']
   readonly start: string | null
   readonly size: number
   readonly direct: News | null
-  readonly scarce: ReadonlyMap<string, string>
+  readonly scarce: ReadonlyMap<string, Phrase>
 }
 
 /**
@@ -35,7 +35,11 @@ export function changesOf(planned: Planned, orders: readonly OrderForecast[]): C
     ...chanceDifferences(orders, baseline).map(({ order, before, now }): Told => {
       const forecast = orders.find(one => one.order === order)!
       return {
-        says: `order ${order} is now ${inHundred(now)} in 100 instead of ${inHundred(before)}`,
+        says: phrase('order {order} is now {now} in 100 instead of {before}', {
+          order,
+          now: inHundred(now),
+          before: inHundred(before),
+        }),
         order,
         start: null,
         size: Math.abs(now - before),
@@ -49,14 +53,16 @@ export function changesOf(planned: Planned, orders: readonly OrderForecast[]): C
   for (const { direct, scarce } of told)
     if (direct) for (const key of scarce.keys()) if (!reached.has(key)) reached.set(key, direct)
 
-  const explained: (Told & { readonly because: string; readonly news: News })[] = []
+  const explained: (Told & { readonly because: Phrase; readonly news: News })[] = []
   const unexplained: Told[] = []
   for (const each of told) {
     const shared = each.direct ? undefined : [...each.scarce].find(([key]) => reached.has(key))
     const behind = each.direct ?? (shared && reached.get(shared[0]))
     if (!behind) unexplained.push(each)
     else {
-      const because = shared ? `${behind.text}, and both draw on ${shared[1]}` : behind.text
+      const because = shared
+        ? phrase('{news}, and both draw on {scarce}', { news: behind.text, scarce: shared[1] })
+        : behind.text
       explained.push({ ...each, because, news: behind })
     }
   }
@@ -69,7 +75,7 @@ export function changesOf(planned: Planned, orders: readonly OrderForecast[]): C
           b.size - a.size,
       )
       .map(({ says, because, order, start, news: behind }) => ({
-        sentence: `${capital(says)}, since ${because}.`,
+        sentence: phrase('{Says}, since {because}.', { says, because }),
         because,
         order: order ?? behind.order,
         start,
@@ -91,7 +97,7 @@ function startsTold(
   const kind = season.kinds[k]!.name
   const noun = (number: number) => startedNoun(method, number)
   const direct = reasons.forWay(way)
-  const tell = (says: string, among: readonly StartDifference[]): Told => ({
+  const tell = (says: Phrase, among: readonly StartDifference[]): Told => ({
     says,
     order: null,
     start: among.at(-1)!.id,
@@ -99,29 +105,35 @@ function startsTold(
     direct,
     scarce: new Map(among.flatMap(({ week }) => [...reasons.scarceOfStart(way, week)])),
   })
-  const week = (one: StartDifference) => `week ${weekSaid(season, one.week)}`
+  const week = (one: StartDifference) => phrase('week {week}', { week: weekSaid(season, one.week) })
   const [less, more] = of.length === 2 && of[0]!.now > of[0]!.before ? [of[1]!, of[0]!] : [of[0]!, of[1]!]
   if (of.length === 2 && isMove(less, more)) {
     const number = more.now - more.before
-    return [
-      tell(`${number} ${noun(number)} of ${kind} move from ${week(less)} to ${week(more)}`, [less, more]),
-    ]
+    const move = { number, noun: noun(number), kind, from: week(less), to: week(more) }
+    return [tell(phrase('{number} {noun} of {kind} move from {from} to {to}', move), [less, more])]
   }
   if (of.length > TOLD_APART) {
     const before = of.reduce((sum, one) => sum + one.before, 0)
     const now = of.reduce((sum, one) => sum + one.now, 0)
     const weeks = weeksSaid(season, of[0]!.week, of.at(-1)!.week)
-    const says = `${now} ${noun(now)} of ${kind} in ${weeks} instead of ${before}, in other weeks than before`
+    const says = phrase('{now} {noun} of {kind} in {weeks} instead of {before}, in other weeks than before', {
+      now,
+      noun: noun(now),
+      kind,
+      weeks,
+      before,
+    })
     return [tell(says, of)]
   }
   return of.map(one => {
     const by = one.now - one.before
+    const number = one.now === 0 ? one.before : Math.abs(by)
+    const parts = { number, noun: noun(number), kind, week: week(one) }
     if (one.before === 0)
-      return tell(`${by} ${noun(by)} of ${kind} in ${week(one)}, not planned before`, [one])
-    if (one.now === 0)
-      return tell(`none of the ${one.before} ${noun(one.before)} of ${kind} in ${week(one)}`, [one])
-    if (by > 0) return tell(`${by} more ${noun(by)} of ${kind} in ${week(one)}`, [one])
-    return tell(`${-by} fewer ${noun(-by)} of ${kind} in ${week(one)}`, [one])
+      return tell(phrase('{number} {noun} of {kind} in {week}, not planned before', parts), [one])
+    if (one.now === 0) return tell(phrase('none of the {number} {noun} of {kind} in {week}', parts), [one])
+    if (by > 0) return tell(phrase('{number} more {noun} of {kind} in {week}', parts), [one])
+    return tell(phrase('{number} fewer {noun} of {kind} in {week}', parts), [one])
   })
 }
 
@@ -136,17 +148,23 @@ function unexplainedSaid(told: readonly Told[]): Change[] {
   if (told.length === 0) return []
   const orders = told.filter(({ order }) => order !== null).length
   const starts = told.length - orders
-  const parts = [
-    ...(starts > 0 ? [`${starts} ${starts === 1 ? 'kind of start changes' : 'kinds of start change'}`] : []),
-    ...(orders > 0
-      ? [`${orders} ${orders === 1 ? 'order is' : 'orders are'} a little more or less sure`]
-      : []),
-  ]
-  const because =
-    'nothing entered since then bears on it: the plan was worked out anew and took a way about as good'
+  const changed = phrase(starts === 1 ? '{starts} kind of start changes' : '{starts} kinds of start change', {
+    starts,
+  })
+  const surer = phrase(
+    orders === 1
+      ? '{orders} order is a little more or less sure'
+      : '{orders} orders are a little more or less sure',
+    { orders },
+  )
+  const because = phrase(
+    'nothing entered since then bears on it: the plan was worked out anew and took a way about as good',
+  )
+  const both = phrase('{changed} and {surer}', { changed, surer })
+  const what = orders === 0 ? changed : starts === 0 ? surer : both
   return [
     {
-      sentence: `${capital(parts.join(' and '))}; ${because}.`,
+      sentence: phrase('{What}; {because}.', { what, because }),
       because,
       order: null,
       start: null,

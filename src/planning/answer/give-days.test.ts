@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { Person } from '../../record/index.ts'
 import { dayNumber, weekNumber } from '../../science/index.ts'
-import type { PersonId, Skill } from '../../trade/index.ts'
+import { inEnglish, type PersonId, phrase, type Skill } from '../../trade/index.ts'
 import type { Task } from '../plan.ts'
 import { giveDays, type Job } from './give-days.ts'
 import { workWeek } from './work-diary.ts'
@@ -132,7 +132,7 @@ test('wood that is cut already comes before other grafting, when there is not ti
   expect(given.find(({ id }) => id === 'a fresh')).toMatchObject({
     day: null,
     person: null,
-    lacks: 'No hours are left in this week for grafting.',
+    lacks: phrase('No hours are left in this week for {skill}.', { skill: phrase('grafting') }),
   })
 })
 
@@ -158,11 +158,15 @@ test('what does not fit is said: how many, and that hours, or the skill, are lac
   ]
   const given = giveDays(jobs, week(ada))
   expect(given.filter(({ day }) => day !== null).reduce((sum, { number }) => sum + number, 0)).toBe(300)
-  expect(given.filter(({ lacks }) => lacks !== null).map(({ number, lacks }) => [number, lacks])).toEqual([
+  expect(
+    given
+      .filter(({ lacks }) => lacks !== null)
+      .map(({ number, lacks }) => [number, lacks && inEnglish(lacks)]),
+  ).toEqual([
     [50, 'No hours are left in this week for grafting.'],
     [10, 'No one who is there has the skill: potting.'],
   ])
-  expect(giveDays([{ task: task('pot', 'potting', 30) }], week(ada, '2026-05-16'))[0]!.lacks).toBe(
+  expect(giveDays([{ task: task('pot', 'potting', 30) }], week(ada, '2026-05-16'))[0]!.lacks?.says).toBe(
     'No working day is left in this week.',
   )
 })

@@ -1,5 +1,5 @@
 import { dayNumber, dayText } from '../../science/index.ts'
-import type { Skill } from '../../trade/index.ts'
+import { type Phrase, phrase, type Skill } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Task } from '../plan.ts'
 import { giveMinutes, type PersonDay, type WorkWeek } from './work-diary.ts'
@@ -187,9 +187,13 @@ function shareOut(job: Job, week: WorkWeek, days: readonly number[], favoured: s
   }))
 }
 
-function lackOf({ skill }: Task, { days, personDays }: WorkWeek): string {
-  if (days.length === 0) return 'No working day is left in this week.'
+function lackOf({ skill }: Task, { days, personDays }: WorkWeek): Phrase {
+  if (days.length === 0) return phrase('No working day is left in this week.')
   if (!personDays.some(own => isFor(own, skill)))
-    return skill === null ? 'No one is there in this week.' : `No one who is there has the skill: ${skill}.`
-  return skill === null ? 'No hours are left in this week.' : `No hours are left in this week for ${skill}.`
+    return skill === null
+      ? phrase('No one is there in this week.')
+      : phrase('No one who is there has the skill: {skill}.', { skill: phrase(skill) })
+  return skill === null
+    ? phrase('No hours are left in this week.')
+    : phrase('No hours are left in this week for {skill}.', { skill: phrase(skill) })
 }

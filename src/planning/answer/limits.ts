@@ -1,5 +1,7 @@
+import { listed, type Phrase, phrase } from '../../trade/index.ts'
 import type { RowAbout } from '../model/season-model.ts'
 import type { Limit } from '../plan.ts'
+import { poolSaid } from '../reading/pools.ts'
 import { skillsOf } from '../reading/skills.ts'
 import type { Season } from '../season.ts'
 import { type Planned, weekName, weeksSaid } from './planned.ts'
@@ -51,55 +53,72 @@ function limitOf(season: Season, rows: readonly Dual[]): { limit: Limit; total: 
       to: weekName(season, lastWeek),
       worthPerUnit,
       unit,
-      sentence: `${subject}, ${when}: one more ${unit} is worth ${moneySaid(worthPerUnit)}${per}.`,
+      sentence: phrase('{Subject}, {when}: one more {unit} is worth {worth}{per}.', {
+        subject,
+        when,
+        unit: phrase(unit),
+        worth: moneySaid(worthPerUnit),
+        per,
+      }),
     },
     total,
   }
 }
 
 interface Words {
-  readonly subject: string
+  readonly subject: Phrase
   readonly unit: string
-  readonly when: string
-  readonly per: string
+  readonly when: Phrase
+  readonly per: Phrase | ''
 }
+
+const perWeek = (weeks: number): Words['per'] => (weeks > 1 ? phrase(' a week') : '')
 
 const words: Record<string, (season: Season, row: Dual, from: number, to: number, weeks: number) => Words> = {
   space: (season, { about }, from, to, weeks) => ({
-    subject: capital(about),
+    subject: phrase(about),
     unit: 'm²',
     when: weeksSaid(season, from, to),
-    per: weeks > 1 ? ' a week' : '',
+    per: perWeek(weeks),
   }),
   labour: (season, { subject }, from, to, weeks) => ({
-    subject: capital(listed(skillsOf(season).filter((_, s) => subject & (1 << s)))),
+    subject: listed(
+      skillsOf(season)
+        .filter((_, s) => subject & (1 << s))
+        .map(skill => phrase(skill)),
+    ),
     unit: 'hour',
     when: weeksSaid(season, from, to),
-    per: weeks > 1 ? ' a week' : '',
+    per: perWeek(weeks),
   }),
   motherWeek: (season, row, from, to, weeks) => ({
     ...motherWords(season, row),
     when: weeksSaid(season, from, to),
-    per: weeks > 1 ? ' a week' : '',
+    per: perWeek(weeks),
   }),
   motherYear: (season, row, from) => ({
     ...motherWords(season, row),
-    when: `season of ${yearOf(season, from)}`,
+    when: phrase('season of {year}', { year: yearOf(season, from) }),
     per: '',
   }),
-  motherGround: () => ({ subject: 'Mother block', unit: 'young mother tree', when: 'its ground', per: '' }),
-  storedWood: (season, row) => ({ ...motherWords(season, row), when: 'in store', per: '' }),
+  motherGround: () => ({
+    subject: phrase('mother block'),
+    unit: 'young mother tree',
+    when: phrase('its ground'),
+    per: '',
+  }),
+  storedWood: (season, row) => ({ ...motherWords(season, row), when: phrase('in store'), per: '' }),
   licence: (season, { about }, from) => ({
-    subject: `Licence of ${about}`,
+    subject: phrase('licence of {kind}', { kind: about }),
     unit: 'plant begun',
-    when: yearOf(season, from),
+    when: phrase('{year}', { year: yearOf(season, from) }),
     per: '',
   }),
 }
 
-function motherWords(season: Season, { subject, about }: RowAbout): { subject: string; unit: string } {
-  const { material } = season.pools[subject]!
-  return { subject: about, unit: singular[material] ?? material }
+function motherWords(season: Season, { subject }: RowAbout): { subject: Phrase; unit: string } {
+  const pool = season.pools[subject]!
+  return { subject: poolSaid(pool), unit: singular[pool.material] ?? pool.material }
 }
 
 const singular: Partial<Record<string, string>> = {
@@ -119,11 +138,7 @@ function endOf(season: Season, { rule, subject, week }: RowAbout): number {
 }
 
 const yearOf = (season: Season, week: number) => weekName(season, week).slice(0, 4)
-export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
-/** "grafting", "grafting and cuttings", "grafting, cuttings and seed". */
-export const listed = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
 
 /** Money as people say it: whole from ten on, else with one or two digits behind the point. */
-export const moneySaid = (amount: number): string =>
-  amount >= 10 ? String(Math.round(amount)) : String(Number(amount.toFixed(amount >= 1 ? 1 : 2)))
+export const moneySaid = (amount: number): number =>
+  amount >= 10 ? Math.round(amount) : Number(amount.toFixed(amount >= 1 ? 1 : 2))

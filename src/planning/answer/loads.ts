@@ -1,8 +1,7 @@
-import type { Material } from '../../trade/index.ts'
+import { capital, type Material } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Load } from '../plan.ts'
 import { skillsOf } from '../reading/skills.ts'
-import { capital } from './limits.ts'
 import type { Planned } from './planned.ts'
 import type { MotherShare } from './share-mothers.ts'
 

@@ -1,12 +1,22 @@
 import { type BodyOf, type Entry, fruitsOf, type Held } from '../../record/index.ts'
-import type { BatchId, BenchId, CultivarId, KindId, OrderId, ProtocolId, Skill } from '../../trade/index.ts'
+import {
+  type BatchId,
+  type BenchId,
+  type CultivarId,
+  type KindId,
+  type OrderId,
+  type Phrase,
+  type ProtocolId,
+  phrase,
+  type Skill,
+} from '../../trade/index.ts'
 import { meanRate } from './mean-rate.ts'
 import type { Planned } from './planned.ts'
 
 /** Something entered since the plan before that may have changed it, and what it bears on. */
 export interface News {
   /** In words, to follow "since": "batch 118 counted 61 where 84 were expected". */
-  readonly text: string
+  readonly text: Phrase
   readonly order: OrderId | null
   readonly batch: BatchId | null
   readonly kinds: readonly KindId[]
@@ -35,11 +45,11 @@ const ALL = 1e6
 const AS_PLANNED = 1
 
 const WAS_DONE = {
-  'advanced/1': 'moved on',
-  'measured/1': 'was measured',
-  'split/1': 'was split',
-  'joined/1': 'was put with another',
-  'reworked/1': 'was worked over',
+  'advanced/1': '{name} moved on',
+  'measured/1': '{name} was measured',
+  'split/1': '{name} was split',
+  'joined/1': '{name} was put with another',
+  'reworked/1': '{name} was worked over',
 } as const
 
 /** What came in, as reasons. Of several counts of one step of a batch the last speaks. */
@@ -61,23 +71,44 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
     case 'counted/1':
       return counted(planned, body)
     case 'lost/1':
-      return ofBatch(planned, body.batch, name => `${name} lost ${body.number} (${body.cause})`, body.number)
+      return ofBatch(
+        planned,
+        body.batch,
+        name => phrase('{name} lost {number} ({cause})', { name, number: body.number, cause: body.cause }),
+        body.number,
+      )
     case 'batch-started/1': {
       const weight = wasPlanned(planned, body) ? AS_PLANNED : body.number
-      return ofBatch(planned, body.batch, name => `${name} was begun with ${body.number}`, weight)
+      return ofBatch(
+        planned,
+        body.batch,
+        name => phrase('{name} was begun with {number}', { name, number: body.number }),
+        weight,
+      )
     }
     case 'finished/1':
-      return ofBatch(planned, body.batch, name => `${body.number} of ${name} are finished`, AS_PLANNED)
+      return ofBatch(
+        planned,
+        body.batch,
+        name => phrase('{number} of {name} are finished', { name, number: body.number }),
+        AS_PLANNED,
+      )
     case 'advanced/1':
     case 'measured/1':
     case 'split/1':
     case 'joined/1':
     case 'reworked/1':
-      return ofBatch(planned, body.batch, name => `${name} ${WAS_DONE[body.kind]}`, AS_PLANNED)
+      return ofBatch(planned, body.batch, name => phrase(WAS_DONE[body.kind], { name }), AS_PLANNED)
     case 'dispatched/1':
     case 'returned/1': {
-      const does = body.kind === 'dispatched/1' ? 'went out' : 'came back'
-      const reason = ofBatch(planned, body.batch, name => `${body.number} of ${name} ${does}`, body.number)
+      const words =
+        body.kind === 'dispatched/1' ? '{number} of {name} went out' : '{number} of {name} came back'
+      const reason = ofBatch(
+        planned,
+        body.batch,
+        name => phrase(words, { name, number: body.number }),
+        body.number,
+      )
       return reason && { ...reason, order: body.order }
     }
     case 'order-placed/1':
@@ -85,15 +116,20 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
     case 'order-cancelled/1':
       return ofOrder(planned, body)
     case 'mother-retired/1':
-      return ofMother(planned, body.mother, name => `mother tree ${name} is lost (${body.why})`, ALL)
+      return ofMother(
+        planned,
+        body.mother,
+        name => phrase('{name} is lost ({why})', { name, why: body.why }),
+        ALL,
+      )
     case 'mother-set/1':
-      return ofMother(planned, body.mother.id, name => `mother tree ${name} was entered anew`, 10)
+      return ofMother(planned, body.mother.id, name => phrase('{name} was entered anew', { name }), 10)
     case 'mother-tested/1':
       return body.result === 'positive'
         ? ofMother(
             planned,
             body.mother,
-            name => `mother tree ${name} was tested positive (${body.test})`,
+            name => phrase('{name} was tested positive ({test})', { name, test: body.test }),
             ALL,
           )
         : null
@@ -101,7 +137,12 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
       return ofMother(
         planned,
         body.mother,
-        name => `${body.number} ${body.material} of ${name} are in store`,
+        name =>
+          phrase('{number} {material} of {name} are in store', {
+            name,
+            number: body.number,
+            material: phrase(body.material),
+          }),
         body.number,
       )
     case 'material-discarded/1': {
@@ -110,64 +151,97 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
         ? ofMother(
             planned,
             lot.mother,
-            name => `${body.number} ${lot.material} of ${name} were thrown out`,
+            name =>
+              phrase('{number} {material} of {name} were thrown out', {
+                name,
+                number: body.number,
+                material: phrase(lot.material),
+              }),
             body.number,
           )
         : null
     }
     case 'hold-placed/1':
-      return ofHold(planned, body.on, name => `${name} is on hold (${body.why})`)
+      return ofHold(planned, body.on, name => phrase('{name} is on hold ({why})', { name, why: body.why }))
     case 'hold-released/1': {
       const hold = nursery.holds.get(body.hold)
-      return hold ? ofHold(planned, hold.on, name => `${name} is no longer on hold`) : null
+      return hold ? ofHold(planned, hold.on, name => phrase('{name} is no longer on hold', { name })) : null
     }
     case 'bench-set/1':
-      return { ...bare, text: `bench ${body.bench.name} was changed`, bench: body.bench.id, weight: 100 }
+      return {
+        ...bare,
+        text: phrase('bench {bench} was changed', { bench: body.bench.name }),
+        bench: body.bench.id,
+        weight: 100,
+      }
     case 'bench-removed/1': {
       const name = nursery.former.benches.get(body.bench)?.name ?? body.bench
-      return { ...bare, text: `bench ${name} is gone`, bench: body.bench, weight: ALL }
+      return {
+        ...bare,
+        text: phrase('bench {bench} is gone', { bench: name }),
+        bench: body.bench,
+        weight: ALL,
+      }
     }
     case 'person-set/1': {
       const { name, skills } = body.person
-      return { ...bare, text: `the hours or skills of ${name} were changed`, skills, weight: 100 }
+      return {
+        ...bare,
+        text: phrase('the hours or skills of {person} were changed', { person: name }),
+        skills,
+        weight: 100,
+      }
     }
     case 'person-left/1': {
       const left = nursery.former.people.get(body.person)
-      return left ? { ...bare, text: `${left.name} left`, skills: left.skills, weight: ALL } : null
+      return left
+        ? { ...bare, text: phrase('{person} left', { person: left.name }), skills: left.skills, weight: ALL }
+        : null
     }
     case 'rate-set/1': {
       const kinds = body.kindOfTree ? [body.kindOfTree] : []
       const protocol = body.kindOfTree ? null : body.protocol
-      return { ...bare, text: `the rate was set anew (${body.why})`, kinds, protocol, weight: 1000 }
+      return {
+        ...bare,
+        text: phrase('the rate was set anew ({why})', { why: body.why }),
+        kinds,
+        protocol,
+        weight: 1000,
+      }
     }
     case 'fact-set/1': {
       const kinds = [...nursery.kinds.values()].filter(({ species }) => species === body.species)
       const fruit = fruitsOf(nursery).byId(body.species)?.commonName ?? body.species
-      const text = `a figure of ${fruit} was set anew (${body.why})`
+      const text = phrase('a figure of {fruit} was set anew ({why})', { fruit: phrase(fruit), why: body.why })
       return { ...bare, text, kinds: kinds.map(({ id }) => id), weight: 1000 }
     }
     case 'protocol-set/1':
       return {
         ...bare,
-        text: `the protocol “${body.protocol.name}” was changed`,
+        text: phrase('the protocol “{protocol}” was changed', { protocol: body.protocol.name }),
         protocol: body.protocol.id,
         weight: 1000,
       }
     case 'kind-set/1':
       return {
         ...bare,
-        text: `${body.kindOfTree.name} was entered anew`,
+        text: phrase('{name} was entered anew', { name: body.kindOfTree.name }),
         kinds: [body.kindOfTree.id],
         weight: 100,
       }
     case 'cultivar-set/1': {
       const { id, name } = body.cultivar
-      return { ...bare, text: `${name} was entered anew`, cultivar: id, weight: 100 }
+      return { ...bare, text: phrase('{name} was entered anew', { name }), cultivar: id, weight: 100 }
     }
     case 'struck/1': {
       const batch = [...nursery.batches.values()].find(({ entries }) => entries.includes(body.entry))
       return batch
-        ? ofBatch(planned, batch.id, name => `an entry about ${name} was struck (${body.why})`, 10)
+        ? ofBatch(
+            planned,
+            batch.id,
+            name => phrase('an entry about {name} was struck ({why})', { name, why: body.why }),
+            10,
+          )
         : null
     }
     default:
@@ -192,28 +266,44 @@ function counted(planned: Planned, body: BodyOf<'counted/1'>): News | null {
   const mean = meanRate(planned.season, batch, body.step)
   const lostBefore = Math.max(0, outcome.lost - dead)
   const expected = mean === null ? null : Math.round((taken + dead + undecided + lostBefore) * mean)
-  const waits = undecided > 0 ? ` and ${undecided} not yet to tell` : ''
-  const against =
-    expected === null || expected === taken ? '' : `${waits ? ',' : ''} where ${expected} were expected`
   const off = expected === null ? dead : Math.abs(taken + undecided * mean! - expected)
   const reason = ofBatch(
     planned,
     batch.id,
-    name => `${name} counted ${taken}${waits}${against}`,
+    name =>
+      phrase(wordsOfCount(undecided > 0, expected !== null && expected !== taken), {
+        name,
+        taken,
+        undecided,
+        expected: expected ?? '',
+      }),
     Math.max(AS_PLANNED, off),
   )
   return reason && { ...reason, protocol: batch.protocol }
 }
 
+const wordsOfCount = (isOpen: boolean, isOff: boolean): string => {
+  if (isOpen && isOff)
+    return '{name} counted {taken} and {undecided} not yet to tell, where {expected} were expected'
+  if (isOpen) return '{name} counted {taken} and {undecided} not yet to tell'
+  return isOff ? '{name} counted {taken} where {expected} were expected' : '{name} counted {taken}'
+}
+
 function ofBatch(
   { nursery }: Planned,
   id: BatchId,
-  says: (name: string) => string,
+  says: (name: Phrase) => Phrase,
   weight: number,
 ): News | null {
   const batch = nursery.batches.get(id)
   if (!batch) return null
-  return { ...bare, text: says(`batch ${batch.name}`), batch: id, kinds: [batch.kind], weight }
+  return {
+    ...bare,
+    text: says(phrase('batch {batch}', { batch: batch.name })),
+    batch: id,
+    kinds: [batch.kind],
+    weight,
+  }
 }
 
 function ofOrder(
@@ -227,12 +317,12 @@ function ofOrder(
   const known = before?.orders.find(one => one.order === id)
   const was = known && known.wanted + known.already
   const text = cancelled
-    ? `order ${id} was cancelled`
+    ? phrase('order {order} was cancelled', { order: id })
     : body.kind === 'order-placed/1'
-      ? `order ${id} came in (${order.number})`
+      ? phrase('order {order} came in ({number})', { order: id, number: order.number })
       : was !== undefined && was !== order.number
-        ? `order ${id} is now ${order.number} instead of ${was}`
-        : `order ${id} was changed`
+        ? phrase('order {order} is now {number} instead of {was}', { order: id, number: order.number, was })
+        : phrase('order {order} was changed', { order: id })
   const kinds = [order.kind, ...order.instead.map(({ kind }) => kind)]
   return { ...bare, text, order: id, kinds, weight: Math.abs(order.number - (cancelled ? 0 : (was ?? 0))) }
 }
@@ -240,16 +330,22 @@ function ofOrder(
 function ofMother(
   { nursery }: Planned,
   id: BodyOf<'mother-retired/1'>['mother'],
-  says: (name: string) => string,
+  says: (name: Phrase) => Phrase,
   weight: number,
 ): News | null {
   const state = nursery.mothers.get(id)
   if (!state) return null
   const { name, cultivar, rootstockKind } = state.mother
-  return { ...bare, text: says(name), cultivar, kinds: rootstockKind ? [rootstockKind] : [], weight }
+  return {
+    ...bare,
+    text: says(phrase('mother tree {mother}', { mother: name })),
+    cultivar,
+    kinds: rootstockKind ? [rootstockKind] : [],
+    weight,
+  }
 }
 
-function ofHold(planned: Planned, on: Held, says: (name: string) => string): News | null {
+function ofHold(planned: Planned, on: Held, says: (name: Phrase) => Phrase): News | null {
   switch (on.what) {
     case 'mother':
       return ofMother(planned, on.mother, says, ALL)
@@ -257,7 +353,7 @@ function ofHold(planned: Planned, on: Held, says: (name: string) => string): New
       return ofBatch(planned, on.batch, says, ALL)
     case 'bench': {
       const name = planned.nursery.benches.get(on.bench)?.name ?? on.bench
-      return { ...bare, text: says(`bench ${name}`), bench: on.bench, weight: ALL }
+      return { ...bare, text: says(phrase('bench {bench}', { bench: name })), bench: on.bench, weight: ALL }
     }
     case 'lineage':
       return 'mother' in on.of

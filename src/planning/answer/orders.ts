@@ -1,4 +1,6 @@
+import { listed, type Phrase, phrase } from '../../trade/index.ts'
 import type { OrderForecast } from '../plan.ts'
+import { poolSaid } from '../reading/pools.ts'
 import { courseOf, readySpan } from '../rules/season-draft.ts'
 import { laddersOf } from './ladders.ts'
 import { moneySaid } from './limits.ts'
@@ -50,40 +52,49 @@ function whyOf(
   isShared: (kind: number) => boolean,
   o: number,
   short: number,
-): string[] {
+): Phrase[] {
   const { season, outcomes, margins, solution } = planned
   const order = season.orders[o]!
   const { chance } = outcomes[o]!
   if (Math.abs(chance - order.sure) <= AS_ASKED) return []
   if (chance < order.sure) {
-    const reasons: string[] = []
+    const reasons: Phrase[] = []
     if (short > 0.5)
       reasons.push(
-        `${Math.round(short)} of the ${Math.round(margins.plannedNumber[o]!)} planned for it cannot be made in time: ${limitOf(planned, o)}.`,
+        phrase('{short} of the {number} planned for it cannot be made in time: {limit}.', {
+          short: Math.round(short),
+          number: Math.round(margins.plannedNumber[o]!),
+          limit: limitOf(planned, o),
+        }),
       )
     const late = solution.deliveries.filter(d => d.order === o && d.week > order.dueWeek)
     if (late.length > 0) {
       const number = late.reduce((sum, d) => sum + d.number, 0)
       const weeks = late.map(({ week }) => week)
       reasons.push(
-        `${Math.round(number)} are ready only in ${weeksSaid(season, Math.min(...weeks), Math.max(...weeks))}, after its due week: ${limitOf(planned, o)}.`,
+        phrase('{number} are ready only in {weeks}, after its due week: {limit}.', {
+          number: Math.round(number),
+          weeks: weeksSaid(season, Math.min(...weeks), Math.max(...weeks)),
+          limit: limitOf(planned, o),
+        }),
       )
     }
     if (reasons.length === 0 && made.every(({ maker }) => maker.what === 'batch'))
-      reasons.push('It hangs on batches that stand already, and it is too late to begin more.')
-    if (reasons.length === 0) reasons.push(`More would not help enough: ${limitOf(planned, o)}.`)
+      reasons.push(phrase('It hangs on batches that stand already, and it is too late to begin more.'))
+    if (reasons.length === 0)
+      reasons.push(phrase('More would not help enough: {limit}.', { limit: limitOf(planned, o) }))
     return reasons
   }
   const fromStock = made.every(({ maker, readyWeek }) => maker.what === 'batch' && readyWeek === 0)
-  if (made.length > 0 && fromStock) return ['It is filled from trees that are finished already.']
+  if (made.length > 0 && fromStock) return [phrase('It is filled from trees that are finished already.')]
   const inTrays = made.some(
     ({ maker }) => maker.what === 'start' && season.ways[planned.starts[maker.start]!.way]!.tray > 1,
   )
   return [
     ...(made.some(({ kind }) => isShared(kind))
-      ? ['Trees made for other orders of the same kind stand in for it.']
+      ? [phrase('Trees made for other orders of the same kind stand in for it.')]
       : []),
-    ...(inTrays ? ['Whole trays and the smallest batch make a little more than is asked.'] : []),
+    ...(inTrays ? [phrase('Whole trays and the smallest batch make a little more than is asked.')] : []),
   ]
 }
 
@@ -100,12 +111,12 @@ function canBeInTime({ season }: Planned, o: number): boolean {
 }
 
 /** The dearest limit in the way of an order's kinds; else time. */
-function limitOf(planned: Planned, o: number): string {
+function limitOf(planned: Planned, o: number): Phrase {
   const { season, relaxed } = planned
   const kinds = new Set(season.orders[o]!.kinds.map(({ kind }) => kind))
   const ways = season.ways.filter(way => kinds.has(way.kind))
-  if (ways.length === 0) return 'there is no way to make it here'
-  if (!canBeInTime(planned, o)) return 'nothing begun now is ready by then'
+  if (ways.length === 0) return phrase('there is no way to make it here')
+  if (!canBeInTime(planned, o)) return phrase('nothing begun now is ready by then')
   const skills = new Set(
     ways.flatMap(way => way.courses.flatMap(({ labour }) => labour.map(({ skill }) => skill))),
   )
@@ -124,16 +135,23 @@ function limitOf(planned: Planned, o: number): string {
       return rule === 'licence' && season.licences[subject]!.kinds.some(kind => kinds.has(kind))
     })
     .sort((a, b) => a.dual - b.dual)[0]
-  if (!worst) return 'time is what lacks'
-  const week = worst.week >= 0 ? ` in ${weeksSaid(season, worst.week, worst.week)}` : ''
+  if (!worst) return phrase('time is what lacks')
+  const week =
+    worst.week >= 0 ? phrase(' in {weeks}', { weeks: weeksSaid(season, worst.week, worst.week) }) : ''
   switch (worst.rule) {
     case 'space':
-      return `the ${worst.about} is full${week}`
+      return phrase('the {place} is full{week}', { place: phrase(worst.about), week })
     case 'labour':
-      return `hands for ${worst.about} are all taken${week}`
+      return phrase('hands for {skills} are all taken{week}', {
+        skills: listed(worst.about.split(' + ').map(skill => phrase(skill))),
+        week,
+      })
     case 'licence':
-      return `the licence of ${worst.about} is used up`
+      return phrase('the licence of {kind} is used up', { kind: worst.about })
     default:
-      return `${worst.about}: the mother trees give no more (one more is worth ${moneySaid(-worst.dual)})`
+      return phrase('{wood}: the mother trees give no more (one more is worth {worth})', {
+        wood: poolSaid(season.pools[worst.subject]!),
+        worth: moneySaid(-worst.dual),
+      })
   }
 }

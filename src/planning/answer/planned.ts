@@ -1,6 +1,6 @@
 import type { Entry, Nursery } from '../../record/index.ts'
 import { weekText } from '../../science/index.ts'
-import type { MethodId } from '../../trade/index.ts'
+import { type MethodId, type Phrase, phrase } from '../../trade/index.ts'
 import type { Margins, SeasonModel, Solution } from '../model/season-model.ts'
 import type { Plan } from '../plan.ts'
 import { courseOf } from '../rules/season-draft.ts'
@@ -42,14 +42,13 @@ export const startId = (season: Season, way: number, week: number): string =>
 export const weekName = (season: Season, week: number): string => weekText(season.firstWeek + week)
 
 /** The number of the week in its year, as people say it. */
-export const weekSaid = (season: Season, week: number): string =>
-  String(Number(weekName(season, week).slice(6)))
+export const weekSaid = (season: Season, week: number): number => Number(weekName(season, week).slice(6))
 
 /** "week 12", "weeks 12 to 15". */
-export const weeksSaid = (season: Season, from: number, to: number): string =>
+export const weeksSaid = (season: Season, from: number, to: number): Phrase =>
   from === to
-    ? `week ${weekSaid(season, from)}`
-    : `weeks ${weekSaid(season, from)} to ${weekSaid(season, to)}`
+    ? phrase('week {week}', { week: weekSaid(season, from) })
+    : phrase('weeks {from} to {to}', { from: weekSaid(season, from), to: weekSaid(season, to) })
 
 /** Plants can be counted: a number within rounding of a whole one is that one. */
 export const wholePlants = (number: number): number => Math.round(number)
@@ -68,9 +67,9 @@ export function chosenStarts(season: Season, starts: Solution['starts']): Chosen
 }
 
 /** What is counted when a batch of this method begins. */
-export function startedNoun(method: MethodId, number: number): string {
+export function startedNoun(method: MethodId, number: number): Phrase {
   const [one, more] = nouns(method)
-  return number === 1 ? one : more
+  return phrase(number === 1 ? one : more)
 }
 
 function nouns(method: MethodId): readonly [string, string] {

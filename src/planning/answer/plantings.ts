@@ -1,3 +1,4 @@
+import { phrase } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Planting } from '../plan.ts'
 import { type Planned, weekName, weekSaid } from './planned.ts'
@@ -19,7 +20,18 @@ export function plantingsOf({ season, solution }: Planned): Planting[] {
           material,
           week: weekName(season, week),
           number: trees,
-          sentence: `Plant ${trees} mother ${trees === 1 ? 'tree' : 'trees'} of ${cultivar} by week ${weekSaid(season, week)} of ${weekName(season, week).slice(0, 4)}: those that stand do not give the ${material} that the orders need.`,
+          sentence: phrase(
+            trees === 1
+              ? 'Plant {trees} mother tree of {cultivar} by week {week} of {year}: those that stand do not give the {material} that the orders need.'
+              : 'Plant {trees} mother trees of {cultivar} by week {week} of {year}: those that stand do not give the {material} that the orders need.',
+            {
+              trees,
+              cultivar,
+              week: weekSaid(season, week),
+              year: weekName(season, week).slice(0, 4),
+              material: phrase(material),
+            },
+          ),
         }
       })
   })

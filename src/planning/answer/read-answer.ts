@@ -1,3 +1,4 @@
+import { type Phrase, phrase } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Plan } from '../plan.ts'
 import { changesOf } from './changes.ts'
@@ -43,7 +44,7 @@ export function readAnswer(planned: Planned): Answer {
 }
 
 /** Where what stands already takes more than the benches have. */
-function overfull({ season }: Planned): string[] {
+function overfull({ season }: Planned): Phrase[] {
   return season.places.flatMap(({ place, squareMetres }, p) => {
     let worst = 0
     for (let week = 0; week < season.weeks; week++) {
@@ -53,14 +54,19 @@ function overfull({ season }: Planned): string[] {
       worst = Math.max(worst, standing - squareMetres[week]!)
     }
     return worst > 0.5
-      ? [`What stands in the ${place} already takes up to ${Math.ceil(worst)} m² more than its benches have.`]
+      ? [
+          phrase('What stands in the {place} already takes up to {area} m² more than its benches have.', {
+            place: phrase(place),
+            area: Math.ceil(worst),
+          }),
+        ]
       : []
   })
 }
 
-function boughtIn({ season, solution }: Planned): string[] {
+function boughtIn({ season, solution }: Planned): Phrase[] {
   return [...grouped(solution.bought, ({ kind }) => kind)].map(([kind, of]) => {
     const number = Math.round(of.reduce((sum, bought) => sum + bought.number, 0))
-    return `${number} of ${season.kinds[kind]!.name} are bought in.`
+    return phrase('{number} of {kind} are bought in.', { number, kind: season.kinds[kind]!.name })
   })
 }

@@ -1,5 +1,7 @@
+import { type Phrase, phrase } from '../../trade/index.ts'
 import { NEGLIGIBLE } from '../model/solve.ts'
 import type { OrderForecast } from '../plan.ts'
+import { poolSaid } from '../reading/pools.ts'
 import { skillsOf } from '../reading/skills.ts'
 import { courseOf } from '../rules/season-draft.ts'
 import type { News } from './news.ts'
@@ -21,8 +23,8 @@ export interface Reasons {
   forWay(way: number): News | null
   forOrder(order: OrderForecast): News | null
   /** Scarce places, hands and mothers that a start or an order draws on, with a name to say. */
-  scarceOfStart(way: number, week: number): ReadonlyMap<Scarce, string>
-  scarceOfOrder(order: OrderForecast): ReadonlyMap<Scarce, string>
+  scarceOfStart(way: number, week: number): ReadonlyMap<Scarce, Phrase>
+  scarceOfOrder(order: OrderForecast): ReadonlyMap<Scarce, Phrase>
 }
 
 export function reasonsOf(planned: Planned, news: readonly News[]): Reasons {
@@ -74,9 +76,9 @@ export function reasonsOf(planned: Planned, news: readonly News[]): Reasons {
       season.ways.flatMap(({ kind }, w) => (kinds.some(accepted => accepted.kind === kind) ? [w] : [])),
     ]),
   )
-  const scarceOfStart = (w: number, week: number): Map<Scarce, string> => {
+  const scarceOfStart = (w: number, week: number): Map<Scarce, Phrase> => {
     const course = courseOf(season, w, Math.max(0, week))
-    const found = new Map<Scarce, string>()
+    const found = new Map<Scarce, Phrase>()
     const draws = (key: Scarce) => {
       const name = scarce.get(key)
       if (name !== undefined) found.set(key, name)
@@ -119,18 +121,20 @@ function familiesOf({ season }: Planned): number[] {
 }
 
 /** What is scarce by the duals of the relaxation, with the words for it. */
-function scarceNames({ season, relaxed }: Planned): Map<Scarce, string> {
-  const names = new Map<Scarce, string>()
+function scarceNames({ season, relaxed }: Planned): Map<Scarce, Phrase> {
+  const names = new Map<Scarce, Phrase>()
   const skills = skillsOf(season)
   for (const { rule, subject, about, week, dual } of relaxed.duals) {
     if (dual >= -NEGLIGIBLE) continue
-    if (rule === 'space') names.set(`space ${subject} ${week}`, `the ${about}`)
+    if (rule === 'space')
+      names.set(`space ${subject} ${week}`, phrase('the {place}', { place: phrase(about) }))
     if (rule === 'labour')
       skills.forEach((skill, s) => {
-        if (subject & (1 << s)) names.set(`hands ${skill} ${week}`, `the hands for ${skill}`)
+        if (subject & (1 << s))
+          names.set(`hands ${skill} ${week}`, phrase('the hands for {skill}', { skill: phrase(skill) }))
       })
     if (rule === 'motherWeek' || rule === 'motherYear')
-      names.set(`wood ${subject}`, season.pools[subject]!.name)
+      names.set(`wood ${subject}`, poolSaid(season.pools[subject]!))
   }
   return names
 }

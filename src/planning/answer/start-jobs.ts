@@ -1,9 +1,9 @@
 import { dayText, weekStart } from '../../science/index.ts'
+import { capital, type Phrase, phrase } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { PlannedStart } from '../plan.ts'
 import { blankTask, doneBy, WEEKS_AHEAD } from './blank-task.ts'
 import type { Job } from './give-days.ts'
-import { capital } from './limits.ts'
 import { type Planned, startedNoun, weekName } from './planned.ts'
 import type { MotherShare } from './share-mothers.ts'
 
@@ -39,7 +39,7 @@ export function startJobs(
           ...about,
           id: `${start.id}/prepare/${p}`,
           week: weekName(season, at),
-          task: capital(preparation.task),
+          task: phrase(capital(preparation.task)),
           kindOfTask: 'prepare',
           number: start.number,
           skill: preparation.skill,
@@ -58,10 +58,10 @@ export function startJobs(
             ...about,
             id: `${start.id}/collect/${mother}/${weekName(season, cut)}`,
             week: weekName(season, cut),
-            task: `Collect ${season.pools[pool]!.material}`,
+            task: phrase('Collect {material}', { material: phrase(season.pools[pool]!.material) }),
             kindOfTask: 'collect',
             number,
-            from: nursery.mothers.get(mother)?.mother.name ?? mother,
+            from: [phrase('{mother}', { mother: nursery.mothers.get(mother)?.mother.name ?? mother })],
           },
           // As fresh as can be: with the work of the same week, else at the end of the week in which it is cut.
           ...(cut === week ? { before: main } : { on: dayText(monday(cut) + FRIDAY) }),
@@ -76,7 +76,9 @@ export function startJobs(
         ...about,
         id: main,
         week: start.week,
-        task: act ? capital(act.task) : `Begin ${startedNoun(start.method, start.number)}`,
+        task: act
+          ? phrase(capital(act.task))
+          : phrase('Begin {noun}', { noun: startedNoun(start.method, start.number) }),
         kindOfTask: 'start',
         step: first.id,
         number: start.number,
@@ -95,7 +97,7 @@ export function startJobs(
           ...about,
           id: `${main}/${work.task}`,
           week: start.week,
-          task: capital(work.task),
+          task: phrase(capital(work.task)),
           kindOfTask: 'work',
           step: first.id,
           number: start.number,
@@ -108,16 +110,24 @@ export function startJobs(
   })
 }
 
-function sourcesSaid({ nursery }: Planned, { mothers, rootstocks }: PlannedStart): string {
+function sourcesSaid({ nursery }: Planned, { mothers, rootstocks }: PlannedStart): Phrase[] {
   return [
-    ...mothers.map(
-      ({ mother, material, number }) =>
-        `${number} ${material} of ${nursery.mothers.get(mother)?.mother.name ?? mother}`,
+    ...mothers.map(({ mother, material, number }) =>
+      phrase('{number} {material} of {mother}', {
+        number,
+        material: phrase(material),
+        mother: nursery.mothers.get(mother)?.mother.name ?? mother,
+      }),
     ),
-    ...rootstocks.map(({ kind, batch, number }) =>
-      batch === null
-        ? `${number} ${nursery.kinds.get(kind)?.name ?? kind}`
-        : `${number} ${nursery.kinds.get(kind)?.name ?? kind} from batch ${nursery.batches.get(batch)?.name ?? batch}`,
-    ),
-  ].join('; ')
+    ...rootstocks.map(({ kind: id, batch, number }) => {
+      const kind = nursery.kinds.get(id)?.name ?? id
+      return batch === null
+        ? phrase('{number} {kind}', { number, kind })
+        : phrase('{number} {kind} from batch {batch}', {
+            number,
+            kind,
+            batch: nursery.batches.get(batch)?.name ?? batch,
+          })
+    }),
+  ]
 }

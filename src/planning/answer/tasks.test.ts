@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { BatchId, KindId, ProtocolId, StepId } from '../../trade/index.ts'
+import { inEnglish, phrase } from '../../trade/index.ts'
+
 import { order, smallNursery } from '../fixtures/small-nursery.ts'
 import { planSeason } from '../plan-season.ts'
 
@@ -52,7 +53,7 @@ test('work of the weeks: shoots are prepared and wood is cut before the graft, w
   // Ten days before the Monday of the graft, by someone who has the skill, on a day of its own.
   expect(of('prepare')).toHaveLength(1)
   expect(of('prepare')[0]).toMatchObject({
-    task: 'Defoliate the shoots',
+    task: phrase('Defoliate the shoots'),
     number: graft.number,
     skill: 'general',
   })
@@ -60,11 +61,11 @@ test('work of the weeks: shoots are prepared and wood is cut before the graft, w
   expect(of('collect').reduce((sum, { number }) => sum + number, 0)).toBe(Math.ceil(graft.number / 4))
   expect(of('start')).toHaveLength(1)
   expect(of('start')[0]).toMatchObject({
-    task: 'Graft',
+    task: phrase('Graft'),
     person: 'Ada',
     bench: 'healing tent',
     minutes: graft.number * 4,
     caution: 'Sharp blade: cut away from the body.',
   })
-  expect(of('start')[0]!.from).toContain(`${graft.number} seedling from batch stocks`)
+  expect(of('start')[0]!.from.map(inEnglish)).toContain(`${graft.number} seedling from batch stocks`)
 })

@@ -1,4 +1,5 @@
 import { dayNumber, weekNumber } from '../../science/index.ts'
+import { phrase } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { PlannedStart, Task } from '../plan.ts'
 import { batchJobs } from './batch-jobs.ts'
@@ -77,7 +78,7 @@ function dispatchJobs({ season, solution, nursery, margins }: Planned, ofBatches
           ...blankTask,
           id: `${id}/dispatch/${weekName(season, week)}`,
           week: weekName(season, week),
-          task: `Dispatch to ${asked?.buyer ?? id}`,
+          task: phrase('Dispatch to {buyer}', { buyer: asked?.buyer ?? id }),
           kindOfTask: 'dispatch',
           order: id,
           kind: kindId,

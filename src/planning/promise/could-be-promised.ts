@@ -1,6 +1,6 @@
 import type { Nursery } from '../../record/index.ts'
 import { weekText } from '../../science/index.ts'
-import type { KindId, ProtocolId } from '../../trade/index.ts'
+import type { KindId, Phrase, ProtocolId } from '../../trade/index.ts'
 import type { Plan } from '../plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
 import { partOfSeason } from '../replan/part-of-season.ts'
@@ -38,7 +38,7 @@ export interface CouldBePromised {
     readonly chance: number
   } | null
   /** What stands in the way of beginning it earlier; null where nothing does. */
-  readonly lack: string | null
+  readonly lack: Phrase | null
 }
 
 /** Enough for a chance to within 2 points, in a few hundredths of a second. */

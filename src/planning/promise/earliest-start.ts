@@ -1,4 +1,5 @@
 import { chanceOfAtLeast, needed, normalCdf, normalQuantile } from '../../science/index.ts'
+import type { Phrase } from '../../trade/index.ts'
 import { DAY_OF_START, daysToReady } from '../rates/days-to-ready.ts'
 import type { Course, Season, SeasonStart } from '../season.ts'
 import type { LackOf } from './left-free.ts'
@@ -12,7 +13,7 @@ export type StartForPromise = SeasonStart & {
 export interface EarliestStart {
   readonly start: StartForPromise | null
   /** What stands in the way of the earliest one, if anything does: "the mist bed is full in week 20". */
-  readonly lack: string | null
+  readonly lack: Phrase | null
 }
 
 /** Of the plants that will be finished, so many are waited for; the slowest are not. */
@@ -30,7 +31,7 @@ export function earliestStart(
   const { kind, number, sure } = asked
   const each = Math.sqrt(sure)
   let best: StartForPromise | null = null
-  let hindered: { readyWeek: number; lack: string } | null = null
+  let hindered: { readyWeek: number; lack: Phrase } | null = null
   season.ways.forEach((way, w) => {
     if (way.kind !== kind) return
     const sized = new Map<Course, { number: number; weeks: number; chance: number }>()
@@ -49,7 +50,7 @@ export function earliestStart(
     }
   })
   const found = best as StartForPromise | null
-  const first = hindered as { readyWeek: number; lack: string } | null
+  const first = hindered as { readyWeek: number; lack: Phrase } | null
   const isFirst = first !== null && (found === null || first.readyWeek < found.readyWeek)
   return { start: found, lack: isFirst ? first.lack : null }
 }

@@ -1,12 +1,16 @@
 import { weekNumber } from '../../science/index.ts'
-import type { Skill } from '../../trade/index.ts'
-import { weekSaid } from '../answer/planned.ts'
+import { listed, type Phrase, phrase, type Skill } from '../../trade/index.ts'
+import { weekSaid, weeksSaid } from '../answer/planned.ts'
 import type { Plan } from '../plan.ts'
+import { poolSaid } from '../reading/pools.ts'
 import { courseOf } from '../rules/season-draft.ts'
 import type { MotherPool, Season, SeasonStart } from '../season.ts'
 
 /** What the plan leaves free: of a start beside it, the first thing that is lacking, in words; null where it fits. */
-export type LackOf = (start: SeasonStart) => string | null
+export type LackOf = (start: SeasonStart) => Phrase | null
+
+const inWeek = (season: Season, week: number): Phrase =>
+  phrase(' in {weeks}', { weeks: weeksSaid(season, week, week) })
 
 /** Rounding of the plan's loads. */
 const SLACK = 0.05
@@ -50,7 +54,10 @@ function spaceLeft(season: Season, { loads }: Pick<Plan, 'loads'>, shift: number
       for (let k = 0; k < squareMetres.length; k++) {
         const at = week + course.firstOffset + k
         if (at >= 0 && at < season.weeks && number * squareMetres[k]! > free[place]![at]! + SLACK)
-          return `the ${season.places[place]!.place} is full in week ${weekSaid(season, at)}`
+          return phrase('the {place} is full{week}', {
+            place: phrase(season.places[place]!.place),
+            week: inWeek(season, at),
+          })
       }
     return null
   }
@@ -95,11 +102,14 @@ function handsLeft(season: Season, { loads }: Pick<Plan, 'loads'>, shift: number
         let minutes = 0
         for (let s = 0; s < skills.length; s++) if (set & (1 << s)) minutes += more[s]!
         if (minutes > Math.max(0, free[set]!) + 60 * SLACK)
-          return `hands for ${skills.filter((_, s) => needed & set & (1 << s)).join(' and ')} are all taken in week ${weekSaid(season, at)}`
+          return phrase('hands for {skills} are all taken{week}', {
+            skills: listed(skills.filter((_, s) => needed & set & (1 << s)).map(skill => phrase(skill))),
+            week: inWeek(season, at),
+          })
       }
     }
     const none = labour.find(({ skill }) => !skills.includes(skill))
-    return none ? `no one has the skill: ${none.skill}` : null
+    return none ? phrase('no one has the skill: {skill}', { skill: phrase(none.skill) }) : null
   }
 }
 
@@ -125,10 +135,10 @@ function woodLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
     }
   return start => {
     for (const { pool, cut, year, number } of cuts(start)) {
-      const { name } = season.pools[pool]!
-      if (cut < 0) return `the mother trees give none then (${name})`
+      const wood = poolSaid(season.pools[pool]!)
+      if (cut < 0) return phrase('the mother trees give none then ({wood})', { wood })
       if (number > left[pool]!.perWeek[cut]! + SLACK || number > left[pool]!.perYear[year]! + SLACK)
-        return `the mother trees give no more (${name})`
+        return phrase('the mother trees give no more ({wood})', { wood })
     }
     return null
   }
@@ -151,7 +161,10 @@ function rootstocksLeft(season: Season, free: ReadonlyMap<number, ArrayLike<numb
       return isBought || (free.get(kind)?.[use] ?? 0) >= wanted
     })
     if (isThere) return null
-    return `no rootstocks are free in week ${weekSaid(season, use)} (${rootstock.kinds.map(kind => season.kinds[kind]!.name).join(', ')})`
+    return phrase('no rootstocks are free in week {week} ({kinds})', {
+      week: weekSaid(season, use),
+      kinds: rootstock.kinds.map(kind => season.kinds[kind]!.name).join(', '),
+    })
   }
 }
 
@@ -165,7 +178,7 @@ function licenceLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
         .filter(start => start.week >= year.fromWeek && start.week <= year.toWeek)
         .filter(start => kinds.includes(season.ways[start.way]!.kind))
         .reduce((sum, start) => sum + start.number, 0)
-      if (planned + number > year.most) return `the licence of ${name} is used up`
+      if (planned + number > year.most) return phrase('the licence of {kind} is used up', { kind: name })
     }
     return null
   }

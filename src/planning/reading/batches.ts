@@ -1,6 +1,6 @@
 import type { Batch, HeldThings, Nursery } from '../../record/index.ts'
 import { dateOf, dayNumber } from '../../science/index.ts'
-import type { Kind, Protocol, Skill } from '../../trade/index.ts'
+import { type Kind, type Phrase, type Protocol, phrase, type Skill } from '../../trade/index.ts'
 import type { Course, CourseStep, LiveBatch } from '../season.ts'
 import { arriving, type CourseReading, enteredByWeek, readCourse, standingIn } from './course.ts'
 import { weeksOfGrowth } from './growing-weeks.ts'
@@ -18,7 +18,7 @@ export function readBatches(
   reading: CourseReading,
   held: HeldThings,
   yearGroups: string[],
-  assumed: string[],
+  assumed: Phrase[],
 ): LiveBatch[] {
   const live: LiveBatch[] = []
   for (const batch of nursery.batches.values()) {
@@ -26,7 +26,14 @@ export function readBatches(
     const kind = nursery.kinds.get(batch.kind)
     const protocol = nursery.protocols.get(batch.protocol)
     if (!kind || !protocol) {
-      assumed.push(`Batch ${batch.name} is left out: its ${kind ? 'protocol' : 'kind'} is not registered.`)
+      assumed.push(
+        phrase(
+          kind
+            ? 'Batch {batch} is left out: its protocol is not registered.'
+            : 'Batch {batch} is left out: its kind is not registered.',
+          { batch: batch.name },
+        ),
+      )
       continue
     }
     live.push(

@@ -1,5 +1,5 @@
 import type { Nursery } from '../../record/index.ts'
-import type { KindId } from '../../trade/index.ts'
+import { type KindId, type Phrase, phrase } from '../../trade/index.ts'
 import type { SeasonOrder } from '../season.ts'
 import type { Weeks } from './weeks.ts'
 
@@ -8,7 +8,7 @@ export function readOrders(
   nursery: Nursery,
   weeks: Weeks,
   kindIndex: ReadonlyMap<KindId, number>,
-  assumed: string[],
+  assumed: Phrase[],
 ): SeasonOrder[] {
   const orders: SeasonOrder[] = []
   for (const { order, cancelled, dispatched } of nursery.orders.values()) {
@@ -19,17 +19,32 @@ export function readOrders(
       return index === undefined ? [] : [{ kind: index, lessWorth }]
     })
     if (accepted.length === 0) {
-      assumed.push(`Order ${order.id} is left out: the kind ${order.kind} is not registered.`)
+      assumed.push(
+        phrase('Order {order} is left out: the kind {kind} is not registered.', {
+          order: order.id,
+          kind: order.kind,
+        }),
+      )
       continue
     }
     const due = weeks.endingBy(order.due)
     const latest = Math.max(due, weeks.endingBy(order.latest))
     if (latest < 0) {
-      assumed.push(`Order ${order.id} is left out: its latest day, ${order.latest}, has passed.`)
+      assumed.push(
+        phrase('Order {order} is left out: its latest day, {latest}, has passed.', {
+          order: order.id,
+          latest: { day: order.latest },
+        }),
+      )
       continue
     }
     if (due < 0)
-      assumed.push(`Order ${order.id} was due on ${order.due}: it is planned for as soon as can be.`)
+      assumed.push(
+        phrase('Order {order} was due on {due}: it is planned for as soon as can be.', {
+          order: order.id,
+          due: { day: order.due },
+        }),
+      )
     const kind = nursery.kinds.get(order.kind)
     orders.push({
       id: order.id,

@@ -1,6 +1,14 @@
 import { givenInSeason, type HeldThings, type MotherState, type Nursery } from '../../record/index.ts'
 import { dayText } from '../../science/index.ts'
-import type { CultivarId, Kind, KindId, Material, Protocol } from '../../trade/index.ts'
+import {
+  type CultivarId,
+  type Kind,
+  type KindId,
+  type Material,
+  type Phrase,
+  type Protocol,
+  phrase,
+} from '../../trade/index.ts'
 import type { MotherPool, PoolMother } from '../season.ts'
 import type { Weeks } from './weeks.ts'
 
@@ -21,7 +29,7 @@ export interface Pools {
  * Mothers of one cultivar that give one material, taken together. A material for which no mother is registered at all
  * is taken as bought, and that is said; where mothers are registered but none may give, there is none.
  */
-export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assumed: string[]): Pools {
+export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assumed: Phrase[]): Pools {
   const wanted = new Map<string, Wanted>()
   const takings = (kind: Kind, protocol: Protocol) =>
     protocol.takes.flatMap(taking => {
@@ -74,7 +82,9 @@ export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assu
     const registered = [...nursery.mothers.values()].filter(state => isMotherOf(state, want))
     if (registered.length === 0) {
       assumed.push(
-        `No mother tree is registered for ${want.name}: it is taken as bought in, as much as is needed.`,
+        phrase('No mother tree is registered for {wood}: it is taken as bought in, as much as is needed.', {
+          wood: poolSaid(want),
+        }),
       )
       continue
     }
@@ -175,3 +185,7 @@ function readMother(
     }),
   }
 }
+
+/** "fig, cuttings": what a mother tree gives. */
+export const poolSaid = ({ name, material }: Pick<MotherPool, 'name' | 'material'>): Phrase =>
+  phrase('{of}, {material}', { of: name.slice(0, -`, ${material}`.length), material: phrase(material) })

@@ -1,6 +1,6 @@
 import { heldThings, type Nursery } from '../../record/index.ts'
 import { weekNumber } from '../../science/index.ts'
-import type { KindId, PlaceKind } from '../../trade/index.ts'
+import type { KindId, Phrase, PlaceKind } from '../../trade/index.ts'
 import { readRateBook } from '../rates/read-rate-book.ts'
 import type { Season, SeasonKind } from '../season.ts'
 import { batchMinutesSaid } from './batch-minutes.ts'
@@ -28,7 +28,7 @@ const MISSED_SHARE = 1.2
 
 /** Reads a nursery on a day as a season: everything that the model and the simulator need, as plain numbers by week. */
 export function readSeason(nursery: Nursery, today: string): Season {
-  const assumed: string[] = [batchMinutesSaid]
+  const assumed: Phrase[] = [batchMinutesSaid]
   const kindIndex = new Map<KindId, number>([...nursery.kinds.keys()].map((id, index) => [id, index]))
   const weeks = seasonWeeks(today, horizon(nursery, today))
   const held = heldThings(nursery)

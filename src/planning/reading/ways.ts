@@ -2,7 +2,9 @@ import type { Nursery } from '../../record/index.ts'
 import {
   type Hemisphere,
   type Kind,
+  type Phrase,
   type Protocol,
+  phrase,
   type Way,
   wayName,
   windowMonths,
@@ -22,7 +24,7 @@ export function readWays(
   reading: CourseReading,
   yearGroups: string[],
   accepted: readonly { kind: string; protocol: string; week: number }[],
-  assumed: string[],
+  assumed: Phrase[],
 ): SeasonWay[] {
   const hemisphere = hemisphereOf(nursery)
   const ways: SeasonWay[] = []
@@ -30,7 +32,12 @@ export function readWays(
     for (const way of kind.ways) {
       const protocol = nursery.protocols.get(way.protocol)
       if (!protocol) {
-        assumed.push(`${kind.name} cannot be made by ${way.protocol}: that protocol is not registered.`)
+        assumed.push(
+          phrase('{kind} cannot be made by {protocol}: that protocol is not registered.', {
+            kind: kind.name,
+            protocol: way.protocol,
+          }),
+        )
         continue
       }
       const { courses, courseOfWeek } = coursesByMonth(kind, way, protocol, weeks, reading)
@@ -39,7 +46,12 @@ export function readWays(
       )
       const course = courses[0]!
       if (course.rootstock?.kinds.length === 0) {
-        assumed.push(`${kind.name} is not begun by ${protocol.name}: no rootstock kind is named for it.`)
+        assumed.push(
+          phrase('{kind} is not begun by {protocol}: no rootstock kind is named for it.', {
+            kind: kind.name,
+            protocol: protocol.name,
+          }),
+        )
         continue
       }
       const missing = protocol.steps.find(
@@ -47,7 +59,12 @@ export function readWays(
       )
       if (missing) {
         assumed.push(
-          `${kind.name} by ${protocol.name}: no bench is a ${missing.place}, so no area is counted for "${missing.name}".`,
+          phrase('{kind} by {protocol}: no bench is a {place}, so no area is counted for "{step}".', {
+            kind: kind.name,
+            protocol: protocol.name,
+            place: phrase(missing.place),
+            step: phrase(missing.name),
+          }),
         )
       }
       ways.push({

@@ -1,4 +1,5 @@
 import type { Nursery } from '../../record/index.ts'
+import { type Phrase, phrase } from '../../trade/index.ts'
 import { limitsOf } from '../answer/limits.ts'
 import { buildSeasonModel } from '../model/build-season-model.ts'
 import type { SeasonSolver, Solution } from '../model/season-model.ts'
@@ -35,7 +36,7 @@ export interface WhatIfAsked {
 
 export interface WhatIfHooks {
   readonly memory?: WhatIfMemory
-  readonly onProgress?: (share: number, says: string) => void
+  readonly onProgress?: (share: number, says: Phrase) => void
   /** Asked often; once true, there is no answer. */
   readonly isStopped?: () => boolean
 }
@@ -77,10 +78,10 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
   const nursery = nurseryWith(asked.nursery, supposed, today)
   if (nursery === null) return null
 
-  onProgress?.(0, 'Reading the plan as it is.')
+  onProgress?.(0, phrase('Reading the plan as it is.'))
   const base = await baseOf(asked, memory)
   if (isStopped()) return null
-  onProgress?.(0.3, 'Weighing what would be otherwise.')
+  onProgress?.(0.3, phrase('Weighing what would be otherwise.'))
   const season = readSeason(nursery, today)
   const shown = shownPlan(nursery, season, plan)
   const model = buildSeasonModel(withCover(season), shown.margins)
@@ -96,7 +97,7 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
       ...[...orders].map(o => season.orders[o]!.kinds[0]!.kind),
       ...rates,
     ])
-    onProgress?.(0.5, 'Planning what it moves.')
+    onProgress?.(0.5, phrase('Planning what it moves.'))
     const input = {
       season: { ...season, shown: shown.starts },
       seasons,
@@ -106,7 +107,10 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
       tell: (_: string, round: number, worst: number) =>
         onProgress?.(
           Math.min(0.95, 0.5 + 0.05 * round),
-          `Round ${round}: the order furthest from its wish is ${Math.round(100 * worst)} points off.`,
+          phrase('Round {round}: the order furthest from its wish is {points} points off.', {
+            round,
+            points: Math.round(100 * worst),
+          }),
         ),
     }
     const made =

@@ -28,7 +28,14 @@ export function brokenHolds(
         const did = against(entry.body, ref)
         if (did === null || compareEntries(entry, placed) < 0) continue
         if (released && compareEntries(entry, released) > 0) continue
-        const facts = { what: nameOf(ref), did, on: entry.on, since: hold.since, why: hold.why }
+        const facts = {
+          ...did,
+          what: ref.what,
+          name: nameOf(ref),
+          on: entry.on,
+          since: hold.since,
+          why: hold.why,
+        }
         queries.push(raise(entry.id, 'hold-broken', aboutOf(ref), facts))
       }
     }
@@ -48,9 +55,9 @@ export function brokenHolds(
   }
 
   function nameOf({ what, id }: Ref): string {
-    if (what === 'batch') return `Batch ${nursery.batches.get(id as BatchId)?.name ?? id}`
-    if (what === 'mother') return `Mother tree ${nursery.mothers.get(id as MotherId)?.mother.name ?? id}`
-    return `The material ${id}`
+    if (what === 'batch') return nursery.batches.get(id as BatchId)?.name ?? id
+    if (what === 'mother') return nursery.mothers.get(id as MotherId)?.mother.name ?? id
+    return id
   }
 }
 
@@ -62,18 +69,20 @@ const aboutOf = ({ what, id }: Ref): Query['about'] =>
       : { lot: id as MaterialLotId }
 
 /** What an entry does with a thing that a hold forbids; null if it may be done. */
-function against(body: Body, ref: Ref): string | null {
+function against(body: Body, ref: Ref): Query['facts'] | null {
   switch (body.kind) {
     case 'dispatched/1':
-      return `sent out ${body.number}`
+      return { did: 'sent out {number}', number: body.number }
     case 'finished/1':
-      return `made ${body.number} ready for sale`
+      return { did: 'made {number} ready for sale', number: body.number }
     case 'material-collected/1':
-      return ref.what === 'mother' ? `gave ${body.number} ${body.material}` : null
+      return ref.what === 'mother'
+        ? { did: 'gave {number} {material}', number: body.number, material: body.material }
+        : null
     case 'batch-started/1':
     case 'reworked/1':
       return body.sources.some(source => source.from === ref.what && sourceId(source) === ref.id)
-        ? `went into batch ${body.batch}`
+        ? { did: 'went into batch {into}', into: body.batch }
         : null
     default:
       return null

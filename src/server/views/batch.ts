@@ -4,7 +4,7 @@ import {
   type Batch,
   batchSums,
   childrenOf,
-  entryText,
+  entryPhrase,
   heldBatches,
   identityOf,
   identityText,
@@ -94,7 +94,7 @@ export const behindOf = (memory: NurseryMemory, batch: Batch): BatchView['behind
 const sizesOf = (memory: NurseryMemory, { calipers, grades, pottings }: Batch): BatchView['sizes'] =>
   memory
     .entries([...calipers, ...grades, ...pottings].map(({ entry }) => entry))
-    .map(({ id, on, body }) => ({ entry: id, on, says: entryText(body, memory.nursery()) }))
+    .map(({ id, on, body }) => ({ entry: id, on, says: entryPhrase(body, memory.nursery()) }))
     .sort((a, b) => b.on.localeCompare(a.on))
 
 export const batchView = (

@@ -1,5 +1,5 @@
 import type { ShownEntry } from '../../api/index.ts'
-import { entryText, type LoggedEntry, madeAt } from '../../record/index.ts'
+import { entryPhrase, type LoggedEntry, madeAt } from '../../record/index.ts'
 import type { EntryId } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 
@@ -24,7 +24,7 @@ export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntr
     at: entry.at,
     by: entry.by,
     kind: entry.body.kind,
-    says: entryText(entry.body, nursery),
+    says: entryPhrase(entry.body, nursery),
     picture: 'file' in entry.body ? String(entry.body.file) : null,
     made: madeAt(entry),
     struck: struck ? { on: struck.on, by: memory.entry(struck.by)?.by ?? null, why: struck.why } : null,

@@ -1,5 +1,5 @@
 import type { QueryRow } from '../../api/index.ts'
-import { entryText, type Query, queryText } from '../../record/index.ts'
+import { entryPhrase, type Query, queryPhrase } from '../../record/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 
 export const queryRow = (memory: NurseryMemory, query: Query): QueryRow => {
@@ -10,9 +10,9 @@ export const queryRow = (memory: NurseryMemory, query: Query): QueryRow => {
     batch: query.about.batch ?? null,
     mother: query.about.mother ?? null,
     order: query.about.order ?? null,
-    says: queryText(query),
+    says: queryPhrase(query),
     raisedBy: raised
-      ? { on: raised.on, by: raised.by, says: entryText(raised.body, memory.nursery()) }
+      ? { on: raised.on, by: raised.by, says: entryPhrase(raised.body, memory.nursery()) }
       : null,
   }
 }

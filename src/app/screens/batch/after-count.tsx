@@ -10,6 +10,7 @@ import { useJob } from '../../data/use-job.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import { ChangeSaid } from '../season/season-changes.tsx'
 import { whatChanged } from './what-changed.ts'
 
@@ -17,6 +18,7 @@ import { whatChanged } from './what-changed.ts'
 export function AfterCount({ view }: { readonly view: BatchView }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const aftermath = useAftermath(view.row.id)
   const { data: planned } = useQuery(look.plan())
   const { job, running, start } = useJob()
@@ -33,7 +35,10 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
   const isUnsent = waiting.some(({ entry: { body } }) => 'batch' in body && body.batch === view.row.id)
   const body = () => {
     if (isUnsent) return <p>{t('batch.after.here')}</p>
-    if (running) return <p aria-live="polite">{t('batch.after.planning', { says: job?.says ?? '' })}</p>
+    if (running)
+      return (
+        <p aria-live="polite">{t('batch.after.planning', { says: job === null ? '' : tell(job.says) })}</p>
+      )
     if (isNew && season.data?.id !== plan.id)
       return (
         <Asked query={season} what={t('season.title')}>
@@ -68,7 +73,7 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
           {sentences.length === 0 && <p>{t('batch.after.nothingElse')}</p>}
           <SomeOf
             items={sentences.map(change => ({
-              key: `${change.sentence} ${change.because}`,
+              key: tell(change.sentence),
               says: <ChangeSaid change={change} />,
             }))}
           />

@@ -11,6 +11,7 @@ import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import type { Asking } from './asking.ts'
 import { type DeedKind, NEAR_DEEDS } from './batch-deed.ts'
 import { BatchDrill } from './batch-drill.tsx'
@@ -27,6 +28,7 @@ export function BatchHead({
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const tell = useTell()
   const { waiting } = useOutbox()
   const [deed, setDeed] = useState<DeedKind | null>(null)
   const { row } = view
@@ -95,7 +97,7 @@ export function BatchHead({
           <div className="caution">
             <p className="strong">{t('batch.queries')}</p>
             {view.queries.map(({ id, says }) => (
-              <p key={id}>{says}</p>
+              <p key={id}>{tell(says)}</p>
             ))}
           </div>
         )}

@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import { BATCH_SUMS, type BatchView } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import type { Asking } from './asking.ts'
 import { BatchDrill } from './batch-drill.tsx'
 
@@ -19,6 +20,7 @@ export function BatchSums({
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const tell = useTell()
   const list = (sums: readonly (typeof BATCH_SUMS)[number][]) => (
     <ul>
       {sums
@@ -77,7 +79,7 @@ export function BatchSums({
           <ul>
             {view.sizes.slice(0, 3).map(({ entry, on, says }) => (
               <li key={entry}>
-                {says} <span className="soft small">{format.fullDay(on)}</span>
+                {tell(says)} <span className="soft small">{format.fullDay(on)}</span>
               </li>
             ))}
           </ul>

@@ -12,6 +12,7 @@ import { HoldList } from '../../parts/hold-list.tsx'
 import { VirtualList } from '../../parts/virtual-list.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './checks.css'
+import { useTell } from '../../text/use-tell.ts'
 import { SettleLeaf } from './settle-leaf.tsx'
 
 /** What does not add up: said as it was, until someone puts it right. */
@@ -19,6 +20,7 @@ export function ChecksScreen() {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const tell = useTell()
   const [settling, setSettling] = useState<QueryRow | null>(null)
   const [wrong, setWrong] = useState<QueryRow | null>(null)
   const queries = useQuery(look.queries())
@@ -45,13 +47,13 @@ export function ChecksScreen() {
               return (
                 <div className="check">
                   <div>
-                    <p>{says}</p>
+                    <p>{tell(says)}</p>
                     {raisedBy !== null && (
                       <p className="soft small">
                         {t('settings.checks.raised', {
                           day: format.fullDay(raisedBy.on),
                           by: raisedBy.by === null ? t('batch.nobody') : names.person(raisedBy.by),
-                          says: raisedBy.says,
+                          says: tell(raisedBy.says),
                         })}
                       </p>
                     )}

@@ -13,6 +13,7 @@ import { EntryList } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import { ChangeMother } from './change-mother.tsx'
 import type { EntriesAsked } from './entries-asked.ts'
 import { LabResult } from './lab-result.tsx'
@@ -39,6 +40,7 @@ export function MotherDetail({ id }: { readonly id: string }) {
 function Detail({ view }: { readonly view: MotherView }) {
   const { t } = useTranslation()
   const names = useNames()
+  const tell = useTell()
   const today = names.nursery?.today ?? deviceDay()
   const [doing, setDoing] = useState<Doing | null>(null)
   const [asking, setAsking] = useState<EntriesAsked | null>(null)
@@ -69,7 +71,7 @@ function Detail({ view }: { readonly view: MotherView }) {
         {view.queries.length > 0 && (
           <div className="caution">
             {view.queries.map(({ id, says }) => (
-              <p key={id}>{says}</p>
+              <p key={id}>{tell(says)}</p>
             ))}
           </div>
         )}

@@ -8,6 +8,7 @@ import { Asked } from '../../parts/asked.tsx'
 import { Field } from '../../parts/field.tsx'
 import { PromisePicture } from '../../pictures/promise/promise-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import { KindField } from './kind-field.tsx'
 
 /** What could be promised to a new buyer: the earliest week for a number of a kind, and how many in each week. */
@@ -70,6 +71,7 @@ function PromiseSaid({
   readonly sure: number
 }) {
   const { t } = useTranslation()
+  const tell = useTell()
   const format = useFormat()
   const names = useNames()
   const week = (text: string) =>
@@ -101,7 +103,7 @@ function PromiseSaid({
               chance: format.share(ifBegun.chance),
             })}{' '}
         {lack !== null &&
-          t(ifBegun === null ? 'orders.promise.lack' : 'orders.promise.lackEarlier', { lack })}
+          t(ifBegun === null ? 'orders.promise.lack' : 'orders.promise.lackEarlier', { lack: tell(lack) })}
       </p>
       <PromisePicture
         title={t('orders.promise.byWeek', { kind: names.kind(kind) })}

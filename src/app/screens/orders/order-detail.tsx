@@ -10,6 +10,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { Behind } from '../../parts/behind.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import { ChangeOrder } from './change-order.tsx'
 import { OrderLadders } from './order-ladders.tsx'
 import { OrderWhatIf } from './order-what-if.tsx'
@@ -18,6 +19,7 @@ import { OrderWhatIf } from './order-what-if.tsx'
 export function OrderDetail({ row }: { readonly row: OrderRow }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const names = useNames()
   const [changing, setChanging] = useState(false)
   const [trying, setTrying] = useState(false)
@@ -89,7 +91,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
               <p>{t('orders.chanceBefore', { before: format.share(chanceAtAcceptance) })}</p>
             )}
             {forecast.why.map(sentence => (
-              <p key={sentence}>{sentence}</p>
+              <p key={tell(sentence)}>{tell(sentence)}</p>
             ))}
           </div>
         )}

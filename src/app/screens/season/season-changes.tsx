@@ -4,6 +4,7 @@ import type { SeasonPlan } from '../../../api/index.ts'
 import type { Change } from '../../../planning/index.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 
 /** What this plan does otherwise than the one before, and why. */
 export function SeasonChanges({
@@ -15,6 +16,7 @@ export function SeasonChanges({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   return (
     <section className="sheet">
       <h2>{t('season.changes')}</h2>
@@ -22,7 +24,7 @@ export function SeasonChanges({
       {plan.changes.length === 0 && <p className="soft">{t('season.changesNone')}</p>}
       <SomeOf
         items={plan.changes.map(change => ({
-          key: `${change.sentence} ${change.because}`,
+          key: tell(change.sentence),
           says: <ChangeSaid change={change} />,
         }))}
       />
@@ -41,16 +43,17 @@ export function SeasonChanges({
 
 /** A change with its reason, which the sentence says, and where it leads: to the order or batch that it is about. */
 export function ChangeSaid({ change: { sentence, order, batch } }: { readonly change: Change }) {
+  const says = useTell()(sentence)
   if (order !== null)
     return (
       <Link to="/orders" search={{ order }}>
-        {sentence}
+        {says}
       </Link>
     )
-  if (batch === null) return sentence
+  if (batch === null) return says
   return (
     <Link to="/batches/$batch" params={{ batch }}>
-      {sentence}
+      {says}
     </Link>
   )
 }

@@ -9,11 +9,13 @@ import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 
 /** What came of planning, in words, and what to do with it. */
 export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: SeasonPlan }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const queries = useQueryClient()
   const done = useDone()
   const { start, running } = useJob()
@@ -43,7 +45,7 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
       case 'stopped early':
         return t('season.outcome.stopped', { gap: format.share(said.gapShare) })
       case 'nothing to plan':
-        return t('season.outcome.nothing', { why: said.why })
+        return t('season.outcome.nothing', { why: tell(said.why) })
     }
   }
 

@@ -7,6 +7,7 @@ import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { Asked } from '../../parts/asked.tsx'
 import './season.css'
+import { useTell } from '../../text/use-tell.ts'
 import { SeasonChanges } from './season-changes.tsx'
 import { SeasonHead } from './season-head.tsx'
 import { SeasonLimits } from './season-limits.tsx'
@@ -50,6 +51,7 @@ export function SeasonScreen() {
 
 function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly state: PlanState }) {
   const { t } = useTranslation()
+  const tell = useTell()
   const search = route.useSearch()
   const navigate = route.useNavigate()
   const onTry = (tried: string) =>
@@ -97,7 +99,7 @@ function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly stat
           </summary>
           <ul className="season-assumed">
             {plan.assumed.map(sentence => (
-              <li key={sentence}>{sentence}</li>
+              <li key={tell(sentence)}>{tell(sentence)}</li>
             ))}
           </ul>
         </details>

@@ -5,6 +5,7 @@ import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import type { TaskGround } from './task-ground.ts'
 
 /** A round through many batches in one place: ticked as a whole, or one by one. */
@@ -22,10 +23,12 @@ export function RoutineRow({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const names = useNames()
   const done = useDone()
   const open = tasks.filter(({ id }) => stateOf(id) === 'open')
-  const { task, caution } = tasks[0]!
+  const { caution } = tasks[0]!
+  const task = tell(tasks[0]!.task)
   const people = [...new Set(tasks.flatMap(({ person }) => (person === null ? [] : [names.person(person)])))]
   const minutes = tasks.reduce((sum, one) => sum + one.minutes, 0)
   const about = [

@@ -7,6 +7,7 @@ import { markOfMethod } from '../../../trade/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import type { TaskGround } from './task-ground.ts'
 import { TickTask } from './tick-task.tsx'
 
@@ -22,15 +23,16 @@ export function TaskRow({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const names = useNames()
   const state = ground.stateOf(task.id)
   const [ticking, setTicking] = useState(false)
   const about = [
-    task.from && t('work.from', { from: task.from }),
+    task.from.length > 0 && t('work.from', { from: task.from.map(tell).join('; ') }),
     task.order !== null && t('work.order', { order: task.order }),
     task.person !== null && names.person(task.person),
     task.minutes > 0 && format.hours(task.minutes),
-    task.lacks,
+    task.lacks !== null && tell(task.lacks),
   ].filter(Boolean)
 
   return (
@@ -46,7 +48,7 @@ export function TaskRow({
         )}
         <div className="task-what">
           <p className="strong">
-            {task.task}
+            {tell(task.task)}
             {task.kind !== null && <span className="task-kind"> {names.kind(task.kind)}</span>}
           </p>
           <p className="soft small">
@@ -89,7 +91,7 @@ export function TaskRow({
             <Button
               className="plain task-tick"
               onPress={() => setTicking(true)}
-              aria-label={t('work.tickLabel', { task: task.task, number: format.number(task.number) })}
+              aria-label={t('work.tickLabel', { task: tell(task.task), number: format.number(task.number) })}
             >
               {t('work.tick')}
             </Button>

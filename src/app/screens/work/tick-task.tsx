@@ -11,6 +11,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 import { deedOf, nextBatchName } from './deed.ts'
 import type { TaskGround } from './task-ground.ts'
 
@@ -26,6 +27,7 @@ export function TickTask({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const names = useNames()
   const done = useDone()
   const plannedNumber = Math.round(task.number)
@@ -46,7 +48,7 @@ export function TickTask({
     const batch = ground.batch(task.batch)
     const noteOf = (_: Task, really: number) =>
       t('work.noteOther', {
-        task: task.task,
+        task: tell(task.task),
         number: format.number(really),
         planned: format.number(plannedNumber),
       })
@@ -65,9 +67,9 @@ export function TickTask({
     if (!made.kept) return
     done.tell(
       number === plannedNumber
-        ? t('work.kept', { task: task.task, number: format.number(number) })
+        ? t('work.kept', { task: tell(task.task), number: format.number(number) })
         : t('work.keptOther', {
-            task: task.task,
+            task: tell(task.task),
             number: format.number(number),
             planned: format.number(plannedNumber),
           }),
