@@ -38,17 +38,21 @@ const hasPlaces = (said: string) => /^[^/].*\{[A-Za-z]+\}|^\{[A-Za-z]+\}/.test(s
 
 /** What the office may say: the words of every phrase in its code, and whatever else has a place for a part. */
 export function phrasesInCode(): string[] {
-  const folders = ['record', 'planning', 'server'].flatMap(room => sourceFiles(`src/${room}/`))
+  const folders = ['record', 'planning', 'server', 'trade'].flatMap(room => sourceFiles(`src/${room}/`))
   const files = folders.filter(path => /\.ts$/.test(path) && !/\.test\.ts$|\/fixtures\//.test(path))
   const found = new Set<string>()
-  for (const path of files)
-    for (const node of nodesOf(parsed(readFileSync(root + path, 'utf8')))) {
+  for (const path of files) {
+    const code = readFileSync(root + path, 'utf8')
+    // Most files say nothing, and need not be parsed.
+    if (!/\bphrase\(|'[^'\n]*\{[A-Za-z]+\}/.test(code)) continue
+    for (const node of nodesOf(parsed(code))) {
       const callee = node.type === 'CallExpression' ? (node.callee as Node) : undefined
       if (callee?.type === 'Identifier' && callee.value === 'phrase') {
         const [words] = node.arguments as { expression: Node }[]
         for (const said of comesToBe(words!.expression)) found.add(said)
       } else if (node.type === 'StringLiteral' && hasPlaces(String(node.value))) found.add(String(node.value))
     }
+  }
   found.delete('')
   return [...found]
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { inEnglish, phrase } from '../../trade/index.ts'
+import { BatchId, inEnglish, KindId, ProtocolId, phrase, StepId } from '../../trade/index.ts'
 
 import { order, smallNursery } from '../fixtures/small-nursery.ts'
 import { planSeason } from '../plan-season.ts'
