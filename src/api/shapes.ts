@@ -188,6 +188,8 @@ export const BenchView = z
           kindName: z.string(),
           mark: MethodMark,
           step: z.string(),
+          /** The step as entries name it; null of finished plants. */
+          stepId: StepId.nullable(),
           number: z.number(),
           squareMetres: z.number(),
           /** Foreseen, not told by an entry. */

@@ -8,6 +8,7 @@ import type {
   PlaceKind,
   Protocol,
   ProtocolId,
+  StepId,
 } from '../../trade/index.ts'
 import type { Plan } from '../plan.ts'
 
@@ -20,6 +21,8 @@ export interface Stand {
   readonly protocol: ProtocolId
   readonly method: MethodId
   readonly step: string
+  /** The step as entries name it; null of finished plants. */
+  readonly stepId: StepId | null
   readonly number: number
   readonly squareMetres: number
   /** Not told by an entry: where they are expected to stand by then. */
@@ -124,7 +127,8 @@ function finishedThen(batch: Batch, protocol: Protocol, ahead: number, today: st
   return batch.finishedPortions.flatMap(({ number, bench, since }) => {
     if (number === 0 || (ahead > 0 && dayNumber(today) + ahead - dayNumber(since) > protocol.usableDays))
       return []
-    return stand(batch, protocol, { at: protocol.steps.length - 1, alive: number }, bench, false)
+    const last = { at: protocol.steps.length - 1, alive: number }
+    return stand(batch, protocol, last, bench, false).map(finished => ({ ...finished, stepId: null }))
   })
 }
 
@@ -163,6 +167,7 @@ function stand(
       protocol: protocol.id,
       method: protocol.method,
       step: step.name,
+      stepId: step.id,
       number: Math.round(alive),
       squareMetres: alive / step.plantsPerSquareMetre.typical,
       expected,

@@ -8,13 +8,14 @@ export const benchViews = (nursery: Nursery, plan: Plan | null, week: string, to
   benchFill(nursery, plan, week, today).map(({ bench, areaSquareMetres, stands }) => ({
     bench,
     areaSquareMetres,
-    stands: stands.map(({ batch, start, kind, method, step, number, squareMetres, expected }) => ({
+    stands: stands.map(({ batch, start, kind, method, step, stepId, number, squareMetres, expected }) => ({
       batch,
       start,
       name: batch === null ? '' : (nursery.batches.get(batch)?.name ?? batch),
       kindName: nursery.kinds.get(kind)?.name ?? kind,
       mark: markOfMethod(method),
       step,
+      stepId,
       number,
       squareMetres,
       expected,

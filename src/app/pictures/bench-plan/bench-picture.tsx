@@ -4,10 +4,10 @@ import type { BenchView } from '../../../api/index.ts'
 import type { Bench } from '../../../record/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './bench-plan.css'
-import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
+import { BenchBlock, type Hand, isMovable } from './bench-block.tsx'
 import { fillBench } from './fill-layout.ts'
 
 /** A bench without its measures is drawn four times as long as it is wide. */
@@ -22,10 +22,13 @@ export const sizeOf = (bench: Bench): { readonly length: number; readonly width:
 export function BenchPicture({
   bench,
   view,
+  hand,
   onOpen,
 }: {
   readonly bench: Bench
   readonly view: BenchView
+  /** Takes what stands here in hand; left out where it cannot be moved. */
+  readonly hand?: Hand
   readonly onOpen: (batch: string) => void
 }) {
   const { t } = useTranslation()
@@ -134,14 +137,15 @@ export function BenchPicture({
                   {inside}
                 </g>
               ) : (
-                <g
+                <BenchBlock
                   key={block.id}
-                  {...asButton(() => onOpen(stand.batch!))}
-                  aria-label={label}
-                  className="bench-open"
+                  label={label}
+                  stand={stand}
+                  {...(hand && isMovable(stand) && { hand })}
+                  onOpen={() => onOpen(stand.batch!)}
                 >
                   {inside}
-                </g>
+                </BenchBlock>
               )
             })}
             {over > 0.05 && (

@@ -15,12 +15,18 @@ export function SitePicture({
   benches,
   views,
   chosen,
+  aimed = null,
   onChoose,
+  onAim,
 }: {
   readonly benches: readonly Bench[]
   readonly views: ReadonlyMap<string, BenchView>
   readonly chosen: string | null
+  /** The bench on which something in hand would be put down. */
+  readonly aimed?: string | null
   readonly onChoose: (bench: string) => void
+  /** While something is in hand: the bench that has the focus. */
+  readonly onAim?: (bench: string) => void
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -49,7 +55,7 @@ export function SitePicture({
       })}
     >
       {width => {
-        const scale = Math.min((width - 4) / site.width, 680 / site.height)
+        const scale = Math.min((width - 4) / site.width, 480 / site.height)
         const pixels = site.places.map(place => ({ x: 2 + place.x * scale, y: 18 + place.y * scale }))
         const least = 22
         return (
@@ -76,7 +82,9 @@ export function SitePicture({
                 <g
                   key={place.id}
                   {...asButton(() => onChoose(place.id), place.id === chosen)}
-                  className="site-open"
+                  className={place.id === aimed ? 'site-open aimed' : 'site-open'}
+                  data-bench={place.id}
+                  {...(onAim !== undefined && { onFocus: () => onAim(place.id) })}
                   aria-label={`${bench.name}: ${t('benches.used', { used: format.area(used), area: format.area(area) })}`}
                 >
                   <title>{bench.name}</title>

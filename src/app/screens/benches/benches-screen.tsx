@@ -1,15 +1,20 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, useNavigate } from '@tanstack/react-router'
+import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import type { BenchId } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
+import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
+import { useDone } from '../../parts/done.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
 import { BenchPicture } from '../../pictures/bench-plan/bench-picture.tsx'
 import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { BenchDeeds } from './bench-deeds.tsx'
+import { type Held, InHand } from './in-hand.tsx'
 
 const route = getRouteApi('/benches')
 const WEEKS_AHEAD = 78
@@ -18,12 +23,31 @@ const WEEKS_AHEAD = 78
 export function BenchesScreen() {
   const { t } = useTranslation()
   const format = useFormat()
-  const { nursery, benches } = useNames()
+  const names = useNames()
+  const { nursery, benches } = names
   const { week: asked, bench: chosen } = route.useSearch()
   const navigate = route.useNavigate()
   const week = asked ?? nursery?.week
   const query = useQuery({ ...look.benches(week), placeholderData: was => was, enabled: week !== undefined })
   const goTo = useNavigate()
+  const [held, setHeld] = useState<Held | null>(null)
+  const [aimed, setAimed] = useState<string | null>(null)
+  const done = useDone()
+  const leave = () => {
+    setHeld(null)
+    setAimed(null)
+  }
+  const putDown = async (to: string | null) => {
+    const moved = held
+    leave()
+    if (moved === null || to === null || to === moved.bench) return
+    const { batch, stepId: step, number, name } = moved.stand
+    const said = await say([{ kind: 'moved/1', batch: batch!, step: step!, number, to: to as BenchId }])
+    done.tell(
+      t('benches.move.done', { number: format.number(number), batch: name, bench: names.bench(to) }),
+      said,
+    )
+  }
 
   return (
     <Asked query={query} what={t('benches.title')}>
@@ -44,7 +68,8 @@ export function BenchesScreen() {
           ? t('common.week', { week: format.week(week!) })
           : t('common.weekOf', { week: format.week(week!) })
         return (
-          <div className="stack">
+          // biome-ignore lint/a11y/noStaticElementInteractions: Escape leaves what is in hand, wherever the focus is
+          <div className="stack" onKeyDown={event => event.key === 'Escape' && leave()}>
             <div>
               <h1>{t('benches.title')}</h1>
               <p className="soft" aria-live="polite">
@@ -78,16 +103,35 @@ export function BenchesScreen() {
               benches={nursery!.benches}
               views={byId}
               chosen={shown?.bench ?? null}
+              aimed={aimed}
               onChoose={bench =>
-                void navigate({ search: was => ({ ...was, bench }), replace: true, resetScroll: false })
+                held === null
+                  ? void navigate({ search: was => ({ ...was, bench }), replace: true, resetScroll: false })
+                  : void putDown(bench)
               }
+              {...(held !== null && { onAim: setAimed })}
             />
             {shown !== undefined && <BenchDeeds bench={shown.bench} />}
+            {shown !== undefined && (
+              <InHand
+                held={held}
+                aimed={aimed === null ? undefined : byId.get(aimed)}
+                canMove={ahead === 0}
+              />
+            )}
             {shown !== undefined && (
               <BenchPicture
                 key={shown.bench}
                 bench={benches.get(shown.bench)!}
                 view={shown}
+                {...(ahead === 0 && {
+                  hand: {
+                    held: held?.stand ?? null,
+                    onTake: stand => setHeld({ stand, bench: shown.bench }),
+                    onAim: setAimed,
+                    onPut: bench => void putDown(bench),
+                  },
+                })}
                 onOpen={batch => void goTo({ to: '/batches/$batch', params: { batch } })}
               />
             )}

@@ -14,6 +14,13 @@ export const benches = {
   used: '{{used}} of {{area}} used',
   empty: 'empty',
   choose: 'Bench',
+  move: {
+    hint: 'Drag a batch onto a bench of the plan, or press M on it and Enter on the bench.',
+    held: 'In hand: {{number}} of batch {{batch}}, {{area}}. Enter on a bench puts it down, Escape leaves it here.',
+    fits: 'On {{bench}} it fits: {{area}} stay free.',
+    over: 'On {{bench}} it would be {{area}} too much.',
+    done: '{{number}} of batch {{batch}} stand on {{bench}} now.',
+  },
   count: 'Count this bench',
   hold: 'Put on hold',
   holdWhy: 'Why nothing on it may leave',

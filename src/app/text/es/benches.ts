@@ -14,6 +14,13 @@ export const benches = {
   used: '{{used}} de {{area}} ocupados',
   empty: 'vacía',
   choose: 'Mesa',
+  move: {
+    hint: 'Arrastre un lote a una mesa del plano, o pulse M sobre él e Intro sobre la mesa.',
+    held: 'En la mano: {{number}} del lote {{batch}}, {{area}}. Intro sobre una mesa lo deja allí, Escape lo deja donde está.',
+    fits: 'En {{bench}} cabe: quedan {{area}} libres.',
+    over: 'En {{bench}} sobrarían {{area}}.',
+    done: '{{number}} del lote {{batch}} están ahora en {{bench}}.',
+  },
   count: 'Contar esta mesa',
   hold: 'Retener',
   holdWhy: 'Por qué no puede salir nada de ella',

@@ -1,0 +1,76 @@
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+beforeAll(async () => {
+  app = await serveApp()
+})
+afterAll(() => app.close())
+
+/** What stands on a bench, by batch. */
+const standing = async (bench: string) =>
+  (await app.client.benches())
+    .find(view => view.bench === bench)!
+    .stands.filter(({ stepId }) => stepId !== null)
+    .map(({ batch, number }) => `${number} of ${batch}`)
+    .sort()
+
+/** A bench with a growing batch on it, drawn, and another one. */
+async function twoBenches() {
+  const views = await app.client.benches()
+  const from = views.find(({ stands }) => stands.some(({ stepId }) => stepId !== null))!
+  const stand = from.stands.find(({ stepId }) => stepId !== null)!
+  const to = views.find(({ bench, stands }) => bench !== from.bench && stands.length > 0)!
+  return { from: from.bench as string, to: to.bench as string, stand }
+}
+
+const blockOf = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`^${name}: `) })
+
+test('a batch is dragged from its bench onto another one of the plan: how it fits is said on the way, it stands there, and undo puts it back', async () => {
+  const { from, to, stand } = await twoBenches()
+  const before = { from: await standing(from), to: await standing(to) }
+  const { page, problems } = await app.open({
+    reducedMotion: 'reduce',
+    viewport: { width: 1280, height: 1800 },
+  })
+  await page.goto(`${app.address}/benches?bench=${from}`)
+  const block = (await blockOf(page, stand.name).first().boundingBox())!
+  const target = (await page.locator(`[data-bench="${to}"] .site-bench`).boundingBox())!
+  await page.mouse.move(block.x + block.width / 2, block.y + block.height / 2)
+  await page.mouse.down()
+  await page.mouse.move(target.x + 5, target.y + 5, { steps: 6 })
+  await page.getByText(/it fits|too much\.$/).waitFor()
+  expect(await standing(to)).toEqual(before.to)
+  await page.mouse.up()
+  await page.getByText(/stand on .* now\.$/).waitFor()
+  await expect.poll(() => standing(to)).toContain(`${stand.number} of ${stand.batch}`)
+  expect(new URL(page.url()).pathname).toBe('/benches')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(() => standing(from)).toEqual(before.from)
+  expect(problems).toEqual([])
+})
+
+test('by keys alone a batch is taken with M and put down with Enter; Escape leaves it where it stands', async () => {
+  const { from, to, stand } = await twoBenches()
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  await page.goto(`${app.address}/benches?bench=${from}`)
+  const before = await standing(from)
+  const take = async () => {
+    await blockOf(page, stand.name).first().focus()
+    await page.keyboard.press('m')
+    await page.getByText(/^In hand:/).waitFor()
+  }
+  await take()
+  await page.keyboard.press('Escape')
+  await page.getByText(/^In hand:/).waitFor({ state: 'detached' })
+  expect(await standing(from)).toEqual(before)
+
+  await take()
+  const isThere = () =>
+    page.evaluate(bench => document.activeElement?.getAttribute('data-bench') === bench, to)
+  for (let tabs = 0; tabs < 30 && !(await isThere()); tabs++) await page.keyboard.press('Tab')
+  await page.keyboard.press('Enter')
+  await expect.poll(() => standing(to)).toContain(`${stand.number} of ${stand.batch}`)
+  expect(problems).toEqual([])
+})
