@@ -34,37 +34,6 @@ export type MethodId = z.infer<typeof MethodId>
 export const MethodMark = z.enum(['seed', 'cutting', 'layer', 'graft', 'bud', 'division'])
 export type MethodMark = z.infer<typeof MethodMark>
 
-const markByMethod: Readonly<Record<MethodId, MethodMark>> = {
-  seed: 'seed',
-  softwood_cutting: 'cutting',
-  semi_hardwood_cutting: 'cutting',
-  hardwood_cutting: 'cutting',
-  cladode_cutting: 'cutting',
-  root_cutting: 'cutting',
-  air_layer: 'layer',
-  mound_layer: 'layer',
-  simple_layer: 'layer',
-  top_wedge_graft: 'graft',
-  epicotyl_graft: 'graft',
-  veneer_graft: 'graft',
-  whip_tongue_graft: 'graft',
-  bench_graft_hot_callus: 'graft',
-  bench_graft_on_cutting: 'graft',
-  double_graft_clonal: 'graft',
-  bark_graft: 'graft',
-  cleft_graft_topwork: 'graft',
-  four_flap_graft: 'graft',
-  approach_graft: 'graft',
-  t_bud: 'bud',
-  chip_bud: 'bud',
-  patch_bud: 'bud',
-  sucker: 'division',
-  corm_macropropagation: 'division',
-  tissue_culture: 'division',
-}
-
-export const markOfMethod = (method: MethodId): MethodMark => markByMethod[method]
-
 /** What kind of place a step needs. A bench offers exactly one. */
 export const PlaceKind = z.enum([
   'mother block',

@@ -3,7 +3,7 @@ import type { Entry } from '../../record/index.ts'
 import type { Waiting } from './outbox/outbox.ts'
 
 export interface KeptView {
-  readonly data: unknown
+  readonly json: string
   /** The instant at which the server gave it. */
   readonly at: number
 }
@@ -20,10 +20,12 @@ interface DeviceSchema extends DBSchema {
 let opened: Promise<IDBPDatabase<DeviceSchema>> | undefined
 
 const device = (): Promise<IDBPDatabase<DeviceSchema>> => {
-  opened ??= openDB<DeviceSchema>('budstick', 2, {
+  opened ??= openDB<DeviceSchema>('budstick', 3, {
     upgrade: (database, before) => {
       if (before < 1) database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
-      database.createObjectStore('pictures')
+      if (before < 2) database.createObjectStore('pictures')
+      // Answers of older versions are not read: they are asked for again.
+      if (before === 2) database.deleteObjectStore('answers')
       database.createObjectStore('answers').createIndex('at', 'at')
     },
   })

@@ -1,24 +1,35 @@
 import { Outlet } from '@tanstack/react-router'
-import { useEffect, useState } from 'react'
+import { lazy, Suspense, useEffect, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import './shell.css'
 import './nav.css'
 import './ruler.css'
 import './status.css'
 import './finder.css'
+import { whenIdle } from '../data/when-idle.ts'
 import { DoneLine } from '../parts/done.tsx'
-import { CommandFinder } from './command-finder.tsx'
 import { JobStatus } from './job-status.tsx'
 import { NavBar } from './nav-bar.tsx'
 import { NavColumn } from './nav-column.tsx'
 import { NewerVersion } from './newer-version.tsx'
 import { OutboxStatus } from './outbox-status.tsx'
 import { SeasonRuler } from './season-ruler.tsx'
+import { useIsWide } from './use-is-wide.ts'
+
+const FETCHED_AT_LATEST_MS = 5000
+
+/** Not needed for a first view: fetched after it, so that it is there when it is called. */
+const CommandFinder = lazy(async () => ({
+  default: (await import('./command-finder.tsx')).CommandFinder,
+}))
 
 /** The frame of every screen: where one can go, what is not yet sent, whether a plan is being made. */
 export function Shell() {
   const { t } = useTranslation()
   const [finding, setFinding] = useState(false)
+  const [canFind, setCanFind] = useState(false)
+  const isWide = useIsWide()
+  useEffect(() => whenIdle(() => setCanFind(true), FETCHED_AT_LATEST_MS), [])
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
@@ -41,7 +52,7 @@ export function Shell() {
       <a className="skip" href="#page">
         {t('shell.skip')}
       </a>
-      <NavColumn onFind={() => setFinding(true)} />
+      {isWide && <NavColumn onFind={() => setFinding(true)} />}
       <div className="shell-page">
         <header className="shell-top">
           <SeasonRuler />
@@ -55,8 +66,12 @@ export function Shell() {
           </DoneLine>
         </main>
       </div>
-      <NavBar onFind={() => setFinding(true)} />
-      <CommandFinder isOpen={finding} onClose={() => setFinding(false)} />
+      {!isWide && <NavBar onFind={() => setFinding(true)} />}
+      {(canFind || finding) && (
+        <Suspense>
+          <CommandFinder isOpen={finding} onClose={() => setFinding(false)} />
+        </Suspense>
+      )}
     </div>
   )
 }

@@ -1,5 +1,6 @@
 import type { Figure } from '../figure.ts'
-import { MethodId, markOfMethod } from '../vocabulary.ts'
+import { markOfMethod } from '../mark-of-method.ts'
+import { MethodId } from '../vocabulary.ts'
 import type { Window } from '../window.ts'
 import { measureByKey, measureOf } from './fact-key.ts'
 import { type Species, SpeciesWay, wayOf } from './species.ts'

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { allSpecies, methodById, sourceById } from '../facts/index.ts'
-import { MethodId, markOfMethod } from '../vocabulary.ts'
+import { markOfMethod } from '../mark-of-method.ts'
+import { MethodId } from '../vocabulary.ts'
 import { allGuides, benchFigures, Drawing, guideFigures, guideOf } from './index.ts'
 
 describe('the guides', () => {

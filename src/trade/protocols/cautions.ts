@@ -1,5 +1,5 @@
+import { markOfMethod } from '../mark-of-method.ts'
 import type { Protocol } from '../protocol.ts'
-import { markOfMethod } from '../vocabulary.ts'
 import { measure, type Start } from './start.ts'
 
 /** The usual cautions of the work. Labels, local rules and licensed practice go before anything written here. */

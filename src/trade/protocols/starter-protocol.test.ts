@@ -9,8 +9,9 @@ import {
 } from '../facts/index.ts'
 import type { Figure, ShareFigure } from '../figure.ts'
 import { StepId } from '../ids.ts'
+import { markOfMethod } from '../mark-of-method.ts'
 import { Protocol } from '../protocol.ts'
-import { MethodId, markOfMethod } from '../vocabulary.ts'
+import { MethodId } from '../vocabulary.ts'
 import { isOpen } from '../window.ts'
 
 const everyPair = allSpecies().flatMap(species =>

@@ -1,17 +1,19 @@
+import { Link } from '@tanstack/react-router'
+import { memo } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { BatchRow } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
-/** One batch in a list: what it is, how far it has come, and what is left of it as a bar. */
-export function BatchLine({ row }: { readonly row: BatchRow }) {
+/** One batch in a list: what it is, how far it has come, and what is left of it as a bar. It leads to the batch. */
+export const BatchLine = memo(function BatchLine({ row }: { readonly row: BatchRow }) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
   const left = row.standing + row.finished
   return (
-    <>
+    <Link to="/batches/$batch" params={{ batch: row.id }} className="batch-line">
       <Mark mark={row.mark} size={32} />
       <span className="batch-line-what">
         <span>
@@ -36,6 +38,6 @@ export function BatchLine({ row }: { readonly row: BatchRow }) {
           />
         </span>
       </span>
-    </>
+    </Link>
   )
-}
+})

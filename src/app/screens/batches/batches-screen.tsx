@@ -1,10 +1,8 @@
 import { useQuery } from '@tanstack/react-query'
-import { getRouteApi, Link } from '@tanstack/react-router'
+import { getRouteApi } from '@tanstack/react-router'
 import { useEffect, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { BatchRow } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
-import { folded } from '../../data/folded.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
@@ -13,6 +11,7 @@ import { VirtualList } from '../../parts/virtual-list.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './batches.css'
 import { BatchLine } from './batch-line.tsx'
+import { batchesWith, batchTexts } from './find-batches.ts'
 
 const route = getRouteApi('/batches')
 const STATES = ['alive', 'past', 'all'] as const
@@ -34,25 +33,11 @@ export function BatchesScreen() {
     queryFn: () => client.batches(isAlive ? { state, limit: 100_000 } : { state, find, limit: MOST_PAST }),
     placeholderData: was => was,
   })
-  /** Made when something is first looked for. */
-  const textOf = useMemo(() => {
-    const texts = new WeakMap<BatchRow, string>()
-    return (row: BatchRow): string => {
-      const text =
-        texts.get(row) ??
-        folded([row.name, row.kindName, row.stage, ...row.benches.map(names.bench)].join(' '))
-      texts.set(row, text)
-      return text
-    }
-  }, [names])
-  const shown = useMemo(() => {
-    const words = isAlive
-      ? folded(typed ?? find)
-          .split(/\s+/)
-          .filter(Boolean)
-      : []
-    return (batches.data ?? []).filter(row => words.every(word => textOf(row).includes(word)))
-  }, [batches.data, find, typed, isAlive, textOf])
+  const textOf = useMemo(() => batchTexts(names.bench), [names])
+  const shown = useMemo(
+    () => batchesWith(batches.data ?? [], isAlive ? (typed ?? find) : '', textOf),
+    [batches.data, find, typed, isAlive, textOf],
+  )
 
   return (
     <div className="stack">
@@ -98,11 +83,7 @@ export function BatchesScreen() {
               rowHeight={() => 68}
               keyOf={({ id }) => id}
             >
-              {row => (
-                <Link to="/batches/$batch" params={{ batch: row.id }} className="batch-line">
-                  <BatchLine row={row} />
-                </Link>
-              )}
+              {row => <BatchLine row={row} />}
             </VirtualList>
           )
         }

@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest'
+import { batchesWith, batchTexts } from './find-batches.ts'
+
+const rows = [
+  { name: '2026-001', kindName: 'Pear, Abaté', stage: 'healing', benches: ['b1'] },
+  { name: '2026-002', kindName: 'Quince', stage: 'growing on', benches: [] },
+  { name: '2026-011', kindName: 'Pear', stage: 'finished', benches: ['b2'] },
+]
+const textOf = batchTexts(id => (id === 'b1' ? 'Mist bed north' : 'Ground'))
+const found = (said: string) => batchesWith(rows, said, textOf).map(({ name }) => name)
+
+test('a batch is found when it has every word, wherever it stands: in name, kind, stage or bench', () => {
+  expect(found('pear')).toEqual(['2026-001', '2026-011'])
+  expect(found('  pear   ground ')).toEqual(['2026-011'])
+  expect(found('2026-00 growing')).toEqual(['2026-002'])
+  expect(found('pear quince')).toEqual([])
+})
+
+test('accents and capitals do not matter, in what is typed and in what is looked through', () => {
+  expect(found('ABATE')).toEqual(['2026-001'])
+  expect(found('abaté')).toEqual(['2026-001'])
+  expect(found('quíncé')).toEqual(['2026-002'])
+})
+
+test('without a word all are shown, in their order', () => {
+  expect(found(' ')).toEqual(rows.map(({ name }) => name))
+})
