@@ -7,6 +7,7 @@ import {
   type App,
   createApp,
   createPlanJobs,
+  createRateLooks,
   createWhatIfs,
   type NurseryMemory,
   type NurseryThread,
@@ -50,10 +51,12 @@ export const serveNursery = async (
   const thread = nurseryThread(folder)
   const plans = createPlanJobs(memory, thread, uuidv7)
   const whatIfs = createWhatIfs(memory, thread, uuidv7)
+  const rateLooks = createRateLooks(memory, thread)
   const app = createApp({
     memory,
     plans,
     whatIfs,
+    rateLooks,
     today: () => served.today,
     now,
     newId: uuidv7,
@@ -79,6 +82,7 @@ export const serveNursery = async (
     close: async () => {
       plans.close()
       whatIfs.close()
+      rateLooks.close()
       await thread.close()
       memory.close()
       log.close()

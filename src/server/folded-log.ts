@@ -1,8 +1,10 @@
 import { createFold, type Fold, type LoggedEntry, type Nursery } from '../record/index.ts'
 import type { Log } from '../store/index.ts'
 
-/** Entries read from the log before others have their turn again. */
+/** Entries read from the log at once. */
 const PAGE = 4_000
+/** The same before others have their turn again: an answer has to wait for several turns. */
+const PAGE_BETWEEN = 250
 
 /** The state that the log's entries say, up to one of them. */
 export interface FoldedLog {
@@ -31,20 +33,20 @@ export const foldLog = (log: Log): FoldedLog => {
   let isOpen = true
 
   /** Folds one page of what is not folded yet; false when there is no more. */
-  const foldPage = (): boolean => {
+  const foldPage = (most: number): boolean => {
     if (foldedTo >= throughSeq) return false
-    const page = log.read({ afterSeq: foldedTo, limit: Math.min(PAGE, throughSeq - foldedTo) })
+    const page = log.read({ afterSeq: foldedTo, limit: Math.min(most, throughSeq - foldedTo) })
     fold.add(page)
     foldedTo = page.at(-1)?.seq ?? throughSeq
     return true
   }
   const foldAll = (): void => {
-    while (foldPage());
+    while (foldPage(PAGE));
     asKept = null
   }
   const foldInBetween = (): void => {
     if (!isOpen || asKept === null) return
-    if (foldPage()) {
+    if (foldPage(PAGE_BETWEEN)) {
       setImmediate(foldInBetween)
       return
     }

@@ -13,11 +13,13 @@ import type { Entry } from '../record/index.ts'
 import { openLog } from '../store/index.ts'
 import { foldLog } from './folded-log.ts'
 import { seasonThreads } from './season-threads.ts'
+import { type Look, looks } from './views/looks.ts'
 
 /** What the thread is asked: the state is that after the entry `throughSeq` of the log. */
 export type ThreadWork =
   | PlanWork
   | WhatIfWork
+  | LookWork
   | { readonly do: 'keep the state'; readonly throughSeq: number }
 
 export interface PlanWork {
@@ -46,6 +48,16 @@ export interface WhatIfWork {
   readonly stop: SharedArrayBuffer
 }
 
+export interface LookWork {
+  readonly do: 'look'
+  readonly question: string
+  readonly look: Look
+  /** What it is about, as the look has it. */
+  readonly of: unknown
+  readonly today: string
+  readonly throughSeq: number
+}
+
 /** What it says back. */
 export type ThreadSays =
   | { readonly says: 'progress'; readonly progress: Progress }
@@ -59,6 +71,8 @@ export type ThreadSays =
   /** Null when it was stopped, or speaks of an order that is not known. */
   | { readonly says: 'what if'; readonly question: string; readonly answer: WhatIf | null }
   | { readonly says: 'no what-if'; readonly question: string; readonly why: string }
+  | { readonly says: 'look'; readonly question: string; readonly answer: unknown }
+  | { readonly says: 'no look'; readonly question: string; readonly why: string }
   | { readonly says: 'state kept'; readonly throughSeq: number }
   | { readonly says: 'state not kept'; readonly why: string }
 
@@ -104,6 +118,13 @@ async function answer({ question, throughSeq, stop, ...asked }: WhatIfWork): Pro
   say({ says: 'what if', question, answer: said })
 }
 
+async function lookAt({ question, look, of, today, throughSeq }: LookWork): Promise<void> {
+  const { folded } = await opened
+  folded.catchUp(throughSeq)
+  const answerOf = looks[look] as (...asked: unknown[]) => unknown
+  say({ says: 'look', question, answer: answerOf(folded.nursery(), today, of) })
+}
+
 async function keepTheState(throughSeq: number): Promise<void> {
   const { log, folded } = await opened
   folded.catchUp(throughSeq)
@@ -121,11 +142,13 @@ async function done(work: ThreadWork): Promise<void> {
   try {
     if (work.do === 'plan') await plan(work)
     else if (work.do === 'what if') await answer(work)
+    else if (work.do === 'look') await lookAt(work)
     else await keepTheState(work.throughSeq)
   } catch (problem) {
     const why = whyOf(problem)
     if (work.do === 'plan') say({ says: 'no plan', why })
     else if (work.do === 'what if') say({ says: 'no what-if', question: work.question, why })
+    else if (work.do === 'look') say({ says: 'no look', question: work.question, why })
     else say({ says: 'state not kept', why })
   }
 }

@@ -4,6 +4,7 @@ import { keepState } from './kept-state.ts'
 import { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
 import { nurseryThread } from './nursery-thread.ts'
 import { createPlanJobs, type PlanJobs } from './plan-jobs.ts'
+import { createRateLooks } from './rate-looks.ts'
 import type { Served } from './served.ts'
 import { createWhatIfs } from './what-ifs.ts'
 
@@ -33,14 +34,18 @@ export const serveFolder = async (
     const kept = keepState(memory, thread)
     const plans = createPlanJobs(memory, thread, clock.newId)
     const whatIfs = createWhatIfs(memory, thread, clock.newId)
+    const looking = nurseryThread(folder)
+    const rateLooks = createRateLooks(memory, looking)
+    rateLooks.prepare(clock.today())
     return {
-      app: createApp({ ...clock, memory, plans, whatIfs, putBack }),
+      app: createApp({ ...clock, memory, plans, whatIfs, rateLooks, putBack }),
       memory,
       plans,
       close: async () => {
         plans.close()
         whatIfs.close()
-        await thread.close()
+        rateLooks.close()
+        await Promise.all([thread.close(), looking.close()])
         kept.close()
         memory.close()
         log.close()

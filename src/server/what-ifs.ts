@@ -37,7 +37,8 @@ export const createWhatIfs = (memory: NurseryMemory, thread: NurseryThread, newI
       if (!('question' in said) || said.question !== asked?.question) return
       if (said.says === 'what-if progress') for (const heard of listeners) heard(said.progress)
       else if (said.says === 'no what-if') end({ kind: 'failed', why: said.why })
-      else end(said.answer === null ? { kind: 'stopped' } : { kind: 'answer', answer: said.answer })
+      else if (said.says === 'what if')
+        end(said.answer === null ? { kind: 'stopped' } : { kind: 'answer', answer: said.answer })
     }),
     thread.onEnd(why => end({ kind: 'failed', why })),
   ]

@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { PlanState } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import { couldBePromised, type Plan, startMoved, workAgain } from '../../planning/index.ts'
+import { couldBePromised, type Plan, startMoved } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { planHead, seasonPlan } from '../views/plan.ts'
@@ -10,7 +10,7 @@ const COUNTED_AT_MOST = 10_000
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
-  const { memory, plans, whatIfs } = served
+  const { memory, plans, whatIfs, rateLooks } = served
   /** Entries that the plan does not know of; that it was accepted itself is no news to it. */
   const entriesSince = (plan: Plan): number =>
     memory.after(plan.throughSeq, COUNTED_AT_MOST).filter(({ body }) => body.kind !== 'plan-accepted/1')
@@ -89,14 +89,15 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
     }
   })
 
-  app.openapi(routes.workAgain, c => {
+  app.openapi(routes.workAgain, async c => {
     const { id } = c.req.valid('param')
     if (!memory.nursery().batches.has(id))
       return c.json(
         refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'),
         404,
       )
-    return c.json(workAgain(memory.nursery(), plans.latest() ?? { orders: [] }, id, served.today()), 200)
+    const orders = plans.latest()?.orders ?? []
+    return c.json(await rateLooks.ask('workAgain', { batch: id, plan: { orders } }, served.today()), 200)
   })
 
   app.openapi(routes.stopPlan, c => {

@@ -1,29 +1,33 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import { routes } from '../../api/routes/index.ts'
+import { fullPlaces } from '../../planning/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { batchView } from '../views/batch.ts'
 import { batchRows } from '../views/batch-rows.ts'
 import { benchViews } from '../views/benches.ts'
 import { lineageView } from '../views/lineage.ts'
 import { motherRows } from '../views/mothers.ts'
-import { needsLook } from '../views/needs-look.ts'
 import { nurseryView } from '../views/nursery.ts'
 import { orderRows } from '../views/orders.ts'
 import { queryRows } from '../views/queries.ts'
-import { rateRows } from '../views/rates.ts'
-import { ratesCompared } from '../views/rates-compared.ts'
 import { weekOfDayText } from '../views/week.ts'
 import { workList } from '../views/work.ts'
 
 /** Everything that only looks. */
-export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served): void => {
+export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, today }: Served): void => {
   app.openapi(routes.nursery, c => c.json(nurseryView(memory.nursery(), today(), memory.throughSeq()), 200))
   app.openapi(routes.orders, c => c.json(orderRows(memory.nursery(), plans.latest()), 200))
   app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
   app.openapi(routes.queries, c => c.json(queryRows(memory), 200))
-  app.openapi(routes.rates, c => c.json(rateRows(memory.nursery(), today()), 200))
-  app.openapi(routes.ratesCompared, c => c.json(ratesCompared(memory.nursery(), today()), 200))
-  app.openapi(routes.needsLook, c => c.json(needsLook(memory.nursery(), plans.latest(), today()), 200))
+  app.openapi(routes.rates, async c => c.json(await rateLooks.ask('rates', null, today()), 200))
+  app.openapi(routes.ratesCompared, async c =>
+    c.json(await rateLooks.ask('ratesCompared', null, today()), 200),
+  )
+  app.openapi(routes.needsLook, async c => {
+    const inRecord = await rateLooks.ask('needsLook', null, today())
+    const plan = plans.latest()
+    return c.json({ ...inRecord, full: plan === null ? [] : [...fullPlaces(plan, today())] }, 200)
+  })
   app.openapi(routes.protocol, c => {
     const { id } = c.req.valid('param')
     const protocol = memory.nursery().protocols.get(id)
@@ -32,9 +36,10 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, today }: Served
       : c.json(protocol, 200)
   })
   app.openapi(routes.batches, c => c.json(batchRows(memory.nursery(), c.req.valid('query')), 200))
-  app.openapi(routes.batch, c => {
+  app.openapi(routes.batch, async c => {
     const { id } = c.req.valid('param')
-    const view = batchView(memory, plans.latest(), id, today())
+    const expected = await rateLooks.band(id, today())
+    const view = batchView(memory, plans.latest(), id, today(), [...expected])
     return view === null
       ? c.json(refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'), 404)
       : c.json(view, 200)

@@ -1,5 +1,5 @@
 import type { BatchView } from '../../api/index.ts'
-import { expectedBand, type Plan, readRateBook } from '../../planning/index.ts'
+import type { Plan } from '../../planning/index.ts'
 import {
   type Batch,
   batchSums,
@@ -102,6 +102,7 @@ export const batchView = (
   plan: Plan | null,
   id: string,
   today: string,
+  expected: BatchView['expected'],
 ): BatchView | null => {
   const nursery = memory.nursery()
   const batch = nursery.batches.get(BatchId.parse(id))
@@ -134,7 +135,7 @@ export const batchView = (
       cultivar,
       name: nursery.cultivars.get(cultivar)?.name ?? cultivar,
     })),
-    expected: expectedBand(readRateBook(nursery, today), protocol, batch),
+    expected,
     from: batch.sources.map(source => sourceRow(nursery, source)),
     into: childrenOf(nursery, batch.id).map(({ batch: child, number }) => ({
       batch: child,

@@ -1,19 +1,11 @@
 import type { NeedsLook } from '../../api/index.ts'
-import {
-  fullPlaces,
-  lateBatches,
-  type Plan,
-  poorTakes,
-  readRateBook,
-  slumps,
-  staleLots,
-} from '../../planning/index.ts'
+import { lateBatches, poorTakes, readRateBook, slumps, staleLots } from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
 import type { BatchId, ProtocolId, StepId } from '../../trade/index.ts'
 import { named } from './named.ts'
 
-/** What wants eyes: late batches, poor takes, slumps, wood going stale, places that overflow. */
-export const needsLook = (nursery: Nursery, plan: Plan | null, today: string): NeedsLook => {
+/** What wants eyes in the record: late batches, poor takes, slumps, wood going stale. */
+export const needsLook = (nursery: Nursery, today: string): Omit<NeedsLook, 'full'> => {
   const book = readRateBook(nursery, today)
   const stepName = (protocolId: ProtocolId | undefined, step: StepId): string =>
     (protocolId && nursery.protocols.get(protocolId))?.steps.find(({ id }) => id === step)?.name ?? step
@@ -40,6 +32,5 @@ export const needsLook = (nursery: Nursery, plan: Plan | null, today: string): N
       ...lot,
       motherName: named(nursery, { what: 'mother', id: lot.mother }).name,
     })),
-    full: plan === null ? [] : [...fullPlaces(plan, today)],
   }
 }

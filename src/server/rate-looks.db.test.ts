@@ -1,0 +1,95 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { discard, entryOf, newFolder, type ServedNursery, serveNursery } from '../../test/served-nursery.ts'
+import { makeDemoEntries } from '../demo/index.ts'
+import type { BatchId } from '../trade/index.ts'
+import { createRateLooks, type RateLooks } from './rate-looks.ts'
+import { type AskedOf, type Look, looks } from './views/looks.ts'
+
+const TODAY = '2026-05-19'
+
+let folder: string
+let nursery: ServedNursery
+/** As of a record too large to be looked through at once. */
+let inThread: RateLooks
+beforeAll(async () => {
+  folder = newFolder()
+  nursery = await serveNursery(folder, TODAY, makeDemoEntries({ seed: 1, today: TODAY }))
+  inThread = createRateLooks(nursery.memory, nursery.thread, 0)
+})
+afterAll(async () => {
+  inThread.close()
+  await nursery.close()
+  discard(folder)
+})
+
+const here = <L extends Look>(look: L, of: AskedOf<L>) =>
+  (looks[look] as (...asked: unknown[]) => unknown)(nursery.memory.nursery(), TODAY, of)
+const standing = () =>
+  [...nursery.memory.nursery().batches.values()].find(batch =>
+    batch.portions.some(({ number }) => number > 9),
+  )!
+
+test('what rests on rates is the same from the thread as from the thread that answers everybody', async () => {
+  const { id } = standing()
+  expect(await inThread.ask('rates', null, TODAY)).toEqual(here('rates', null))
+  expect(await inThread.ask('ratesCompared', null, TODAY)).toEqual(here('ratesCompared', null))
+  expect(await inThread.ask('needsLook', null, TODAY)).toEqual(here('needsLook', null))
+  expect(await inThread.ask('band', id, TODAY)).toEqual(here('band', id))
+  const again = { batch: id, plan: { orders: [] } }
+  expect(await inThread.ask('workAgain', again, TODAY)).toEqual(here('workAgain', again))
+})
+
+test('the server goes on answering while a look is worked out', async () => {
+  let isThere = false
+  const rates = inThread.ask('rates', null, TODAY).then(() => {
+    isThere = true
+  })
+  expect((await nursery.ask('/api/nursery')).status).toBe(200)
+  expect(isThere).toBe(false)
+  await rates
+})
+
+test('a band is known at once after a count, and follows it for the next who asks', async () => {
+  const batch = standing()
+  const before = await inThread.band(batch.id, TODAY)
+  expect(before).toEqual(here('band', batch.id))
+  const { step, number } = batch.portions.find(portion => portion.number > 9)!
+  for (const like of nursery.memory.nursery().batches.values())
+    if (like.protocol === batch.protocol)
+      for (const portion of like.portions)
+        if (portion.step === step && portion.number > 0)
+          await nursery.push([
+            entryOf({ kind: 'lost/1', batch: like.id, step, number: portion.number, cause: 'rot' }),
+          ])
+  expect(number).toBeGreaterThan(0)
+  expect(await inThread.band(batch.id, TODAY)).toEqual(before)
+  const after = here('band', batch.id)
+  expect(after).not.toEqual(before)
+  await expect.poll(() => inThread.band(batch.id, TODAY), { timeout: 30_000 }).toEqual(after)
+})
+
+test('a rate that the nursery sets is in the band at once', async () => {
+  const { id, protocol, kind } = standing()
+  const { steps } = nursery.memory.nursery().protocols.get(protocol)!
+  await inThread.band(id, TODAY)
+  const { json } = await nursery.push([
+    entryOf({
+      kind: 'rate-set/1',
+      protocol,
+      step: steps[0]!.id,
+      kindOfTree: kind,
+      survival: { low: 0.11, typical: 0.12, high: 0.13, basis: 'set by the nursery', sources: [] },
+      why: 'seen here',
+    }),
+  ])
+  expect((json as { refused: unknown[] }).refused).toEqual([])
+  expect(await inThread.band(id, TODAY)).toEqual(here('band', id))
+})
+
+test('a batch that is not known has no band; a thread that ends says so to those who wait', async () => {
+  expect(await inThread.band('no-such' as BatchId, TODAY)).toEqual([])
+  const waiting = inThread.ask('rates', null, TODAY)
+  const ended = expect(waiting).rejects.toThrow(/\w/)
+  await nursery.thread.close()
+  await ended
+})

@@ -1,0 +1,31 @@
+import type { BandPoint } from '../../api/index.ts'
+import { expectedBand, type Plan, readRateBook, workAgain } from '../../planning/index.ts'
+import type { Nursery } from '../../record/index.ts'
+import type { BatchId } from '../../trade/index.ts'
+import { needsLook } from './needs-look.ts'
+import { rateRows } from './rates.ts'
+import { ratesCompared } from './rates-compared.ts'
+
+/** Of a plan only what a look rests on: the whole of a large one is long to hand over. */
+export type PlanSeen = Pick<Plan, 'orders'>
+
+const bandOf = (nursery: Nursery, today: string, id: BatchId): readonly BandPoint[] => {
+  const batch = nursery.batches.get(id)
+  const protocol = batch && nursery.protocols.get(batch.protocol)
+  return !batch || !protocol ? [] : expectedBand(readRateBook(nursery, today), protocol, batch)
+}
+
+/** What rests on rates, which take long to learn from a large record. */
+export const looks = {
+  rates: (nursery: Nursery, today: string) => rateRows(nursery, today),
+  ratesCompared: (nursery: Nursery, today: string) => ratesCompared(nursery, today),
+  needsLook: (nursery: Nursery, today: string) => needsLook(nursery, today),
+  band: (nursery: Nursery, today: string, batch: BatchId) => bandOf(nursery, today, batch),
+  workAgain: (nursery: Nursery, today: string, of: { readonly batch: BatchId; readonly plan: PlanSeen }) =>
+    workAgain(nursery, of.plan, of.batch, today),
+}
+export type Looks = typeof looks
+export type Look = keyof Looks
+/** What a look is asked about, beside the nursery and the day. */
+export type AskedOf<L extends Look> =
+  Parameters<Looks[L]> extends readonly [Nursery, string, infer Of] ? Of : null
