@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { OrderForecast, Plan } from '../planning/index.ts'
-import { BatchId, Phrase } from '../trade/index.ts'
+import { BatchId, EntryId, Phrase } from '../trade/index.ts'
 
 /** The planning job: one at a time, stoppable, with what is going on in words. */
 export const PlanJob = z
@@ -31,6 +31,8 @@ export const PlanState = z
     /** The log has grown since the plan was made. */
     entriesSince: z.number(),
     accepted: z.string().nullable(),
+    /** The entry by which it was accepted: struck, the plan before it is the accepted one again. */
+    acceptedBy: EntryId.nullable(),
     job: PlanJob.nullable(),
   })
   .readonly()

@@ -146,3 +146,17 @@ test('another rate is tried from the rates and from a step of an order’s count
     .toMatchObject([{ basis: expect.stringContaining('A weak year for wood'), mean: expect.closeTo(0.4, 1) }])
   expect(problems).toEqual([])
 })
+
+test('a plan that was accepted can be undone: it is not the accepted one any more, and can be accepted again', async () => {
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  await page.goto(`${app.address}/season`)
+  const accept = page.getByRole('button', { name: 'Accept this plan' })
+  const { plan } = await app.client.plan()
+  const accepted = async () => (await app.client.plan()).accepted
+  await accept.click()
+  await expect.poll(accepted).toBe(plan!.id)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(accepted).toBeNull()
+  await accept.waitFor()
+  expect(problems).toEqual([])
+})

@@ -6,7 +6,10 @@ import { type Said, strike } from '../data/say.ts'
 
 interface Done {
   /** Says what was done; where entries were made, they can be struck from here. */
-  readonly tell: (sentence: string, said?: Said) => void
+  readonly tell: (
+    sentence: string,
+    said?: { readonly entries: readonly Pick<Said['entries'][number], 'id'>[]; readonly kept: boolean },
+  ) => void
 }
 
 const DoneContext = createContext<Done>({ tell: () => undefined })

@@ -22,6 +22,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
       plan: plan && planHead(plan),
       entriesSince: plan === null ? 0 : entriesSince(plan),
       accepted: memory.nursery().acceptedPlan?.plan ?? null,
+      acceptedBy: memory.nursery().acceptedPlan?.entry ?? null,
       job: plans.job(),
     }
   }

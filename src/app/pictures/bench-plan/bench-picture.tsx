@@ -4,6 +4,7 @@ import type { BenchView } from '../../../api/index.ts'
 import type { Bench } from '../../../record/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './bench-plan.css'
+import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
@@ -117,14 +118,14 @@ export function BenchPicture({
                   {roomy && (
                     <>
                       <text x={x + 30} y={y + 20} className="strong">
-                        {(stand.name || t('pictures.bench.planned')).slice(0, Math.floor((bw - 32) / 8))}
+                        {fitted(stand.name || t('pictures.bench.planned'), Math.floor((bw - 32) / 8))}
                       </text>
                       <text x={x + 6} y={y + 40}>
                         {format.number(stand.number)}
                       </text>
                       {bh > 62 && (
                         <text x={x + 6} y={y + 57} className="soft">
-                          {stand.kindName.slice(0, Math.floor((bw - 10) / 6.6))}
+                          {fitted(stand.kindName, Math.floor((bw - 10) / 6.6))}
                         </text>
                       )}
                     </>

@@ -3,6 +3,7 @@ import type { LineageView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './lineage.css'
 import { asButton } from '../as-button.ts'
+import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
 import { BOX, layOutLineage } from './lineage-layout.ts'
@@ -103,13 +104,15 @@ export function LineagePicture({
                   )}
                   <text x={thing.mark === null ? 16 : 40} y={21} className={thing.onHold ? 'warn' : 'strong'}>
                     {thing.onHold && '✕ '}
-                    {thing.name.slice(0, 18)}
+                    {fitted(thing.name, 18)}
                   </text>
                   <text x={thing.mark === null ? 16 : 40} y={38} className="soft">
-                    {[thing.number > 0 ? format.number(thing.number) : '', thing.detail]
-                      .filter(Boolean)
-                      .join(' · ')
-                      .slice(0, 21)}
+                    {fitted(
+                      [thing.number > 0 ? format.number(thing.number) : '', thing.detail]
+                        .filter(Boolean)
+                        .join(' · '),
+                      21,
+                    )}
                   </text>
                   <title>{label}</title>
                 </g>

@@ -24,7 +24,8 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
     mutationFn: () => client.acceptPlan(plan.id, whoNow()),
     onSuccess: next => {
       queries.setQueryData(['plan'], next)
-      done.tell(t('season.acceptedDone'))
+      const by = next.acceptedBy
+      done.tell(t('season.acceptedDone'), { entries: by === null ? [] : [{ id: by }], kept: true })
     },
   })
   const gap = format.share(Math.max(0.01, plan.gapShare))

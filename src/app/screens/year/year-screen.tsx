@@ -1,8 +1,9 @@
-import { getRouteApi } from '@tanstack/react-router'
+import { getRouteApi, Link } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { ProtocolSummary } from '../../../api/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
+import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
@@ -18,6 +19,7 @@ export function YearScreen() {
   const { t } = useTranslation()
   const format = useFormat()
   const { nursery } = useNames()
+  const known = useFruits()
   const { species = '' } = route.useSearch()
   const navigate = route.useNavigate()
   const fruits = useMemo(() => {
@@ -41,13 +43,17 @@ export function YearScreen() {
   const month = Number(nursery.today.slice(5, 7))
   const open = protocols.filter(({ window: { months } }) => months.includes(month))
   const later = protocols.filter(({ window: { months } }) => !months.includes(month))
-  const fruitName = (id: string) => id.replaceAll('-', ' ').replaceAll('_', ' ')
+  const fruitName = (id: string) => known.byId(id)?.commonName ?? id
 
   const line = (protocol: ProtocolSummary) => (
     <li key={protocol.id}>
       <Mark mark={markOfMethod(protocol.method)} size={28} />
       <div>
-        <p className="strong">{protocol.name}</p>
+        <p className="strong">
+          <Link to="/protocols/$protocol" params={{ protocol: protocol.id }}>
+            {protocol.name}
+          </Link>
+        </p>
         <p className="soft small">
           {protocol.window.months.length === 12
             ? t('year.always')
@@ -72,7 +78,9 @@ export function YearScreen() {
           value={species}
           options={[
             { id: '', name: t('year.allFruits') },
-            ...[...fruits.keys()].sort().map(id => ({ id, name: fruitName(id) })),
+            ...[...fruits.keys()]
+              .map(id => ({ id, name: fruitName(id) }))
+              .sort((a, b) => a.name.localeCompare(b.name)),
           ]}
           onPick={id => void navigate({ search: { species: id || undefined }, replace: true })}
         />
