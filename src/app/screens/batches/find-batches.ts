@@ -3,7 +3,7 @@ import { folded } from '../../data/folded.ts'
 
 type Said = Pick<BatchRow, 'name' | 'kindName' | 'stage'> & { readonly benches: readonly string[] }
 
-/** What a batch is found by, made once for each when something is first looked for. */
+/** What a batch is found by, made once for each: while the page is idle, or when something is looked for. */
 export const batchTexts = (nameOfBench: (id: string) => string): ((row: Said) => string) => {
   const texts = new WeakMap<Said, string>()
   return row => {
