@@ -160,3 +160,20 @@ test('a plan that was accepted can be undone: it is not the accepted one any mor
   await accept.waitFor()
   expect(problems).toEqual([])
 })
+
+test('on a phone what is chosen comes into sight: a start of the season below its strip, a mother tree below the blocks', async () => {
+  const { page, problems } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
+  const top = async (name: RegExp) =>
+    (await page.getByRole('heading', { name }).first().boundingBox())?.y ?? -1
+  const inSight = async (name: RegExp) => (await top(name)) >= 0 && (await top(name)) < 600
+
+  await page.goto(`${app.address}/season`)
+  await page.locator('[data-start]').first().press('Enter')
+  await expect.poll(() => inSight(/^What if it were begun otherwise|^[\d,]+ /)).toBe(true)
+
+  await page.goto(`${app.address}/mothers`)
+  const { mother } = (await app.client.mothers())[0]!
+  await page.getByRole('button', { name: mother.name }).first().press('Enter')
+  await expect.poll(() => inSight(new RegExp(`^${mother.name}`))).toBe(true)
+  expect(problems).toEqual([])
+})

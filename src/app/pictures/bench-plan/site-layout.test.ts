@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { Bench } from '../../../record/index.ts'
-import { layOutSite, nameWithin } from './site-layout.ts'
+import { layOutSite, lineOver } from './site-layout.ts'
 
 const bench = (id: string, length: number, width: number, at?: readonly [number, number]): Bench =>
   ({
@@ -34,13 +34,19 @@ test('benches without a place stand in rows and never on another', () => {
   ])
 })
 
-test('a name ends before the next one on its line begins, and says that it was cut', () => {
-  const next = [
-    { x: 72, y: 10 },
-    { x: 20, y: 60 },
-  ]
-  expect(nameWithin('Mist bed 1', { x: 0, y: 0 }, next, 400)).toBe('Mist bed 1')
-  expect(nameWithin('Healing tent', { x: 0, y: 0 }, next, 400)).toBe('Healing t…')
-  expect(nameWithin('Healing tent', { x: 0, y: 50 }, next, 400)).toBe('')
-  expect(nameWithin('Healing tent', { x: 330, y: 0 }, next, 400)).toBe('Healing…')
+test('what is said over a bench ends before the next bench or its line begins, and says that it was cut', () => {
+  const at = (x: number, y: number, width = 40, height = 12) => ({ x, y, width, height })
+  const over = (x: number, y: number, name: string, ...others: ReturnType<typeof at>[]) => {
+    const bench = at(x, y)
+    return lineOver(bench, '17%', name, [bench, ...others], 400)
+  }
+  // 14 letters of 6.2 pixels need 87, and 6 stay free before the next.
+  expect(over(0, 20, 'Mist bed 1', at(94, 20))).toBe('17% Mist bed 1')
+  expect(over(0, 20, 'Mist bed 1', at(92, 20))).toBe('17% Mist bed…')
+  expect(over(0, 20, 'Mist bed 1', at(92, 60))).toBe('17% Mist bed 1')
+  expect(over(0, 20, 'Mist bed 1', at(50, 20))).toBe('17%')
+  expect(over(340, 20, 'Mist bed 1')).toBe('17% Mist…')
+  // A bench close above leaves no room for words.
+  expect(over(0, 20, 'Mist bed 1', at(0, 2))).toBe('')
+  expect(over(0, 20, 'Mist bed 1', at(60, 2))).toBe('17% Mis…')
 })

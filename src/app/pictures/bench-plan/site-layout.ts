@@ -16,20 +16,44 @@ export interface SiteLayout {
   readonly isPlaced: boolean
 }
 
+/** A bench as it is drawn, in pixels. */
+export interface DrawnBench {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
 const AISLE = 4
 const LINE = 16
-const LETTER = 6.4
+const LETTER = 6.2
+const GAP = 6
 
-/** A name cut to the room that its line has before the next one on it begins; all in pixels. */
-export const nameWithin = (
+/**
+ * What stands over a bench, `share` and name, cut to the room of its line before the next bench or its line begins;
+ * nothing where not even the share has room.
+ */
+export const lineOver = (
+  bench: DrawnBench,
+  share: string,
   name: string,
-  at: { readonly x: number; readonly y: number },
-  others: readonly { readonly x: number; readonly y: number }[],
+  all: readonly DrawnBench[],
   width: number,
 ): string => {
-  const next = others.filter(({ x, y }) => x > at.x && Math.abs(y - at.y) < LINE).map(({ x }) => x)
-  const letters = Math.floor((Math.min(width, ...next) - at.x) / LETTER)
-  return name.length <= letters ? name : letters < 4 ? '' : `${name.slice(0, letters - 2).trimEnd()}…`
+  const [top, bottom] = [bench.y - LINE, bench.y - 3]
+  const inWay = all.filter(
+    one =>
+      one !== bench &&
+      one.x + one.width > bench.x &&
+      ((one.y < bottom && one.y + one.height > top) ||
+        (one.x > bench.x && one.y - LINE < bottom && one.y - 3 > top)),
+  )
+  const end = Math.min(width, ...inWay.map(({ x }) => x - GAP))
+  const letters = Math.floor((end - bench.x) / LETTER)
+  const line = `${share} ${name}`
+  if (line.length <= letters) return line
+  if (letters >= share.length + 5) return `${line.slice(0, letters - 1).trimEnd()}…`
+  return letters >= share.length ? share : ''
 }
 
 /** The nursery in metres: benches where they stand; those without a place beneath, in rows. */

@@ -8,7 +8,7 @@ import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { Hatch } from '../hatch.tsx'
 import { sizeOf } from './bench-picture.tsx'
-import { layOutSite, nameWithin } from './site-layout.ts'
+import { layOutSite, lineOver } from './site-layout.ts'
 
 /** The whole nursery to scale: each bench filled as far as it is used. */
 export function SitePicture({
@@ -56,8 +56,12 @@ export function SitePicture({
     >
       {width => {
         const scale = Math.min((width - 4) / site.width, 480 / site.height)
-        const pixels = site.places.map(place => ({ x: 2 + place.x * scale, y: 18 + place.y * scale }))
-        const least = 22
+        const drawn = site.places.map(place => ({
+          x: 2 + place.x * scale,
+          y: 18 + place.y * scale,
+          width: Math.max(22, place.width * scale),
+          height: Math.max(12, place.height * scale),
+        }))
         return (
           <svg
             className="site"
@@ -69,15 +73,13 @@ export function SitePicture({
             <defs>
               <Hatch id={hatch} />
             </defs>
-            {site.places.map(place => {
+            {site.places.map((place, index) => {
               const bench = byId.get(place.id)!
               const { used, area } = usedOf(place.id)
               const share = area > 0 ? used / area : 0
-              const x = 2 + place.x * scale
-              const y = 18 + place.y * scale
-              const w = Math.max(least, place.width * scale)
-              const h = Math.max(12, place.height * scale)
+              const { x, y, width: w, height: h } = drawn[index]!
               const isOver = share > 1.005
+              const said = isOver ? `▴ ${format.share(share)}` : format.share(share)
               return (
                 <g
                   key={place.id}
@@ -103,9 +105,7 @@ export function SitePicture({
                       isOver ? 'site-name warn' : place.id === chosen ? 'site-name strong' : 'site-name'
                     }
                   >
-                    {isOver && '▴ '}
-                    {format.share(share)}{' '}
-                    {nameWithin(bench.name, { x: x + (isOver ? 52 : 38), y }, pixels, width)}
+                    {lineOver(drawn[index]!, said, bench.name, drawn, width)}
                   </text>
                 </g>
               )

@@ -104,14 +104,14 @@ export function LineagePicture({
                   )}
                   <text x={thing.mark === null ? 16 : 40} y={21} className={thing.onHold ? 'warn' : 'strong'}>
                     {thing.onHold && '✕ '}
-                    {fitted(thing.name, 18)}
+                    {fitted(thing.name, thing.mark === null ? 22 : 18)}
                   </text>
                   <text x={thing.mark === null ? 16 : 40} y={38} className="soft">
                     {fitted(
                       [thing.number > 0 ? format.number(thing.number) : '', thing.detail]
                         .filter(Boolean)
                         .join(' · '),
-                      21,
+                      thing.mark === null ? 25 : 21,
                     )}
                   </text>
                   <title>{label}</title>

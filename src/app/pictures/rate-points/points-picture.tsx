@@ -20,6 +20,7 @@ export interface PointsLane {
 
 const LANE = 34
 const TOP = 22
+const LETTER = 6.4
 
 /** The stretch that holds all ranges, in steps of a fifth of the way from 0 to 100. */
 const stretchOf = (lanes: readonly PointsLane[]): [number, number] => [
@@ -50,7 +51,7 @@ export function PointsPicture({
     <Picture title={title} says={says} level={2} numbers={numbers}>
       {width => {
         const isNarrow = width < 760
-        const left = isNarrow ? 8 : 300
+        const left = isNarrow ? 8 : Math.min(400, Math.round(width * 0.36))
         const right = isNarrow ? width - 8 : width - 270
         const lane = isNarrow ? 62 : LANE
         const [from, to] = isClose ? stretchOf(lanes) : [0, 1]
@@ -92,11 +93,11 @@ export function PointsPicture({
                   <rect x={0} y={TOP + index * lane} width={width} height={lane} className="pressed-lane" />
                   {isNarrow ? (
                     <text x={8} y={y - 26}>
-                      {fitted(name, Math.floor(width / 7))}
+                      {fitted(name, Math.floor((width - 16) / LETTER))}
                     </text>
                   ) : (
                     <text x={left - 14} y={y + 4} textAnchor="end">
-                      {fitted(name, 42)}
+                      {fitted(name, Math.floor((left - 14) / LETTER))}
                       <title>{name}</title>
                     </text>
                   )}

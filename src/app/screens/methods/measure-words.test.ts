@@ -24,11 +24,12 @@ test('warmth is told in Fahrenheit and lengths in inches where the nursery count
   expect(inUnits(setting('°C', 20, 24, 27), 'metric')).toEqual(setting('°C', 20, 24, 27))
 })
 
-test('a range is short, and one number where both ends agree', () => {
+test('a range is short, one number where both ends agree, and below zero with a minus that is no dash', () => {
   expect(measureWords(setting('mm', 0.2, 0.3155, 1.58).figure, 'en-GB')).toEqual({
     typical: '0.32',
     range: '0.2–1.6',
   })
   expect(measureWords(setting('', 1, 1, 1).figure, 'en-GB')).toEqual({ typical: '1', range: '1' })
+  expect(measureWords(setting('°C', -4, -3, -2).figure, 'en-US').range).toMatch(/^−4.*−2$/)
   expect(measureWords(setting('ppm', 500, 1000, 3000).figure, 'en-GB').typical).toBe('1,000')
 })

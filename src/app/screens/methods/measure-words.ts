@@ -15,13 +15,16 @@ export function inUnits({ name, unit, figure }: Setting, units: Units): Setting 
 
 const SIGNIFICANT = 2
 
+/** A hyphen before a number is lost beside the dash of a range. */
+const signed = (number: string) => number.replaceAll('-', '\u2212')
+
 /** Numbers short enough for the hand: whole from ten on, two figures below. */
 export function measureWords({ low, typical, high }: Figure, locale: string) {
   const short = new Intl.NumberFormat(locale, { maximumSignificantDigits: SIGNIFICANT })
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 })
   const words = Math.abs(high) < 10 ? short : whole
   return {
-    typical: words.format(typical),
-    range: low === high ? words.format(low) : words.formatRange(low, high),
+    typical: signed(words.format(typical)),
+    range: signed(low === high ? words.format(low) : words.formatRange(low, high)),
   }
 }

@@ -12,6 +12,7 @@ import { Drill } from '../../parts/drill.tsx'
 import { EntryList } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { LicenceTally } from '../../parts/licence-tally.tsx'
+import { useInSight } from '../../parts/use-in-sight.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { ChangeMother } from './change-mother.tsx'
@@ -47,8 +48,9 @@ function Detail({ view }: { readonly view: MotherView }) {
   const close = () => setDoing(null)
   const { row } = view
   const { mother } = row
+  const place = useInSight<HTMLDivElement>(mother.id)
   return (
-    <div className="sheet stack">
+    <div ref={place} className="sheet stack in-sight">
       <div>
         <h2>{mother.name}</h2>
         <p className="writing">{view.writing}</p>

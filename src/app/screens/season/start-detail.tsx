@@ -7,6 +7,7 @@ import type { PlannedStart } from '../../../planning/index.ts'
 import { type Material, markOfMethod } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
+import { useInSight } from '../../parts/use-in-sight.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { WhatIf } from './what-if.tsx'
@@ -32,10 +33,11 @@ export function StartDetail({
   const { data: batches } = useQuery(look.batchesAlive())
   const weekText = (week: string) =>
     format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const place = useInSight<HTMLElement>(start.id)
   const toOrders = start.orders.reduce((sum, { number }) => sum + number, 0)
 
   return (
-    <section className="sheet start-detail" aria-live="polite">
+    <section ref={place} className="sheet start-detail in-sight" aria-live="polite">
       <Mark mark={markOfMethod(start.method)} size={56} />
       <div className="stack">
         <div className="page-head">

@@ -50,7 +50,7 @@ export function SpeciesScreen() {
           <h1>{t('species.title')}</h1>
           <p className="soft">{t('species.says')}</p>
         </div>
-        <div className="row">
+        <div className="row species-find">
           <FindField
             value={find}
             hint={t('species.findHint')}

@@ -131,7 +131,7 @@ export function WhichTreeScreen() {
           }
         />
       </div>
-      <div className="which-tree-columns">
+      <div className={view === 'nursery' ? 'which-tree-columns making' : 'which-tree-columns'}>
         <div className={isAsking ? 'which-tree-ask asking' : 'which-tree-ask'}>
           <Button
             className="plain wide ask-toggle"
