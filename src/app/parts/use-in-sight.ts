@@ -5,9 +5,13 @@ export function useInSight<T extends HTMLElement>(chosen: string): RefObject<T |
   const place = useRef<T>(null)
   // biome-ignore lint/correctness/useExhaustiveDependencies: looked after anew when another is chosen
   useEffect(() => {
-    const box = place.current?.getBoundingClientRect()
-    if (box === undefined || box.top < innerHeight - SEEN_PIXELS) return
-    place.current?.scrollIntoView({ block: box.height < innerHeight / 2 ? 'nearest' : 'start' })
+    // A page that was just opened is first put to its top.
+    const frame = requestAnimationFrame(() => {
+      const box = place.current?.getBoundingClientRect()
+      if (box === undefined || box.top < innerHeight - SEEN_PIXELS) return
+      place.current?.scrollIntoView({ block: box.height < innerHeight / 2 ? 'nearest' : 'start' })
+    })
+    return () => cancelAnimationFrame(frame)
   }, [chosen])
   return place
 }

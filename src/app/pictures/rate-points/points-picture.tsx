@@ -20,7 +20,6 @@ export interface PointsLane {
 
 const LANE = 34
 const TOP = 22
-const LETTER = 6.4
 
 /** The stretch that holds all ranges, in steps of a fifth of the way from 0 to 100. */
 const stretchOf = (lanes: readonly PointsLane[]): [number, number] => [
@@ -54,6 +53,7 @@ export function PointsPicture({
         const left = isNarrow ? 8 : Math.min(400, Math.round(width * 0.36))
         const right = isNarrow ? width - 8 : width - 270
         const lane = isNarrow ? 62 : LANE
+        const letter = isNarrow ? 6.4 : 5.2
         const [from, to] = isClose ? stretchOf(lanes) : [0, 1]
         const x = linear(from, to, left, right)
         return (
@@ -93,11 +93,11 @@ export function PointsPicture({
                   <rect x={0} y={TOP + index * lane} width={width} height={lane} className="pressed-lane" />
                   {isNarrow ? (
                     <text x={8} y={y - 26}>
-                      {fitted(name, Math.floor((width - 16) / LETTER))}
+                      {fitted(name, Math.floor((width - 16) / letter))}
                     </text>
                   ) : (
                     <text x={left - 14} y={y + 4} textAnchor="end">
-                      {fitted(name, Math.floor((left - 14) / LETTER))}
+                      {fitted(name, Math.floor((left - 14) / letter))}
                       <title>{name}</title>
                     </text>
                   )}
