@@ -60,26 +60,12 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
 
   const blocks = columns.count > large ? pooledBlocks(blocksOf(model), LEAST) : []
   const parts =
-    blocks.length > 1
-      ? blocks.map(block => ({
-          block,
-          opened: null as Opened | null,
-          untold: untold(block.columns, block.rows),
-        }))
-      : []
+    blocks.length > 1 ? blocks.map(block => ({ block, isTold: false, basis: null as Basis | null })) : []
   const partOfColumn = new Int32Array(columns.count).fill(-1)
   const partOfRow = new Int32Array(rows.count).fill(-1)
-  const placeOfColumn = new Int32Array(columns.count)
-  const placeOfRow = new Int32Array(rows.count)
   parts.forEach(({ block }, p) => {
-    block.columns.forEach((column, c) => {
-      partOfColumn[column] = p
-      placeOfColumn[column] = c
-    })
-    block.rows.forEach((row, r) => {
-      partOfRow[row] = p
-      placeOfRow[row] = r
-    })
+    for (const column of block.columns) partOfColumn[column] = p
+    for (const row of block.rows) partOfRow[row] = p
   })
   const side = {
     columnValue: new Float64Array(columns.count),
@@ -89,10 +75,11 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
   }
   const added: CapacityRow[] = []
   let whole: Opened | null = null
-  const untoldOfWhole = untold(
-    Int32Array.from({ length: columns.count }, (_, c) => c),
-    Int32Array.from({ length: rows.count }, (_, r) => r),
-  )
+  /** Columns and rows of which the whole has not been told what holds now. */
+  const untold = {
+    columns: new Set(Array.from({ length: columns.count }, (_, c) => c)),
+    rows: new Set(Array.from({ length: rows.count }, (_, r) => r)),
+  }
 
   const open = (of: LinearModel): Opened => {
     const opened = openModel(highs, of, true)
@@ -111,76 +98,87 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     const status = opened.getModelStatus()
     return status === optimal ? 'optimal' : status === interrupted ? 'stopped' : 'contradiction'
   }
-  /** Hands over what an opened model has not been told of its columns and rows. */
-  const hand = (opened: Opened, { columns: ofColumns, rows: ofRows }: Untold, isPart: boolean) => {
-    const columnsTold = Int32Array.from(ofColumns).sort()
-    const rowsTold = Int32Array.from(ofRows).sort()
-    const own = (all: Float64Array) => Float64Array.from(columnsTold, column => all[column]!)
-    const ownRows = (all: Float64Array) => Float64Array.from(rowsTold, row => all[row]!)
-    if (columnsTold.length > 0) {
-      const indices = isPart ? columnsTold.map(column => placeOfColumn[column]!) : columnsTold
-      opened.changeColsCost({ kind: 'set', indices }, own(cost))
-      opened.changeColsBounds({ kind: 'set', indices }, own(lower), own(upper))
-    }
-    if (rowsTold.length > 0) {
-      const indices = isPart ? rowsTold.map(row => placeOfRow[row]!) : rowsTold
-      opened.changeRowsBounds({ kind: 'set', indices }, ownRows(rowLower), ownRows(rowUpper))
-    }
-    ofColumns.clear()
-    ofRows.clear()
+  const holdsNow: LinearModel = {
+    ...model,
+    columns: { ...columns, cost, lower, upper },
+    rows: { ...rows, lower: rowLower, upper: rowUpper },
   }
 
-  const runParts = (isStopped: (() => boolean) | undefined): SolveOutcome => {
-    for (const part of parts) {
-      const { block, untold } = part
-      if (isTold(untold)) continue
-      part.opened ??= open(blockModel(model, block))
-      hand(part.opened, untold, true)
-      const own = isStopped?.() ? 'stopped' : run(part.opened, undefined)
-      if (own !== 'optimal') {
-        for (const column of block.columns) untold.columns.add(column)
-        return own
-      }
-      const { colValue, rowDual } = part.opened.getSolution()
-      const { colStatus, rowStatus } = part.opened.getBasis()
-      block.columns.forEach((column, c) => {
+  /** A block is open only while it is solved: all of them together would take as much memory as the whole. */
+  const runPart = (part: (typeof parts)[number]): SolveOutcome => {
+    const opened = open(blockModel(holdsNow, part.block))
+    try {
+      if (part.basis) opened.setBasis(part.basis)
+      const outcome = run(opened, undefined)
+      if (outcome !== 'optimal') return outcome
+      const { colValue, rowDual } = opened.getSolution()
+      const { colStatus, rowStatus } = opened.getBasis()
+      part.basis = { colStatus, rowStatus }
+      part.isTold = true
+      part.block.columns.forEach((column, c) => {
         side.columnValue[column] = colValue[c]!
         side.columnStatus[column] = colStatus[c]!
       })
-      block.rows.forEach((row, r) => {
+      part.block.rows.forEach((row, r) => {
         side.rowDual[row] = rowDual[r]!
         side.rowStatus[row] = rowStatus[r]!
       })
+      return outcome
+    } finally {
+      opened.dispose()
+    }
+  }
+  const runParts = (isStopped: (() => boolean) | undefined): SolveOutcome => {
+    for (const part of parts) {
+      if (part.isTold) continue
+      const outcome = isStopped?.() ? 'stopped' : runPart(part)
+      if (outcome !== 'optimal') return outcome
     }
     partOfColumn.forEach((part, column) => {
       if (part < 0) side.columnValue[column] = lower[column]!
     })
     return 'optimal'
   }
+  /** Hands over what the whole has not been told; true where there was something. */
+  const tellWhole = (opened: Opened): boolean => {
+    const columnsTold = Int32Array.from(untold.columns).sort()
+    const rowsTold = Int32Array.from(untold.rows).sort()
+    if (columnsTold.length > 0) {
+      const of = (all: Float64Array) => Float64Array.from(columnsTold, column => all[column]!)
+      opened.changeColsCost({ kind: 'set', indices: columnsTold }, of(cost))
+      opened.changeColsBounds({ kind: 'set', indices: columnsTold }, of(lower), of(upper))
+    }
+    if (rowsTold.length > 0) {
+      const of = (all: Float64Array) => Float64Array.from(rowsTold, row => all[row]!)
+      opened.changeRowsBounds({ kind: 'set', indices: rowsTold }, of(rowLower), of(rowUpper))
+    }
+    untold.columns.clear()
+    untold.rows.clear()
+    return columnsTold.length + rowsTold.length > 0
+  }
   const runWhole = (isStopped: (() => boolean) | undefined): Ran => {
     if (!whole) {
       whole = open(model)
       addRows(whole, added)
     }
-    if (!isTold(untoldOfWhole)) {
-      hand(whole, untoldOfWhole, false)
-      if (parts.length > 0) {
-        const rowStatus = new Int32Array(rows.count + added.length).fill(basic)
-        rowStatus.set(side.rowStatus)
-        whole.setBasis({ colStatus: side.columnStatus, rowStatus })
-      }
+    if (tellWhole(whole) && parts.length > 0) {
+      const rowStatus = new Int32Array(rows.count + added.length).fill(basic)
+      rowStatus.set(side.rowStatus)
+      whole.setBasis({ colStatus: side.columnStatus, rowStatus })
     }
     const outcome = run(whole, isStopped)
     const { colValue, rowDual } = whole.getSolution()
     return { outcome, objective: whole.getObjectiveValue(), columnValue: colValue, rowDual }
   }
   const touchColumn = (column: number) => {
-    untoldOfWhole.columns.add(column)
-    parts[partOfColumn[column]!]?.untold.columns.add(column)
+    untold.columns.add(column)
+    const part = parts[partOfColumn[column]!]
+    if (part) part.isTold = false
   }
   const touchRow = (row: number) => {
-    untoldOfWhole.rows.add(row)
-    parts[partOfRow[row]!]?.untold.rows.add(row)
+    untold.rows.add(row)
+    const part = parts[partOfRow[row]!]
+    if (part) part.isTold = false
   }
 
   return {
@@ -230,20 +228,9 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
       return { outcome, objective, columnValue, rowDual: Float64Array.from(side.rowDual) }
     },
     dispose() {
-      for (const { opened } of parts) opened?.dispose()
       whole?.dispose()
     },
   }
 }
 
-/** Columns and rows of which an opened model has not been told what holds now. */
-interface Untold {
-  readonly columns: Set<number>
-  readonly rows: Set<number>
-}
-
-const untold = (columns: Int32Array, rows: Int32Array): Untold => ({
-  columns: new Set(columns),
-  rows: new Set(rows),
-})
-const isTold = ({ columns, rows }: Untold) => columns.size === 0 && rows.size === 0
+type Basis = Parameters<Opened['setBasis']>[0]

@@ -9,6 +9,9 @@ export const LOADS_EVERY = 8
 
 /** m² in use by place and week, and minutes by skill and week, of one season. */
 export interface Loads {
+  /** Places where a run or what is finished may stand, and all skills: rows of the two below. */
+  readonly places: readonly number[]
+  readonly skills: readonly Skill[]
   readonly squareMetres: Float64Array
   readonly minutes: Float64Array
   clear(): void
@@ -17,9 +20,13 @@ export interface Loads {
   addFinished(line: number, week: number, number: number): void
 }
 
-export function noLoads(season: Season, lines: readonly StockLine[]): Loads {
-  const { weeks, places } = season
+export function noLoads(season: Season, runs: readonly Run[], lines: readonly StockLine[]): Loads {
+  const { weeks, kinds } = season
   const skills = skillsOf(season)
+  const stood = runs.flatMap(({ steps }) => steps.map(({ place }) => place))
+  const keptAt = lines.map(({ kind }) => kinds[kind]!.standsAt?.place ?? -1)
+  const places = [...new Set([...stood, ...keptAt])].filter(place => place >= 0).sort((a, b) => a - b)
+  const rowOf = new Map(places.map((place, row) => [place, row]))
   const squareMetres = new Float64Array(places.length * weeks)
   const minutes = new Float64Array(skills.length * weeks)
   const works = new Map<Course, readonly Work[]>()
@@ -40,6 +47,8 @@ export function noLoads(season: Season, lines: readonly StockLine[]): Loads {
     }
 
   return {
+    places,
+    skills,
     squareMetres,
     minutes,
     clear() {
@@ -49,13 +58,13 @@ export function noLoads(season: Season, lines: readonly StockLine[]): Loads {
     addRun(run, number, alive, days) {
       const begun = 7 * run.week + (run.isLiving ? 0 : DAY_OF_START)
       run.steps.forEach((step, j) => {
-        if (step.place < 0) return
+        const row = rowOf.get(step.place)
+        if (row === undefined) return
         const area = number * alive[j]! * step.squareMetres
         const from = begun + step.from * days
         const to = begun + step.to * days
         for (let w = Math.floor(from / 7); w < weeks && 7 * w < to; w++)
-          squareMetres[step.place * weeks + w]! +=
-            (area * (Math.min(to, 7 * w + 7) - Math.max(from, 7 * w))) / 7
+          squareMetres[row * weeks + w]! += (area * (Math.min(to, 7 * w + 7) - Math.max(from, 7 * w))) / 7
       })
       if (run.isLiving) return
       for (const { skill, offset, perPlant, perBatch, step, expectedAlive } of workOf(run)) {
@@ -66,8 +75,8 @@ export function noLoads(season: Season, lines: readonly StockLine[]): Loads {
       }
     },
     addFinished(line, week, number) {
-      const { standsAt } = season.kinds[lines[line]!.kind]!
-      if (standsAt) squareMetres[standsAt.place * weeks + week]! += number * standsAt.squareMetres
+      const { standsAt } = kinds[lines[line]!.kind]!
+      if (standsAt) squareMetres[rowOf.get(standsAt.place)! * weeks + week]! += number * standsAt.squareMetres
     },
   }
 }

@@ -9,11 +9,9 @@ export function mergePartials(partials: readonly SimulatedSeasons[]): SimulatedS
     if (i > 0 && part.from !== parts[i - 1]!.to)
       throw new RangeError(`mergePartials: partials must join, got a gap at season ${parts[i - 1]!.to}`)
   })
-  const whole = <A extends Int32Array | Uint8Array | Float32Array>(
-    of: (part: SimulatedSeasons) => A,
-    make: (length: number) => A,
-  ): A => {
-    const all = make(parts.reduce((sum, part) => sum + of(part).length, 0))
+  const seasons = parts.reduce((sum, { from, to }) => sum + to - from, 0)
+  /** Season after season, as it stands. */
+  const joined = <A extends Int32Array | Float32Array>(of: (part: SimulatedSeasons) => A, all: A): A => {
     let at = 0
     for (const part of parts) {
       all.set(of(part), at)
@@ -21,21 +19,29 @@ export function mergePartials(partials: readonly SimulatedSeasons[]): SimulatedS
     }
     return all
   }
-  const ints = (of: (part: SimulatedSeasons) => Int32Array) => whole(of, length => new Int32Array(length))
-  const floats = (of: (part: SimulatedSeasons) => Float32Array) =>
-    whole(of, length => new Float32Array(length))
+  const lengthOf = (of: (part: SimulatedSeasons) => { readonly length: number }) =>
+    parts.reduce((sum, part) => sum + of(part).length, 0)
+  /** Order by order, of each the seasons of all parts. */
+  const byOrder = <A extends Int32Array | Uint8Array>(of: (part: SimulatedSeasons) => A, all: A): A => {
+    let at = 0
+    for (let o = 0; o < first.orders; o++)
+      for (const part of parts) {
+        const count = part.to - part.from
+        all.set(of(part).subarray(o * count, (o + 1) * count), at)
+        at += count
+      }
+    return all
+  }
+  const cells = first.orders * seasons
   return {
     ...first,
     to: parts.at(-1)!.to,
-    byDue: ints(part => part.byDue),
-    weeksLate: whole(
-      part => part.weeksLate,
-      length => new Uint8Array(length),
-    ),
-    late: ints(part => part.late),
-    delivered: ints(part => part.delivered),
-    squareMetres: floats(part => part.squareMetres),
-    minutes: floats(part => part.minutes),
-    promisable: ints(part => part.promisable),
+    byDue: byOrder(part => part.byDue, new Int32Array(cells)),
+    weeksLate: byOrder(part => part.weeksLate, new Uint8Array(cells)),
+    late: byOrder(part => part.late, new Int32Array(cells)),
+    delivered: byOrder(part => part.delivered, new Int32Array(cells)),
+    squareMetres: joined(part => part.squareMetres, new Float32Array(lengthOf(part => part.squareMetres))),
+    minutes: joined(part => part.minutes, new Float32Array(lengthOf(part => part.minutes))),
+    promisable: joined(part => part.promisable, new Int32Array(lengthOf(part => part.promisable))),
   }
 }

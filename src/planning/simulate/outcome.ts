@@ -37,16 +37,16 @@ export interface Load {
 }
 
 export function orderChances(season: Season, simulated: SimulatedSeasons): OrderChance[] {
-  const { orders: count, byDue, weeksLate } = simulated
   const seasons = simulated.to - simulated.from
-  const onTime = new Int32Array(count)
-  const ready = new Float64Array(count)
-  for (let row = 0, at = 0; row < seasons; row++)
-    for (let o = 0; o < count; o++, at++) {
-      if (weeksLate[at] === 0) onTime[o]!++
-      ready[o]! += byDue[at]!
+  return season.orders.map((_, o) => {
+    let onTime = 0
+    let ready = 0
+    for (let at = o * seasons; at < (o + 1) * seasons; at++) {
+      if (simulated.weeksLate[at] === 0) onTime++
+      ready += simulated.byDue[at]!
     }
-  return season.orders.map((_, o) => ({ chance: onTime[o]! / seasons, meanByDue: ready[o]! / seasons }))
+    return { chance: onTime / seasons, meanByDue: ready / seasons }
+  })
 }
 
 export function orderOutcomes(season: Season, simulated: SimulatedSeasons): OrderOutcome[] {
@@ -56,8 +56,7 @@ export function orderOutcomes(season: Season, simulated: SimulatedSeasons): Orde
     let onTime = 0
     let late = 0
     let delivered = 0
-    for (let row = 0; row < seasons; row++) {
-      const at = row * simulated.orders + o
+    for (let at = o * seasons; at < (o + 1) * seasons; at++) {
       if (simulated.weeksLate[at] === 0) onTime++
       late += simulated.late[at]!
       delivered += simulated.delivered[at]!
@@ -80,12 +79,8 @@ export function orderOutcomes(season: Season, simulated: SimulatedSeasons): Orde
 }
 
 /** What was ready for an order by its due week, season by season. */
-export function byDueOf(simulated: SimulatedSeasons, order: number): Int32Array {
-  const { orders, byDue } = simulated
-  const of = new Int32Array(simulated.to - simulated.from)
-  for (let row = 0; row < of.length; row++) of[row] = byDue[row * orders + order]!
-  return of
-}
+export const byDueOf = ({ byDue, from, to }: SimulatedSeasons, order: number): Int32Array =>
+  byDue.slice(order * (to - from), (order + 1) * (to - from))
 
 /**
  * 95 % interval of a share counted in independent seasons.
@@ -106,26 +101,34 @@ export const quantileOfSorted = (sorted: Float64Array | Int32Array, share: numbe
 
 export function simulatedLoads(season: Season, simulated: SimulatedSeasons): SimulatedLoads {
   const { weeks } = season
-  const loadsOf = (all: Float32Array, count: number): Load[] =>
-    Array.from({ length: count }, (_, index) => {
-      const rows = count === 0 ? 0 : all.length / (count * weeks)
+  const { places, skills, squareMetres, minutes } = simulated
+  const loadsOf = (all: Float32Array, rows: number): Load[] => {
+    const seasons = rows === 0 ? 0 : all.length / (rows * weeks)
+    const values = new Float64Array(seasons)
+    return Array.from({ length: rows }, (_, row) => {
       const expected = new Float64Array(weeks)
       const badYear = new Float64Array(weeks)
       for (let w = 0; w < weeks; w++) {
-        const values = Float64Array.from(
-          { length: rows },
-          (_, r) => all[(r * count + index) * weeks + w]!,
-        ).sort()
-        expected[w] = values.reduce((sum, value) => sum + value, 0) / Math.max(1, rows)
+        for (let s = 0; s < seasons; s++) values[s] = all[(s * rows + row) * weeks + w]!
+        values.sort()
+        expected[w] = values.reduce((sum, value) => sum + value, 0) / Math.max(1, seasons)
         badYear[w] = quantileOfSorted(values, 0.9)
       }
       return { expected, badYear }
     })
+  }
+  const areas = loadsOf(squareMetres, places.length)
+  const rowOf = new Map(places.map((place, row) => [place, row]))
   return {
-    squareMetres: loadsOf(simulated.squareMetres, season.places.length),
-    minutes: loadsOf(simulated.minutes, simulated.skills.length).map((load, i) => ({
-      ...load,
-      skill: simulated.skills[i]!,
-    })),
+    squareMetres: season.places.map((_, place) => {
+      const row = rowOf.get(place)
+      return row === undefined ? noLoad(weeks) : areas[row]!
+    }),
+    minutes: loadsOf(minutes, skills.length).map((load, i) => ({ ...load, skill: skills[i]! })),
   }
 }
+
+const noLoad = (weeks: number): Load => ({
+  expected: new Float64Array(weeks),
+  badYear: new Float64Array(weeks),
+})

@@ -1,5 +1,6 @@
 import type { Solution } from '../model/season-model.ts'
 import type { Season, SeasonStart } from '../season.ts'
+import { LOADS_EVERY } from './loads.ts'
 import { mergePartials } from './merge-partials.ts'
 import { type OpenRunner, runHere } from './part-runs.ts'
 import { partsOf } from './parts.ts'
@@ -81,13 +82,7 @@ export function byComponent(
       if (results.length === 0) return simulateSeasons(season, starts, { from: 0, to: seasons, seed, bought })
       runner.help()
       const all: Result[] = []
-      for (const { part, of } of results) {
-        const simulated = await of
-        all.push({
-          orders: part.orders,
-          of: simulated.to > seasons ? firstSeasons(simulated, seasons) : simulated,
-        })
-      }
+      for (const { part, of } of results) all.push({ orders: part.orders, of: await of })
       running.clear()
       return together(season, all, seasons)
     },
@@ -106,54 +101,50 @@ const said = ({ way, week, number }: SeasonStart) => `${way} ${week} ${Math.roun
 const saidBought = ({ kind, week, number }: Solution['bought'][number]) =>
   `${kind} ${week} ${Math.round(number * 1000)}`
 
-/** The beginning of what was simulated; loads are kept of all seasons that there are. */
-function firstSeasons(simulated: SimulatedSeasons, seasons: number): SimulatedSeasons {
-  const rows = seasons * simulated.orders
-  return {
-    ...simulated,
-    to: seasons,
-    byDue: simulated.byDue.subarray(0, rows),
-    weeksLate: simulated.weeksLate.subarray(0, rows),
-    late: simulated.late.subarray(0, rows),
-    delivered: simulated.delivered.subarray(0, rows),
-  }
-}
-
-/** Orders side by side again; areas and minutes add up. */
+/** Orders side by side again, the first so many seasons of each; areas and minutes add up. */
 function together(season: Season, results: readonly Result[], seasons: number): SimulatedSeasons {
-  const count = season.orders.length
-  const byDue = new Int32Array(seasons * count)
-  const weeksLate = new Uint8Array(seasons * count)
-  const late = new Int32Array(seasons * count)
-  const delivered = new Int32Array(seasons * count)
-  results.forEach(({ orders, of }) => {
+  const { weeks } = season
+  const cells = season.orders.length * seasons
+  const byDue = new Int32Array(cells)
+  const weeksLate = new Uint8Array(cells)
+  const late = new Int32Array(cells)
+  const delivered = new Int32Array(cells)
+  for (const { orders, of } of results)
     orders.forEach((order, own) => {
-      for (let row = 0; row < seasons; row++) {
-        const from = row * orders.length + own
-        const to = row * count + order
-        byDue[to] = of.byDue[from]!
-        weeksLate[to] = of.weeksLate[from]!
-        late[to] = of.late[from]!
-        delivered[to] = of.delivered[from]!
+      const from = own * of.to
+      byDue.set(of.byDue.subarray(from, from + seasons), order * seasons)
+      weeksLate.set(of.weeksLate.subarray(from, from + seasons), order * seasons)
+      late.set(of.late.subarray(from, from + seasons), order * seasons)
+      delivered.set(of.delivered.subarray(from, from + seasons), order * seasons)
+    })
+  const first = results[0]!.of
+  const places = [...new Set(results.flatMap(({ of }) => of.places))].sort((a, b) => a - b)
+  const rowOf = new Map(places.map((place, row) => [place, row]))
+  // A part of which more seasons are known has loads of more: those of the first are summed.
+  const loaded = Math.ceil(seasons / LOADS_EVERY)
+  const squareMetres = new Float32Array(loaded * places.length * weeks)
+  const minutes = new Float32Array(loaded * first.skills.length * weeks)
+  for (const { of } of results) {
+    for (let i = 0; i < minutes.length; i++) minutes[i]! += of.minutes[i]!
+    of.places.forEach((place, row) => {
+      for (let s = 0; s < loaded; s++) {
+        const from = (s * of.places.length + row) * weeks
+        const to = (s * places.length + rowOf.get(place)!) * weeks
+        for (let w = 0; w < weeks; w++) squareMetres[to + w]! += of.squareMetres[from + w]!
       }
     })
-  })
-  const first = results[0]!.of
-  const sum = (arrays: readonly Float32Array[]) => {
-    const total = new Float32Array(Math.min(...arrays.map(({ length }) => length)))
-    for (const array of arrays) for (let i = 0; i < total.length; i++) total[i]! += array[i]!
-    return total
   }
   return {
     ...first,
     from: 0,
     to: seasons,
-    orders: count,
+    orders: season.orders.length,
     byDue,
     weeksLate,
     late,
     delivered,
-    squareMetres: sum(results.map(({ of }) => of.squareMetres)),
-    minutes: sum(results.map(({ of }) => of.minutes)),
+    places,
+    squareMetres,
+    minutes,
   }
 }

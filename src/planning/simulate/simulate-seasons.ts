@@ -1,7 +1,6 @@
 import { type SeededRandom, seededRandom } from '../../science/index.ts'
 import type { Skill } from '../../trade/index.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
-import { skillsOf } from '../reading/skills.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import { noDeliveries } from './deliveries.ts'
 import { LOADS_EVERY, noLoads } from './loads.ts'
@@ -45,14 +44,16 @@ export interface SimulatedSeasons {
   readonly to: number
   readonly orders: number
   readonly weeks: number
-  /** By season and order: delivered by the end of the due week, with what else was on hand for it. */
+  /** By order and season: delivered by the end of the due week, with what else was on hand for it. */
   readonly byDue: Int32Array
-  /** By season and order: weeks late when filled, 0 on time, `NEVER` not at all. */
+  /** By order and season: weeks late when filled, 0 on time, `NEVER` not at all. */
   readonly weeksLate: Uint8Array
-  /** By season and order: delivered late. */
+  /** By order and season: delivered late. */
   readonly late: Int32Array
-  /** By season and order: delivered in all. */
+  /** By order and season: delivered in all. */
   readonly delivered: Int32Array
+  /** The places where something may stand, and all skills. */
+  readonly places: readonly number[]
   readonly skills: readonly Skill[]
   /** One season in `LOADS_EVERY`: m² by place and week, minutes by skill and week. */
   readonly squareMetres: Float32Array
@@ -89,17 +90,22 @@ const logWeekEnds = Float64Array.from({ length: LONGEST_WEEKS }, (_, k) =>
  * the rootstocks that are there and can be worked, and are cut down to them. Trees go out by due date.
  */
 export function simulation(season: Season, starts: readonly SeasonStart[]): Simulation {
-  const { weeks, orders, places } = season
+  const { weeks, orders } = season
   const { free, grafts, lines, standing, curves, yearKeys } = runsOf(season, starts)
   const weeksBack = Math.max(1, ...standing.map(({ weeksAgo }) => weeksAgo))
   const stock = emptyStock(lines, weeks, weeksBack, season.growing)
   const deliveries = noDeliveries(season, lines)
-  const loads = noLoads(season, lines)
+  const loads = noLoads(season, [...free, ...grafts], lines)
   const yearScores = new Float64Array(yearKeys.length)
   const longest = [...free, ...grafts].reduce((most, run) => Math.max(most, run.steps.length), 0)
   const alive = new Float64Array(longest + 1)
   const shares = new Float64Array(longest)
   const used = new Int32Array(lines.length)
+  const before = new Int32Array(lines.length)
+  /** Weeks in which an order falls due or rootstocks are taken. */
+  const isWeekOfPlan = new Uint8Array(weeks)
+  for (const { dueWeek } of orders) if (dueWeek < weeks) isWeekOfPlan[Math.max(0, dueWeek)] = 1
+  for (const { useWeek } of grafts) if (useWeek < weeks) isWeekOfPlan[useWeek] = 1
   let random: SeededRandom
   let areLoadsAdded = false
 
@@ -170,15 +176,35 @@ export function simulation(season: Season, starts: readonly SeasonStart[]): Simu
       const weeksLate = new Uint8Array(count * orders.length)
       const late = new Int32Array(count * orders.length)
       const delivered = new Int32Array(count * orders.length)
-      const skills = skillsOf(season)
       const loaded = Math.ceil(to / LOADS_EVERY) - Math.ceil(from / LOADS_EVERY)
-      const squareMetres = new Float32Array(loaded * places.length * weeks)
-      const minutes = new Float32Array(loaded * skills.length * weeks)
+      const squareMetres = new Float32Array(loaded * loads.squareMetres.length)
+      const minutes = new Float32Array(loaded * loads.minutes.length)
       const promises = new Int32Array(count * watched.length * weeks)
+      let s = from
+      let week = 0
+      const endWeek = (line: number) => {
+        const last = stock.lastChance(line)
+        if (last > 0) deliveries.handOut(line, last, week, stock)
+        const outgrown = last > 0 ? stock.outgrow(line) : 0
+        const onHand = stock.onHand[line]!
+        if (watched.length > 0) watch.note(line, week, onHand, outgrown)
+        if (areLoadsAdded && onHand > 0) loads.addFinished(line, week, onHand)
+        input.ledger?.({
+          season: s,
+          week,
+          line,
+          before: before[line]!,
+          ready: stock.readyIn(line),
+          used: used[line]!,
+          delivered: deliveries.deliveredOfLine[line]!,
+          outgrown,
+          after: onHand,
+        })
+      }
       const lineOfKind = (kind: number) => lines.findIndex(line => line.kind === kind)
       const seasons = seededRandom(seed)
 
-      for (let s = from, row = 0, loadRow = 0; s < to; s++, row++) {
+      for (let row = 0, loadRow = 0; s < to; s++, row++) {
         random = seasons.stream(s)
         areLoadsAdded = s % LOADS_EVERY === 0
         for (let y = 0; y < yearKeys.length; y++)
@@ -194,46 +220,33 @@ export function simulation(season: Season, starts: readonly SeasonStart[]): Simu
         }
         for (const run of free) draw(run)
 
+        const isEveryLineSeen = areLoadsAdded || watched.length > 0 || input.ledger !== undefined
         let graft = 0
-        for (let week = 0; week < weeks; week++) {
-          const before = input.ledger ? Int32Array.from(stock.onHand) : undefined
-          if (before) {
+        for (week = 0; week < weeks; week++) {
+          if (!isEveryLineSeen && !isWeekOfPlan[week] && stock.isQuiet(week)) continue
+          if (input.ledger) {
+            before.set(stock.onHand)
             used.fill(0)
             deliveries.deliveredOfLine.fill(0)
           }
           stock.open(week)
           for (; graft < grafts.length && grafts[graft]!.useWeek <= week; graft++) draw(grafts[graft]!)
           deliveries.deliver(week, stock)
-          for (let line = 0; line < lines.length; line++) {
-            if (stock.onHand[line] === 0 && !before) continue
-            const last = stock.lastChance(line)
-            if (last > 0) deliveries.handOut(line, last, week, stock)
-            const outgrown = last > 0 ? stock.outgrow(line) : 0
-            if (watched.length > 0) watch.note(line, week, stock.onHand[line]!, outgrown)
-            if (areLoadsAdded && stock.onHand[line]! > 0) loads.addFinished(line, week, stock.onHand[line]!)
-            if (before && input.ledger)
-              input.ledger({
-                season: s,
-                week,
-                line,
-                before: before[line]!,
-                ready: stock.readyIn(line),
-                used: used[line]!,
-                delivered: deliveries.deliveredOfLine[line]!,
-                outgrown,
-                after: stock.onHand[line]!,
-              })
-          }
+          if (isEveryLineSeen) {
+            for (let line = 0; line < lines.length; line++) endWeek(line)
+          } else stock.eachLast(endWeek)
         }
 
-        byDue.set(deliveries.byDue, row * orders.length)
-        weeksLate.set(deliveries.weeksLate, row * orders.length)
-        late.set(deliveries.late, row * orders.length)
-        delivered.set(deliveries.number, row * orders.length)
+        for (let o = 0, at = row; o < orders.length; o++, at += count) {
+          byDue[at] = deliveries.byDue[o]!
+          weeksLate[at] = deliveries.weeksLate[o]!
+          late[at] = deliveries.late[o]!
+          delivered[at] = deliveries.number[o]!
+        }
         if (watched.length > 0) promises.set(watch.season(), row * watched.length * weeks)
         if (areLoadsAdded) {
-          squareMetres.set(loads.squareMetres, loadRow * places.length * weeks)
-          minutes.set(loads.minutes, loadRow * skills.length * weeks)
+          squareMetres.set(loads.squareMetres, loadRow * loads.squareMetres.length)
+          minutes.set(loads.minutes, loadRow * loads.minutes.length)
           loadRow++
         }
       }
@@ -246,7 +259,8 @@ export function simulation(season: Season, starts: readonly SeasonStart[]): Simu
         weeksLate,
         late,
         delivered,
-        skills,
+        places: loads.places,
+        skills: loads.skills,
         squareMetres,
         minutes,
         watched,

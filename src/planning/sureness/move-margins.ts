@@ -168,7 +168,7 @@ function weeksLacking(simulated: SimulatedSeasons, order: number, chance: number
   const seasons = simulated.to - simulated.from
   const byWeeksLate = new Int32Array(SOON + 1)
   for (let row = 0; row < seasons; row++) {
-    const late = simulated.weeksLate[row * simulated.orders + order]!
+    const late = simulated.weeksLate[order * seasons + row]!
     if (late <= SOON) byWeeksLate[late]!++
   }
   const soon = byWeeksLate.reduce((sum, count) => sum + count, 0) / seasons - chance
