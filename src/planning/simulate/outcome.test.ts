@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest'
 import { tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
+import type { SeasonPlace } from '../season.ts'
 import { orderChances, orderOutcomes, simulatedLoads } from './outcome.ts'
 import type { SimulatedSeasons } from './simulate-seasons.ts'
 
 const WEEKS = 2
-const place = (name: string) => ({
+const place = (name: SeasonPlace['place']): SeasonPlace => ({
   place: name,
   squareMetres: new Float64Array(WEEKS).fill(100),
   benches: [],
@@ -19,7 +20,7 @@ const season = tinySeason({
     { kind: 0, number: 10, dueWeek: 1 },
     { kind: 0, number: 20, dueWeek: 1 },
   ],
-  more: { places: [place('mist bed'), place('frame')] },
+  more: { places: [place('mist bed'), place('shade house')] },
 })
 /** Twenty seasons written out by hand: in the second place 1 m² to 20 m² in week 0, 7 m² in week 1. */
 const seasons = Array.from({ length: 20 }, (_, s) => s)
