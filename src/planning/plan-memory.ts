@@ -1,11 +1,14 @@
 import type { SimulationMemory } from './simulate/simulate-by-component.ts'
+import type { ReckoningMemory } from './whole/reckon.ts'
 
 /**
  * What a plan leaves behind for the next in the same process: the seasons simulated of each part of the nursery, so that
- * only parts that have changed are simulated again. It makes the next plan quicker and never another.
+ * only parts that have changed are simulated again, and where its solves ended. It makes the next plan quicker and never
+ * another.
  */
 export interface PlanMemory {
   readonly simulated: SimulationMemory
+  readonly reckoned: ReckoningMemory
 }
 
-export const planMemory = (): PlanMemory => ({ simulated: new Map() })
+export const planMemory = (): PlanMemory => ({ simulated: new Map(), reckoned: {} })

@@ -3,6 +3,7 @@ import { seededRandom } from '../science/index.ts'
 import { type Phrase, phrase } from '../trade/index.ts'
 import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
+import { withoutNoise } from './answer/without-noise.ts'
 import type { Margins, Solution } from './model/season-model.ts'
 import type { Outcome, Plan, Progress } from './plan.ts'
 import type { PlanMemory } from './plan-memory.ts'
@@ -97,6 +98,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
       isStopped,
       tell: job.tell,
       memory: hooks.memory?.simulated,
+      reckoning: hooks.memory?.reckoned,
       open: runnerOf(hooks),
     }))
 
@@ -119,7 +121,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     ...heading(season, wish),
     outcome: outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped()),
     cost: rounded(made.whole.cost),
-    gapShare: made.whole.gapShare,
+    gapShare: withoutNoise(made.whole.gapShare),
     seasonsSimulated: made.simulated.to,
     ...readAnswer(planned),
     bought: made.whole.solution.bought.map(({ kind, week, number }) => ({
@@ -152,7 +154,7 @@ const planAgain = ({ season, shown, wish, hooks, isStopped, tell }: Job): Promis
     seed: wish.seed,
     isStopped,
     tell,
-    ...(hooks.memory && { memory: hooks.memory.simulated }),
+    ...(hooks.memory && { memory: hooks.memory.simulated, reckoning: hooks.memory.reckoned }),
     open: runnerOf(hooks),
   })
 

@@ -5,6 +5,7 @@ import { DAY_OF_START } from '../rates/days-to-ready.ts'
 import type { CourseStep, LiveBatch } from '../season.ts'
 import type { Match } from './match-stock.ts'
 import { type Planned, weekName } from './planned.ts'
+import { withoutNoise } from './without-noise.ts'
 
 type Ladder = OrderForecast['ladders'][number]
 
@@ -28,7 +29,7 @@ export function laddersOf(planned: Planned, matches: readonly Match[], order: nu
   return [...parts.values()].map(({ first: { maker, kind }, number }) => {
     const due = weekName(season, season.orders[order]!.dueWeek)
     const needed = planned0 > 0 ? Math.min(number, (wanted * number) / planned0) : 0
-    const last: Rung = { step: null, name: 'Wanted', number: needed, rate: null, week: due }
+    const last: Rung = { step: null, name: 'Wanted', number: withoutNoise(needed), rate: null, week: due }
     if (maker.what === 'start') {
       const start = starts[maker.start]!
       const way = season.ways[start.way]!
@@ -98,7 +99,7 @@ function rungsOf(
     rungs.push({
       step: step.step,
       name: step.name,
-      number: alive,
+      number: withoutNoise(alive),
       rate: step.rate,
       week: weekName(season, Math.min(season.weeks - 1, week + Math.floor(day / 7))),
     })
@@ -108,7 +109,7 @@ function rungsOf(
   rungs.push({
     step: null,
     name: 'Finished',
-    number: alive,
+    number: withoutNoise(alive),
     rate: null,
     week: weekName(season, Math.min(season.weeks - 1, week + Math.floor(day / 7))),
   })

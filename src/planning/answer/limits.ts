@@ -5,6 +5,7 @@ import { poolSaid } from '../reading/pools.ts'
 import { skillsOf } from '../reading/skills.ts'
 import type { Season } from '../season.ts'
 import { type Planned, weekName, weeksSaid } from './planned.ts'
+import { withoutNoise } from './without-noise.ts'
 
 /** Under this a unit is worth nothing that is worth saying. */
 const LEAST_WORTH = 0.05
@@ -43,7 +44,7 @@ function limitOf(season: Season, rows: readonly Dual[]): { limit: Limit; total: 
   const lastWeek = isByWeek(first) ? rows.at(-1)!.week : endOf(season, first)
   const fromWeek = Math.max(0, first.week)
   const total = rows.reduce((sum, row) => sum + worthOf(row), 0)
-  const worthPerUnit = total / rows.length
+  const worthPerUnit = withoutNoise(total / rows.length)
   const { subject, unit, when, per } = words[first.rule]!(season, first, fromWeek, lastWeek, rows.length)
   return {
     limit: {

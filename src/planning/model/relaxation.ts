@@ -1,6 +1,7 @@
 import type { Highs } from 'highs'
 import type { CapacityRow } from '../rules/capacity.ts'
 import { blockModel, blocksOf, pooledBlocks } from './blocks.ts'
+import type { Basis } from './kept-basis.ts'
 import { addRows, type OpenedModel as Opened, openModel } from './open-model.ts'
 import type { LinearModel, SolveOutcome } from './season-model.ts'
 
@@ -30,6 +31,9 @@ export interface Relaxation {
   /** Other bounds for the rows added so far, in their order. */
   setAddedUpper(upper: Float64Array): void
   run(isStopped?: () => boolean): Ran
+  /** The next solve starts from this basis; from then on the model is solved whole. */
+  startFrom(basis: Basis): void
+  basis(): Basis
   dispose(): void
 }
 
@@ -75,6 +79,8 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
   }
   const added: CapacityRow[] = []
   let whole: Opened | null = null
+  let isTakenApart = parts.length > 0
+  let startingFrom: Basis | null = null
   /** Columns and rows of which the whole has not been told what holds now. */
   const untold = {
     columns: new Set(Array.from({ length: columns.count }, (_, c) => c)),
@@ -156,16 +162,20 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     untold.rows.clear()
     return columnsTold.length + rowsTold.length > 0
   }
+  const basisOfParts = (): Basis => {
+    const rowStatus = new Int32Array(rows.count + added.length).fill(basic)
+    rowStatus.set(side.rowStatus)
+    return { colStatus: side.columnStatus, rowStatus }
+  }
   const runWhole = (isStopped: (() => boolean) | undefined): Ran => {
     if (!whole) {
       whole = open(model)
       addRows(whole, added)
     }
-    if (tellWhole(whole) && parts.length > 0) {
-      const rowStatus = new Int32Array(rows.count + added.length).fill(basic)
-      rowStatus.set(side.rowStatus)
-      whole.setBasis({ colStatus: side.columnStatus, rowStatus })
-    }
+    const isOther = tellWhole(whole)
+    if (startingFrom) whole.setBasis(startingFrom)
+    else if (isOther && isTakenApart) whole.setBasis(basisOfParts())
+    startingFrom = null
     const outcome = run(whole, isStopped)
     const { colValue, rowDual } = whole.getSolution()
     return { outcome, objective: whole.getObjectiveValue(), columnValue: colValue, rowDual }
@@ -220,17 +230,20 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
       )
     },
     run(isStopped) {
-      if (parts.length === 0) return runWhole(isStopped)
+      if (!isTakenApart) return runWhole(isStopped)
       const outcome = runParts(isStopped)
       if (outcome === 'optimal' && added.length > 0) return runWhole(isStopped)
       const columnValue = Float64Array.from(side.columnValue)
       const objective = columnValue.reduce((sum, value, column) => sum + value * cost[column]!, 0)
       return { outcome, objective, columnValue, rowDual: Float64Array.from(side.rowDual) }
     },
+    startFrom(basis) {
+      startingFrom = basis
+      isTakenApart = false
+    },
+    basis: () => (whole && (!isTakenApart || added.length > 0) ? whole.getBasis() : basisOfParts()),
     dispose() {
       whole?.dispose()
     },
   }
 }
-
-type Basis = Parameters<Opened['setBasis']>[0]

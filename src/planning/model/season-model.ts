@@ -1,5 +1,6 @@
 import type { Capacity, CapacityRow } from '../rules/capacity.ts'
 import type { Season } from '../season.ts'
+import type { KeptBasis } from './kept-basis.ts'
 
 /**
  * The season model as plain data: minimise cost over columns (what may be decided) under rows (the rules).
@@ -168,6 +169,10 @@ export interface SeasonSolver {
    * False where the models differ in more: then nothing has changed.
    */
   become(model: SeasonModel): boolean
+  /** The next solve starts from a basis kept of another model. */
+  startFrom(kept: KeptBasis): void
+  /** The last basis, to start another model from. */
+  basis(): KeptBasis
   /** Bounds of columns, for rounding to whole trays. */
   setColumnBounds(columns: Int32Array, lower: Float64Array, upper: Float64Array): void
   setColumnCosts(columns: Int32Array, costs: Float64Array): void

@@ -1,6 +1,7 @@
 import type { CapacityRow } from '../rules/capacity.ts'
 import { costOfLate } from '../rules/orders-by-their-date.ts'
 import { rowName } from './drafting.ts'
+import { basisFor, fullBefore, keptBasis } from './kept-basis.ts'
 import { loadSolver } from './open-model.ts'
 import { openRelaxation } from './relaxation.ts'
 import type { Margins, RowAbout, SeasonModel, SeasonSolver, Solution, SolveOutcome } from './season-model.ts'
@@ -41,6 +42,11 @@ export async function openSolver(first: SeasonModel): Promise<SeasonSolver> {
       const { columns, costs } = costsOfDelivery(model, margins)
       relaxation.setCosts(columns, costs)
     },
+    startFrom(kept) {
+      relaxation.addRows(full.add(fullBefore(model, kept)))
+      relaxation.startFrom(basisFor(model, full.rows, kept, highs.constants.basisStatus))
+    },
+    basis: () => keptBasis(model, full.rows, relaxation.basis(), highs.constants.basisStatus),
     setColumnBounds: relaxation.setColumnBounds,
     setColumnCosts: relaxation.setCosts,
     solve(isStopped) {
@@ -64,6 +70,12 @@ export function fullCapacities(model: SeasonModel) {
   const rows: CapacityRow[] = []
   const names = new Set<string>()
   let { capacities } = model
+  const add = (more: readonly CapacityRow[]): readonly CapacityRow[] => {
+    const added = more.filter(row => !names.has(rowName(row)))
+    for (const row of added) names.add(rowName(row))
+    rows.push(...added)
+    return added
+  }
   return {
     rows: rows as readonly CapacityRow[],
     /** The bounds of its rows in another model; null where more than the bounds differ. */
@@ -81,14 +93,10 @@ export function fullCapacities(model: SeasonModel) {
       ;({ capacities } = next)
       return Float64Array.from(same, ({ upper }) => upper)
     },
-    broken(columnValue: Float64Array): readonly CapacityRow[] {
-      const added = capacities
-        .flatMap(capacity => capacity.broken(columnValue, BROKEN_BY))
-        .filter(row => !names.has(rowName(row)))
-      for (const row of added) names.add(rowName(row))
-      rows.push(...added)
-      return added
-    },
+    /** Those that are not written down yet. */
+    add,
+    broken: (columnValue: Float64Array): readonly CapacityRow[] =>
+      add(capacities.flatMap(capacity => capacity.broken(columnValue, BROKEN_BY))),
   }
 }
 

@@ -9,6 +9,7 @@ import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
+import type { ReckoningMemory } from '../whole/reckon.ts'
 import type { MadePlan } from './replan.ts'
 
 export interface AnewInput {
@@ -22,6 +23,7 @@ export interface AnewInput {
   readonly isStopped: () => boolean
   readonly tell?: ((stage: 'margins' | 'whole numbers', round: number, worst: number) => void) | undefined
   readonly memory?: SimulationMemory | undefined
+  readonly reckoning?: ReckoningMemory | undefined
   readonly open?: OpenRunner | undefined
 }
 
@@ -65,6 +67,7 @@ async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
       isStopped,
       ...(input.tell && { tell: input.tell }),
       ...(input.margins && { margins: input.margins }),
+      reckoning: input.reckoning,
       simulated: byComponent(season, seed, input.memory, input.open),
     })
     const chances = orderChances(season, sure.simulated)

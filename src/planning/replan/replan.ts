@@ -15,7 +15,7 @@ import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
-import { reckoned } from '../whole/reckon.ts'
+import { type ReckoningMemory, reckoned } from '../whole/reckon.ts'
 import { besideTheRest, expectedToTake, partOfSeason } from './part-of-season.ts'
 import type { ShownPlan } from './shown-plan.ts'
 import { isSteady, kindsToPlan } from './what-stays.ts'
@@ -28,6 +28,7 @@ export interface ReplanInput {
   /** What falls short for lack of room stays so, and what stays does not give way. */
   readonly mayFallShort?: boolean
   readonly memory?: SimulationMemory
+  readonly reckoning?: ReckoningMemory | undefined
   readonly open?: OpenRunner
   readonly isStopped?: () => boolean
   readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
@@ -94,7 +95,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const starts = [...rest.starts, ...own.starts]
   const bought = [...rest.bought, ...own.bought]
   const { shown: _, ...unshown } = season
-  const whole = await reckoned(withCover(unshown), margins, starts, bought)
+  const whole = await reckoned(withCover(unshown), margins, starts, bought, input.reckoning)
   if (!whole) return null
   return {
     margins,

@@ -4,7 +4,7 @@ import type { Season } from '../season.ts'
 import { byComponent, type SeasonsByComponent } from '../simulate/simulate-by-component.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { joinedStarts } from '../whole/joined-starts.ts'
-import { reckonedAgainst } from '../whole/reckon.ts'
+import { type ReckoningMemory, reckonedAgainst } from '../whole/reckon.ts'
 import type { WholePlan } from '../whole/whole-plan.ts'
 import { wholeTrays } from '../whole/whole-trays.ts'
 import { firstMargins } from './first-margins.ts'
@@ -28,6 +28,7 @@ export interface SurePlanInput {
   /** Orders that may stay surer than asked: what serves them is to stand as it does. */
   readonly keepsSurplus?: (order: number) => boolean
   readonly simulated?: SeasonsByComponent
+  readonly reckoning?: ReckoningMemory | undefined
   readonly isStopped?: () => boolean
   readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
 }
@@ -112,7 +113,9 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   solver.withMargins(margins)
   joined.done()
   const relaxedPlan = sentInTheirDates(season, solver.solve(isStopped))
-  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought)
+  const { reckoning = {} } = input
+  reckoning.relaxed = solver.basis()
+  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought, reckoning)
   return {
     margins,
     relaxed: relaxedPlan,

@@ -87,6 +87,7 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
   const model = buildSeasonModel(withCover(season), shown.margins)
   const isWarm = base.solver.become(model)
   const solver = isWarm ? base.solver : await openSolver(model)
+  if (!isWarm) solver.startFrom(base.solver.basis())
   try {
     const first = solver.solve(isStopped)
     if (isStopped()) return null

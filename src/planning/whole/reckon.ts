@@ -1,4 +1,5 @@
 import { buildSeasonModel } from '../model/build-season-model.ts'
+import type { KeptBasis } from '../model/kept-basis.ts'
 import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
@@ -7,6 +8,12 @@ import { type WholePlan, wholePlan } from './whole-plan.ts'
 
 /** Whole plants are counted: a start may be this much more or less than what was solved. */
 const ROUNDING = 1
+
+/** Where the last plan's solves ended: the next one's begin there. */
+export interface ReckoningMemory {
+  relaxed?: KeptBasis
+  whole?: KeptBasis
+}
 
 export interface Reckoned extends WholePlan {
   /** The relaxation over these starts and the weeks beside them: what limits the plan is read from its duals. */
@@ -22,14 +29,20 @@ export async function reckoned(
   margins: Margins,
   starts: readonly SeasonStart[],
   bought: Solution['bought'],
+  memory: ReckoningMemory = {},
 ): Promise<Reckoned | null> {
   const model = buildSeasonModel(season, margins, besideStarts(season, starts))
   const solver = await openSolver(model)
   try {
+    if (memory.relaxed) solver.startFrom(memory.relaxed)
     const relaxed = solver.solve()
+    memory.relaxed = solver.basis()
+    if (memory.whole) solver.startFrom(memory.whole)
     for (const within of [0, ROUNDING]) {
       const solution = solvedWith(model, solver, starts, bought, within)
-      if (solution) return { relaxed, ...wholePlan(model, solution, relaxed) }
+      if (!solution) continue
+      memory.whole = solver.basis()
+      return { relaxed, ...wholePlan(model, solution, relaxed) }
     }
     return null
   } finally {
@@ -44,6 +57,7 @@ export async function reckonedAgainst(
   margins: Margins,
   starts: readonly SeasonStart[],
   bought: Solution['bought'],
+  memory: ReckoningMemory = {},
 ): Promise<WholePlan> {
   const model = buildSeasonModel(
     season,
@@ -55,7 +69,9 @@ export async function reckonedAgainst(
       const solver = await openSolver(held)
       try {
         const solution = solvedWith(held, solver, starts, bought, within)
-        if (solution) return wholePlan(held, solution, relaxed)
+        if (!solution) continue
+        memory.whole = solver.basis()
+        return wholePlan(held, solution, relaxed)
       } finally {
         solver.dispose()
       }
