@@ -1,6 +1,6 @@
 import type { CapacityRow } from '../rules/capacity.ts'
 import { rowName } from './drafting.ts'
-import type { LinearModel, RowAbout, SeasonModel } from './season-model.ts'
+import type { KeptBasis, LinearModel, RowAbout, SeasonModel } from './season-model.ts'
 
 /** The status of each column and row, in the solver's numbers. */
 export interface Basis {
@@ -14,17 +14,6 @@ export interface UsualStatus {
   readonly lower: number
   /** Of a row: nothing binds. */
   readonly basic: number
-}
-
-/**
- * A basis by the names of columns and rows, without what is as usual. A model in which most are the same, say of the same
- * season with other rates or other starts, begins from it near its optimum, though its matrix is another.
- */
-export interface KeptBasis {
-  readonly columns: ReadonlyMap<string, number>
-  readonly rows: ReadonlyMap<string, number>
-  /** Capacities that were full. */
-  readonly full: readonly Pick<RowAbout, 'rule' | 'subject' | 'about' | 'week'>[]
 }
 
 export function keptBasis(

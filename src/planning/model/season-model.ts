@@ -1,6 +1,5 @@
 import type { Capacity, CapacityRow } from '../rules/capacity.ts'
 import type { Season } from '../season.ts'
-import type { KeptBasis } from './kept-basis.ts'
 
 /**
  * The season model as plain data: minimise cost over columns (what may be decided) under rows (the rules).
@@ -157,6 +156,17 @@ export interface Solution {
   readonly short: Float64Array
   /** Dual of a row by its name, `space/mist bed/40`; 0 for a name that no row has. */
   readonly dual: (rowName: string) => number
+}
+
+/**
+ * A basis by the names of columns and rows, without what is as usual. A model in which most are the same, say of the same
+ * season with other rates or other starts, begins from it near its optimum, though its matrix is another.
+ */
+export interface KeptBasis {
+  readonly columns: ReadonlyMap<string, number>
+  readonly rows: ReadonlyMap<string, number>
+  /** Capacities that were full. */
+  readonly full: readonly Pick<RowAbout, 'rule' | 'subject' | 'about' | 'week'>[]
 }
 
 /** A solver that holds one model and its last basis. */

@@ -1,6 +1,5 @@
 import { buildSeasonModel } from '../model/build-season-model.ts'
-import type { KeptBasis } from '../model/kept-basis.ts'
-import type { Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
+import type { KeptBasis, Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import { besideStarts, standingStarts } from './beside-starts.ts'
