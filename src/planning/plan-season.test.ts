@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { inEnglish, phrase } from '../trade/index.ts'
 import { MONDAY, order, type Said, smallNursery } from './fixtures/small-nursery.ts'
 import { Plan } from './plan.ts'
 import { planSeason } from './plan-season.ts'
@@ -79,7 +80,7 @@ test('pears: seed is sown in time for the grafts, wood is cut when it is fresh, 
 })
 
 test('without an order there is nothing to plan, and the plan says so', async () => {
-  expect((await plan(MONDAY)).outcome).toEqual({ kind: 'nothing to plan', why: 'No order is open.' })
+  expect((await plan(MONDAY)).outcome).toEqual({ kind: 'nothing to plan', why: phrase('No order is open.') })
 })
 
 test('the same nursery, day and seed give the same plan', async () => {
@@ -105,7 +106,7 @@ test('progress goes through its stages in order, in words', async () => {
     {
       onProgress: ({ stage, says }) => {
         if (stages.at(-1) !== stage) stages.push(stage)
-        expect(says).toMatch(/\.$/)
+        expect(inEnglish(says)).toMatch(/\.$/)
       },
     },
   )
