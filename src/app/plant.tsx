@@ -12,9 +12,10 @@ import { startText } from './text/i18n.ts'
  * The page for a nursery's own web site: the question stands in its address, the answer is reckoned in the reader's
  * browser. It knows no API, keeps nothing and sends nothing.
  */
-await startText()
+const asked = pageFromSearch(location.search)
+await startText(asked?.language)
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
-    <PlantPage asked={pageFromSearch(location.search)} />
+    <PlantPage asked={asked} />
   </StrictMode>,
 )

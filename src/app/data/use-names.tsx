@@ -3,6 +3,7 @@ import { createContext, type ReactNode, useContext, useMemo } from 'react'
 import type { NurseryView, ProtocolSummary } from '../../api/index.ts'
 import type { Bench, Person } from '../../record/index.ts'
 import type { Kind } from '../../trade/index.ts'
+import { type Term, useTerm } from '../text/use-term.ts'
 import { look } from './queries.ts'
 
 /** The nursery's things by id, and the names to show for them; an id unknown here is shown as it is. */
@@ -20,6 +21,17 @@ export interface Names {
 
 const byId = <T extends { readonly id: string }>(things: readonly T[] | undefined): ReadonlyMap<string, T> =>
   new Map(things?.map(thing => [thing.id, thing]))
+
+/** Protocols that a nursery took over from the facts are called so in the language spoken. */
+const inWords = (nursery: NurseryView | undefined, term: Term): NurseryView | undefined =>
+  nursery && {
+    ...nursery,
+    protocols: nursery.protocols.map(protocol => ({
+      ...protocol,
+      name: term(protocol.name),
+      steps: protocol.steps.map(step => ({ ...step, name: term(step.name) })),
+    })),
+  }
 
 const namesOf = (nursery: NurseryView | undefined): Names => {
   const benches = byId(nursery?.benches)
@@ -44,7 +56,9 @@ const NamesContext = createContext(namesOf(undefined))
 /** Made once for the whole app: every line of a list asks for them. */
 export function NamesProvider({ children }: { readonly children: ReactNode }) {
   const { data: nursery } = useQuery(look.nursery())
-  return <NamesContext value={useMemo(() => namesOf(nursery), [nursery])}>{children}</NamesContext>
+  const term = useTerm()
+  const names = useMemo(() => namesOf(inWords(nursery, term)), [nursery, term])
+  return <NamesContext value={names}>{children}</NamesContext>
 }
 
 export const useNames = (): Names => useContext(NamesContext)

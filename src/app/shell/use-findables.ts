@@ -3,6 +3,7 @@ import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
 import { look } from '../data/queries.ts'
 import { useFormat } from '../text/use-format.tsx'
+import { useTerm } from '../text/use-term.ts'
 import { THEMES } from '../theme/theme.ts'
 import type { Findable } from './find-anything.ts'
 import { SCREENS } from './screens.ts'
@@ -21,6 +22,7 @@ const facts = {
 /** Everything that can be gone to or done, fetched only while the finder is open. */
 export const useFindables = (isOpen: boolean): readonly Findable[] => {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { data: nursery } = useQuery({ ...look.nursery(), enabled: isOpen })
   const { data: batches } = useQuery({ ...look.batchesAlive(), enabled: isOpen })
@@ -53,7 +55,7 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
           id: row.id,
           kind: 'batch',
           name: row.name,
-          also: `${row.kindName}, ${row.stage}`,
+          also: `${row.kindName}, ${term(row.stage)}`,
         }),
       ),
       ...(orders ?? []).map(
@@ -84,17 +86,17 @@ export const useFindables = (isOpen: boolean): readonly Findable[] => {
         ({ id, commonName, botanical }): Findable => ({
           id,
           kind: 'fruit',
-          name: commonName,
+          name: term(commonName),
           also: botanical,
         }),
       ),
       ...(known?.allMethods() ?? []).map(
-        ({ method, label }): Findable => ({ id: method, kind: 'method', name: label, also: '' }),
+        ({ method, label }): Findable => ({ id: method, kind: 'method', name: term(label), also: '' }),
       ),
       ...(nursery?.protocols ?? []).map(
-        ({ id, name }): Findable => ({ id, kind: 'protocol', name, also: '' }),
+        ({ id, name }): Findable => ({ id, kind: 'protocol', name: term(name), also: '' }),
       ),
     ],
-    [t, format, nursery, batches, orders, mothers, fruits, known],
+    [t, term, format, nursery, batches, orders, mothers, fruits, known],
   )
 }

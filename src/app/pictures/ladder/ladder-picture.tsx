@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { RateUsed, Rung } from '../../../planning/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './ladder.css'
+import { useTerm } from '../../text/use-term.ts'
 import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { LADDER, layOutLadder } from './ladder-layout.ts'
@@ -20,6 +21,7 @@ export function LadderPicture({
   readonly ask?: (rung: Rung, rate: RateUsed) => (() => void) | null
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const rungs = (given[0]?.number ?? 0) < (given.at(-1)?.number ?? 0) ? [...given].reverse() : given
 
@@ -57,11 +59,11 @@ export function LadderPicture({
         rows: rungs.map(({ name, number, week }, index) => {
           const rate = rateBelow(index)
           return [
-            name,
+            term(name),
             Math.round(number),
             weekText(week),
             rate === null ? '' : rateText(rate),
-            rate === null ? '' : [sourceOf(rate), rate.basis].filter(Boolean).join('; '),
+            rate === null ? '' : [sourceOf(rate), term(rate.basis)].filter(Boolean).join('; '),
           ]
         }),
       })}
@@ -78,7 +80,7 @@ export function LadderPicture({
             height={layout.height}
             role={ask === undefined ? 'img' : 'group'}
             aria-label={t('pictures.ladder.aria', {
-              rungs: rungs.map(({ name, number }) => `${name} ${format.number(number)}`).join(', '),
+              rungs: rungs.map(({ name, number }) => `${term(name)} ${format.number(number)}`).join(', '),
             })}
           >
             {layout.rungs.map(({ y, width: bar, taper }, index) => {
@@ -97,7 +99,7 @@ export function LadderPicture({
                     className={index === rungs.length - 1 ? 'ladder-needed' : 'ladder-rung'}
                   />
                   <text x={LADDER.left} y={y - 6}>
-                    <tspan className="strong">{rung.name}</tspan>
+                    <tspan className="strong">{term(rung.name)}</tspan>
                     <tspan className="soft" dx={6}>
                       {weekText(rung.week)}
                     </tspan>
@@ -110,7 +112,10 @@ export function LadderPicture({
                       {...(press !== null && {
                         ...asButton(press),
                         className: 'pressed',
-                        'aria-label': t('pictures.ladder.ask', { name: rung.name, rate: rateText(rate) }),
+                        'aria-label': t('pictures.ladder.ask', {
+                          name: term(rung.name),
+                          rate: rateText(rate),
+                        }),
                       })}
                     >
                       <rect

@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import { useFormat } from '../../text/use-format.tsx'
 import './life.css'
+import { useTerm } from '../../text/use-term.ts'
 import { wrapped } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { LIFE_LINE, layOutLife, lifeRoom } from './life-layout.ts'
@@ -27,6 +28,7 @@ export function LifePicture({
   readonly steps: readonly StepLived[]
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const most = Math.max(1, begun, ...steps.map(({ entered }) => entered))
   const did = (step: StepLived) =>
@@ -41,7 +43,7 @@ export function LifePicture({
 
   /** Each line that is said of a step, with how it looks. */
   const linesOf = (step: StepLived, letters: number) => [
-    ...wrapped(step.name, letters).map(says => ({ says, look: 'strong' })),
+    ...wrapped(term(step.name), letters).map(says => ({ says, look: 'strong' })),
     { says: step.place, look: 'soft' },
     ...(step.entered > 0 ? wrapped(did(step), letters).map(says => ({ says, look: '' })) : []),
     { says: stands(step), look: step.now > 0 ? 'life-now' : 'soft' },
@@ -91,7 +93,7 @@ export function LifePicture({
             role="img"
             aria-label={steps
               .map(step =>
-                [step.name, step.entered > 0 ? did(step) : '', stands(step)].filter(Boolean).join(', '),
+                [term(step.name), step.entered > 0 ? did(step) : '', stands(step)].filter(Boolean).join(', '),
               )
               .join('; ')}
           >

@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { PointsPicture } from './points-picture.tsx'
 
 const SIGN = { records: 'own', facts: 'assumed', 'set by the nursery': 'set' } as const
@@ -20,6 +21,7 @@ export function RatePicture({
   readonly onChoose: (row: RateRow) => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const sourceOf = ({ from, batches, survived, entered, basis }: RateRow): string =>
     from === 'records'
@@ -29,7 +31,7 @@ export function RatePicture({
           survived: format.number(survived),
           entered: format.number(entered),
         })
-      : t(from === 'facts' ? 'rates.assumed' : 'rates.set', { basis })
+      : t(from === 'facts' ? 'rates.assumed' : 'rates.set', { basis: term(basis) })
 
   const keyOf = ({ kind, protocol, step }: RateRow): string => `${kind} ${protocol} ${step}`
 

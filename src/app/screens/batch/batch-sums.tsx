@@ -3,6 +3,7 @@ import { BATCH_SUMS, type BatchView } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { useTerm } from '../../text/use-term.ts'
 import type { Asking } from './asking.ts'
 import { BatchDrill } from './batch-drill.tsx'
 
@@ -18,6 +19,7 @@ export function BatchSums({
   readonly onAsk: (asking: Asking) => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const names = useNames()
   const tell = useTell()
@@ -59,7 +61,7 @@ export function BatchSums({
           .filter(({ entered }) => entered > 0)
           .map(step => (
             <li key={step.step}>
-              {step.name}
+              {term(step.name)}
               {': '}
               {(['entered', 'left', 'lost'] as const).map(did => (
                 <span key={did} className="sum-of-step">

@@ -19,6 +19,7 @@ import { useDone } from '../../parts/done.tsx'
 import { NumberPad } from '../../parts/number-pad.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { COUNT_FIELDS, type CountField, EMPTY_COUNT, readCount, restOf, typed } from './count-draft.ts'
 
 export interface StandingStep {
@@ -41,6 +42,7 @@ export function CountPad({
   readonly task: string | null
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const navigate = useNavigate()
   const done = useDone()
@@ -126,7 +128,7 @@ export function CountPad({
           {t('batch.countPage.says', {
             day: format.number(daysBetween(row.startedOn, nursery?.today ?? deviceDay())),
             standing: format.number(here.number),
-            step: here.name,
+            step: term(here.name),
           })}
         </p>
       </div>
@@ -136,7 +138,7 @@ export function CountPad({
           value={here.id}
           options={standing.map(({ id, name, number }) => ({
             id,
-            name: `${name} (${format.number(number)})`,
+            name: `${term(name)} (${format.number(number)})`,
           }))}
           onPick={setStep}
         />

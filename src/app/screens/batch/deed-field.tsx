@@ -7,6 +7,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import {
   type Field as Asked,
   type Asks,
@@ -75,6 +76,7 @@ const nextStep = (view: BatchView, step: StepId | null) =>
 
 function StepField({ view, deed, draft, onChange }: Asks) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const standing = standingBySteps(view, deed)
   const next = nextStep(view, draft.step)
@@ -86,7 +88,7 @@ function StepField({ view, deed, draft, onChange }: Asks) {
         value={draft.step ?? ''}
         options={standing.map(({ step, name, number }) => ({
           id: step as string,
-          name: `${name ?? t('trade.finished')} (${format.number(number)})`,
+          name: `${name === null ? t('trade.finished') : term(name)} (${format.number(number)})`,
         }))}
         onPick={id => {
           const picked = standing.find(({ step }) => step === id)!
@@ -94,7 +96,7 @@ function StepField({ view, deed, draft, onChange }: Asks) {
         }}
       />
       {deed === 'advance' && (
-        <p>{next === undefined ? t('batch.deed.finish') : t('batch.deed.next', { step: next.name })}</p>
+        <p>{next === undefined ? t('batch.deed.finish') : t('batch.deed.next', { step: term(next.name) })}</p>
       )}
     </>
   )

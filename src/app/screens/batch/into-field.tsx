@@ -4,6 +4,7 @@ import { useTranslation } from 'react-i18next'
 import type { BatchRow } from '../../../api/index.ts'
 import type { BatchId } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
+import { useTerm } from '../../text/use-term.ts'
 
 /** Another living batch, by its name; those of the same kind are offered. */
 export function IntoField({
@@ -14,6 +15,7 @@ export function IntoField({
   readonly onPick: (batch: BatchId | null) => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const id = useId()
   const { data: batches } = useQuery(look.batchesAlive())
   const [said, setSaid] = useState('')
@@ -37,7 +39,7 @@ export function IntoField({
           .filter(({ kind }) => kind === row.kind)
           .map(batch => (
             <option key={batch.id} value={batch.name}>
-              {batch.stage}
+              {term(batch.stage)}
             </option>
           ))}
       </datalist>

@@ -5,10 +5,12 @@ import type { BatchRow } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 
 /** One batch in a list: what it is, how far it has come, and what is left of it as a bar. It leads to the batch. */
 export const BatchLine = memo(function BatchLine({ row }: { readonly row: BatchRow }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const names = useNames()
   const left = row.standing + row.finished
@@ -22,7 +24,7 @@ export const BatchLine = memo(function BatchLine({ row }: { readonly row: BatchR
           {row.queries > 0 && <span className="tag warn">{t('batch.queries')}</span>}
         </span>
         <span className="soft small">
-          {row.stage}
+          {term(row.stage)}
           {row.benches.length > 0 && ` · ${row.benches.map(names.bench).join(', ')}`} ·{' '}
           {t('settings.batches.row', { number: format.number(row.number), day: format.day(row.startedOn) })} ·{' '}
           {row.countedOn === null

@@ -11,6 +11,7 @@ import { FindField } from '../../parts/find-field.tsx'
 import { VirtualList } from '../../parts/virtual-list.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './batches.css'
+import { useTerm } from '../../text/use-term.ts'
 import { BatchLine } from './batch-line.tsx'
 import { batchesWith, batchTexts } from './find-batches.ts'
 
@@ -21,6 +22,7 @@ const MOST_PAST = 1000
 /** Every batch, found in a keystroke: those alive are here already, past ones are asked for by the words. */
 export function BatchesScreen() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const names = useNames()
   const { find = '', state = 'alive' } = route.useSearch()
@@ -34,7 +36,7 @@ export function BatchesScreen() {
     queryFn: () => client.batches(isAlive ? { state, limit: 100_000 } : { state, find, limit: MOST_PAST }),
     placeholderData: was => was,
   })
-  const textOf = useMemo(() => batchTexts(names.bench), [names])
+  const textOf = useMemo(() => batchTexts(names.bench, term), [names, term])
   useEffect(() => eachWhenIdle(batches.data ?? [], textOf), [batches.data, textOf])
   const shown = useMemo(
     () => batchesWith(batches.data ?? [], isAlive ? (typed ?? find) : '', textOf),

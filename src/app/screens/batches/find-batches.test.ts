@@ -6,7 +6,10 @@ const rows = [
   { name: '2026-002', kindName: 'Quince', stage: 'growing on', benches: [] },
   { name: '2026-011', kindName: 'Pear', stage: 'finished', benches: ['b2'] },
 ]
-const textOf = batchTexts(id => (id === 'b1' ? 'Mist bed north' : 'Ground'))
+const textOf = batchTexts(
+  id => (id === 'b1' ? 'Mist bed north' : 'Ground'),
+  step => step,
+)
 const found = (said: string) => batchesWith(rows, said, textOf).map(({ name }) => name)
 
 test('a batch is found when it has every word, wherever it stands: in name, kind, stage or bench', () => {

@@ -4,12 +4,18 @@ import { folded } from '../../data/folded.ts'
 type Said = Pick<BatchRow, 'name' | 'kindName' | 'stage'> & { readonly benches: readonly string[] }
 
 /** What a batch is found by, made once for each: while the page is idle, or when something is looked for. */
-export const batchTexts = (nameOfBench: (id: string) => string): ((row: Said) => string) => {
+export const batchTexts = (
+  nameOfBench: (id: string) => string,
+  /** A step in the language spoken. */
+  term: (step: string) => string,
+): ((row: Said) => string) => {
   const texts = new WeakMap<Said, string>()
   return row => {
     const before = texts.get(row)
     if (before !== undefined) return before
-    const text = folded(`${row.name} ${row.kindName} ${row.stage} ${row.benches.map(nameOfBench).join(' ')}`)
+    const text = folded(
+      `${row.name} ${row.kindName} ${term(row.stage)} ${row.benches.map(nameOfBench).join(' ')}`,
+    )
     texts.set(row, text)
     return text
   }

@@ -10,6 +10,7 @@ import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import {
   type BenchCountDraft,
   bodiesOfCount,
@@ -36,6 +37,7 @@ export function BenchDifferences({
   readonly onBack: () => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const names = useNames()
   const done = useDone()
@@ -94,7 +96,7 @@ export function BenchDifferences({
                 <p className="strong">
                   {t(isFewer ? 'benches.counting.fewer' : 'benches.counting.over', {
                     batch: line.name,
-                    step: line.stepName,
+                    step: term(line.stepName),
                     seen: format.number(seen),
                     count: by,
                     shown: format.number(by),

@@ -5,6 +5,7 @@ import type { BenchStand } from '../../../api/index.ts'
 import { Behind } from '../../parts/behind.tsx'
 import { Field } from '../../parts/field.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { AddBatch } from './add-batch.tsx'
 import {
   type BenchCountDraft,
@@ -29,6 +30,7 @@ export function BenchLines({
   readonly onLook: () => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const [wrong, setWrong] = useState<string | null>(null)
   const lines = linesOf(stand, draft)
@@ -62,7 +64,7 @@ export function BenchLines({
                   <Behind
                     says={t('benches.counting.line', {
                       kind: line.kindName,
-                      step: line.stepName,
+                      step: term(line.stepName),
                       number: format.number(line.number),
                     })}
                     entries={behind.get(key) ?? []}
@@ -73,7 +75,7 @@ export function BenchLines({
                 {t('benches.counting.same')}
               </Button>
               <Field
-                label={t('benches.counting.counted', { batch: line.name, step: line.stepName })}
+                label={t('benches.counting.counted', { batch: line.name, step: term(line.stepName) })}
                 inputMode="numeric"
                 value={saidOf(key).seen}
                 onChange={seen => setSeen(key, seen)}

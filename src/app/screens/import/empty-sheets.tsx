@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { Given } from '../../parts/given.tsx'
 
 /** Empty sheets to save, for those who have none yet. */
 export function EmptySheets() {
@@ -22,15 +23,26 @@ export function EmptySheets() {
       <Asked query={sheets} what={t('imports.empty')}>
         {list => (
           <ul className="empty-sheets">
-            {list.map(({ kind, name, says }) => (
+            {list.map(({ kind, says }) => (
               <li key={kind}>
                 <p>
-                  <b>{name}</b> <span className="soft small">{says}</span>
+                  <b>{t(`imports.kinds.${kind}`)}</b>{' '}
+                  <span className="soft small">
+                    <Given says={says} />
+                  </span>
                 </p>
-                <a href={emptySheet(`${kind}.csv`)} download aria-label={`${name}, ${t('imports.csv')}`}>
+                <a
+                  href={emptySheet(`${kind}.csv`)}
+                  download
+                  aria-label={`${t(`imports.kinds.${kind}`)}, ${t('imports.csv')}`}
+                >
                   {t('imports.csv')}
                 </a>
-                <a href={emptySheet(`${kind}.xlsx`)} download aria-label={`${name}, ${t('imports.xlsx')}`}>
+                <a
+                  href={emptySheet(`${kind}.xlsx`)}
+                  download
+                  aria-label={`${t(`imports.kinds.${kind}`)}, ${t('imports.xlsx')}`}
+                >
                   {t('imports.xlsx')}
                 </a>
               </li>

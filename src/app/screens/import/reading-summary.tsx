@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Mapping, Reading } from '../../../api/index.ts'
+import { Given } from '../../parts/given.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { ReadCells } from './read-cells.tsx'
 import { ReadQuestions } from './read-questions.tsx'
@@ -41,7 +42,9 @@ export function ReadingSummary({
         <ul className="would">
           {reading.would.map(({ kind, says, first }) => (
             <li key={kind}>
-              <p>{says}</p>
+              <p>
+                <Given says={says} />
+              </p>
               <p className="soft small">{first.join(' · ')}</p>
             </li>
           ))}
@@ -53,7 +56,7 @@ export function ReadingSummary({
             <ul>
               {reading.assumptions.map(({ about, says }) => (
                 <li key={`${about} ${says}`}>
-                  <b>{about}</b> {says}
+                  <b>{about}</b> <Given says={says} />
                 </li>
               ))}
             </ul>

@@ -6,6 +6,8 @@ import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './bench-card.css'
+import { Given } from '../../parts/given.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { inUnits, measureWords } from './measure-words.ts'
 import { ownMeasure } from './own-measure.ts'
 
@@ -25,6 +27,7 @@ export function BenchCard({
   readonly paper: Paper
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { nursery } = useNames()
   const { method, needs, steps, aftercare, cautions } = guide
@@ -35,14 +38,15 @@ export function BenchCard({
         <div>
           <p className="card-title">{guideName(method)}</p>
           <p>
-            <b>{t('methods.needs.season')}:</b> {needs.season} <b>{t('methods.needs.wood')}:</b> {needs.wood}
+            <b>{t('methods.needs.season')}:</b> <Given says={needs.season} />{' '}
+            <b>{t('methods.needs.wood')}:</b> <Given says={needs.wood} />
             {needs.stock !== null && (
               <>
                 {' '}
-                <b>{t('methods.needs.stock')}:</b> {needs.stock}
+                <b>{t('methods.needs.stock')}:</b> <Given says={needs.stock} />
               </>
             )}{' '}
-            <b>{t('methods.needs.tools')}:</b> {needs.tools.join('; ')}.
+            <b>{t('methods.needs.tools')}:</b> <Given says={needs.tools.join('; ')} />.
           </p>
         </div>
         <p className="card-kind">
@@ -56,9 +60,14 @@ export function BenchCard({
           <li key={drawing}>
             <CutPicture of={drawing} silent />
             <p>
-              <b className="card-number">{format.number(index + 1)}</b> <b>{act}</b>
+              <b className="card-number">{format.number(index + 1)}</b>{' '}
+              <b>
+                <Given says={act} />
+              </b>
             </p>
-            <p>{look}</p>
+            <p>
+              <Given says={look} />
+            </p>
           </li>
         ))}
       </ol>
@@ -72,9 +81,11 @@ export function BenchCard({
               const shown = own === null ? figure : inUnits({ ...setting, figure: own }, format.units).figure
               return (
                 <div key={name}>
-                  <dt>{name}</dt>
+                  <dt>
+                    <Given says={name} />
+                  </dt>
                   <dd>
-                    {measureWords(shown, format.locale).range} {unit}
+                    {measureWords(shown, format.locale).range} <Given says={unit} />
                     <sup>
                       {own === null ? t(`methods.card.mark.${figure.basis}`) : t('methods.card.ownMark')}
                     </sup>
@@ -89,7 +100,7 @@ export function BenchCard({
           <ul>
             {aftercare.map(({ fromWeek, toWeek, care }) => (
               <li key={fromWeek}>
-                <b>{t('methods.card.wk', { from: fromWeek, to: toWeek })}</b> {care}
+                <b>{t('methods.card.wk', { from: fromWeek, to: toWeek })}</b> <Given says={care} />
               </li>
             ))}
           </ul>
@@ -98,7 +109,7 @@ export function BenchCard({
           <p className="card-head">{t('methods.cautions.title')}</p>
           <ul>
             {cautions.map(caution => (
-              <li key={caution}>{guideCautions[caution]}</li>
+              <li key={caution}>{term(guideCautions[caution])}</li>
             ))}
           </ul>
         </section>

@@ -1,7 +1,9 @@
 import { useTranslation } from 'react-i18next'
 import { citation, guideFigures, sourceById } from '../../../trade/guides/index.ts'
 import type { Figure, MethodId, Protocol } from '../../../trade/index.ts'
+import { Given } from '../../parts/given.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { inUnits, measureWords } from './measure-words.ts'
 import { ownMeasure } from './own-measure.ts'
 
@@ -14,6 +16,7 @@ export function MethodFigures({
   readonly protocols: readonly Protocol[]
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const figures = guideFigures(method)
   const rows = figures.map(setting => ({
@@ -29,7 +32,7 @@ export function MethodFigures({
         ? t('methods.figures.interpolated')
         : rangeBasis !== undefined
           ? t('methods.figures.rangeRemembered')
-          : basis,
+          : term(basis),
       note,
     ]
       .filter(Boolean)
@@ -58,8 +61,13 @@ export function MethodFigures({
               return (
                 <tr key={name}>
                   <th scope="row">
-                    {name}
-                    {unit !== '' && <span className="soft"> {unit}</span>}
+                    <Given says={name} />
+                    {unit !== '' && (
+                      <span className="soft">
+                        {' '}
+                        <Given says={unit} />
+                      </span>
+                    )}
                   </th>
                   <td className="number strong" data-name={t('methods.figures.typical')}>
                     {metric === 'ppm' ? '' : typical}

@@ -3,6 +3,7 @@ import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import type { Protocol } from '../../../trade/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { tellingRates } from './telling-rates.ts'
 
 /** What the nursery's own batches of a method taught, beside what the protocol assumed. */
@@ -16,6 +17,7 @@ export function MethodOwn({
   readonly learnt: readonly RateRow[]
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const survivalOf = ({ protocol, step }: RateRow) =>
     protocols.find(({ id }) => id === protocol)?.steps.find(({ id }) => id === step)?.survival
@@ -46,9 +48,9 @@ export function MethodOwn({
                   return (
                     <tr key={`${row.kind} ${row.protocol} ${row.step}`}>
                       <th scope="row">
-                        {row.kindName ?? row.protocolName}
+                        {row.kindName ?? term(row.protocolName)}
                         <span className="soft small block">
-                          {row.stepName}: {t(`trade.sign.${row.sign}`)}
+                          {term(row.stepName)}: {t(`trade.sign.${row.sign}`)}
                         </span>
                       </th>
                       <td className="number" data-name={t('methods.own.yours')}>
@@ -62,7 +64,7 @@ export function MethodOwn({
                             <span className="small block">
                               {format.shareRange(survival.low, survival.high)}
                             </span>
-                            <span className="small soft block">{survival.basis}</span>
+                            <span className="small soft block">{term(survival.basis)}</span>
                           </>
                         )}
                       </td>
@@ -93,7 +95,7 @@ export function MethodOwn({
             {protocols.map(({ id, name }) => (
               <li key={id}>
                 <Link to="/protocols/$protocol" params={{ protocol: id }}>
-                  {name}
+                  {term(name)}
                 </Link>
               </li>
             ))}

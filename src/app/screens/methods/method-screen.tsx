@@ -7,6 +7,8 @@ import { type Guide, guideCautions, guideName, guideOf } from '../../../trade/gu
 import { MethodId, markOfMethod } from '../../../trade/index.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import './methods.css'
+import { Given } from '../../parts/given.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { BenchCard, type Paper } from './bench-card.tsx'
 import { MethodFigures } from './method-figures.tsx'
 import { MethodFruits } from './method-fruits.tsx'
@@ -37,6 +39,7 @@ export function MethodScreen() {
 
 function MethodPage({ guide }: { readonly guide: Guide }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const { method, summary, goodFor, notFor, needs, failures, aftercare, cautions } = guide
   const own = useMethod(method)
   const [paper, setPaper] = useState<Paper>('A4')
@@ -51,9 +54,11 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
           <div>
             <h1 className="row">
               <Mark mark={markOfMethod(method)} size={36} />
-              {guideName(method)}
+              {term(guideName(method))}
             </h1>
-            <p>{summary}</p>
+            <p>
+              <Given says={summary} />
+            </p>
           </div>
           <div className="row">
             <Button className="deed" onPress={() => printCard('A4')}>
@@ -67,17 +72,21 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
         <div className="method-fit">
           <section className="sheet">
             <h2>{t('methods.goodFor')}</h2>
-            <p>{goodFor}</p>
+            <p>
+              <Given says={goodFor} />
+            </p>
           </section>
           <section className="sheet">
             <h2>{t('methods.notFor')}</h2>
-            <p>{notFor}</p>
+            <p>
+              <Given says={notFor} />
+            </p>
           </section>
         </div>
         <section className="method-cautions" aria-label={t('methods.cautions.title')}>
           {cautions.map(caution => (
             <p key={caution} className="caution">
-              {guideCautions[caution]}
+              {term(guideCautions[caution])}
             </p>
           ))}
           <p className="caution strong">{t('trade.safety')}</p>
@@ -90,7 +99,9 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
               <dd>
                 <ul>
                   {needs.tools.map(tool => (
-                    <li key={tool}>{tool}</li>
+                    <li key={tool}>
+                      <Given says={tool} />
+                    </li>
                   ))}
                 </ul>
               </dd>
@@ -100,7 +111,9 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
                 needs[key] !== null && (
                   <div key={key}>
                     <dt>{t(`methods.needs.${key}`)}</dt>
-                    <dd>{needs[key]}</dd>
+                    <dd>
+                      <Given says={needs[key]} />
+                    </dd>
                   </div>
                 ),
             )}
@@ -113,9 +126,11 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
             <dl className="method-failures">
               {failures.map(({ sign, causes }) => (
                 <div key={sign}>
-                  <dt>{sign}</dt>
+                  <dt>
+                    <Given says={sign} />
+                  </dt>
                   <dd>
-                    {t('methods.failures.cause')}: {causes.join('; ')}.
+                    {t('methods.failures.cause')}: <Given says={causes.join('; ')} />.
                   </dd>
                 </div>
               ))}
@@ -129,7 +144,8 @@ function MethodPage({ guide }: { readonly guide: Guide }) {
             <ol className="method-weeks">
               {aftercare.map(({ fromWeek, toWeek, care }) => (
                 <li key={fromWeek}>
-                  <strong>{t('methods.aftercare.weeks', { from: fromWeek, to: toWeek })}</strong> {care}
+                  <strong>{t('methods.aftercare.weeks', { from: fromWeek, to: toWeek })}</strong>{' '}
+                  <Given says={care} />
                 </li>
               ))}
             </ol>

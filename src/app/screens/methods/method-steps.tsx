@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { GuideStep } from '../../../trade/guides/index.ts'
+import { Given } from '../../parts/given.tsx'
 import { CutLegend } from '../../pictures/cuts/cut-legend.tsx'
 import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
@@ -27,13 +28,13 @@ export function MethodSteps({ steps }: { readonly steps: readonly GuideStep[] })
                   </span>
                   <span aria-hidden="true">{format.number(index + 1)}</span>
                 </span>
-                {act}
+                <Given says={act} />
               </h3>
               <p>
-                <strong>{t('methods.steps.look')}</strong> {look}
+                <strong>{t('methods.steps.look')}</strong> <Given says={look} />
               </p>
               <p className="small">
-                <strong>{t('methods.steps.why')}</strong> {why}
+                <strong>{t('methods.steps.why')}</strong> <Given says={why} />
               </p>
             </div>
           </li>

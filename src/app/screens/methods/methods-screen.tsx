@@ -9,19 +9,22 @@ import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './methods.css'
+import { Given } from '../../parts/given.tsx'
+import { useTerm } from '../../text/use-term.ts'
 
 const route = getRouteApi('/methods')
 
 /** Every method, by its mark, with the step that one knows it by. */
 export function MethodsScreen() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { find = '' } = route.useSearch()
   const navigate = route.useNavigate()
   const { nursery } = useNames()
   const words = folded(find).split(/\s+/).filter(Boolean)
   const found = allGuides().filter(({ method, summary, goodFor }) => {
-    const text = folded(`${guideName(method)} ${summary} ${goodFor}`)
+    const text = folded(`${term(guideName(method))} ${summary} ${goodFor}`)
     return words.every(word => text.includes(word))
   })
   const used = (method: string) =>
@@ -56,8 +59,10 @@ export function MethodsScreen() {
                   <Link to="/methods/$method" params={{ method }} className="sheet method-tile">
                     <CutPicture of={pictured} silent />
                     <span>
-                      <strong>{guideName(method)}</strong>
-                      <span className="small">{summary}</span>
+                      <strong>{term(guideName(method))}</strong>
+                      <span className="small">
+                        <Given says={summary} />
+                      </span>
                       {used(method) > 0 && (
                         <span className="small soft">
                           {t('methods.used', { count: used(method), shown: format.number(used(method)) })}

@@ -11,6 +11,8 @@ import { Field } from '../../parts/field.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './protocols.css'
+import { Given } from '../../parts/given.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { MonthsField } from './months-field.tsx'
 import { draftOf, type ProtocolDraft, readProtocol } from './protocol-draft.ts'
 import { Reckoned } from './reckoned.tsx'
@@ -25,6 +27,7 @@ export function ProtocolEditor({
   readonly nursery: NurseryView
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const done = useDone()
   const navigate = useNavigate()
@@ -62,7 +65,7 @@ export function ProtocolEditor({
         <div>
           <h1 className="row">
             <Mark mark={markOfMethod(protocol.method)} size={36} />
-            {protocol.name}
+            {term(protocol.name)}
           </h1>
           <p className="soft">
             {t('protocols.head', {
@@ -88,7 +91,7 @@ export function ProtocolEditor({
         <div className="protocol-cautions">
           {protocol.cautions.map(caution => (
             <p key={caution} className="caution">
-              {caution}
+              <Given says={caution} />
             </p>
           ))}
         </div>
@@ -98,7 +101,9 @@ export function ProtocolEditor({
           <section className="sheet stack">
             <div>
               <h2>{t('protocols.window')}</h2>
-              <p>{protocol.window.condition}</p>
+              <p>
+                <Given says={protocol.window.condition} />
+              </p>
               <p className="soft small">{t('protocols.windowSays')}</p>
             </div>
             <MonthsField

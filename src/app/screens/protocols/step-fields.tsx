@@ -2,6 +2,7 @@ import { useId } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Step } from '../../../trade/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { type FigureDraft, type FigureField, fieldsOf } from './protocol-draft.ts'
 
 const ENDS = ['low', 'typical', 'high'] as const
@@ -19,6 +20,7 @@ export function StepFields({
   readonly onChange: (key: string, figure: FigureDraft) => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const id = useId()
   const nameOf = ({ what, task }: FigureField): string =>
@@ -32,7 +34,7 @@ export function StepFields({
   return (
     <section className="sheet stack" aria-labelledby={id}>
       <div>
-        <h2 id={id}>{step.name}</h2>
+        <h2 id={id}>{term(step.name)}</h2>
         <p className="soft small">{t(`trade.place.${step.place}`)}</p>
       </div>
       <div className="figure-grid">
@@ -50,7 +52,7 @@ export function StepFields({
               <span>
                 {name}
                 <small className="soft">
-                  {field.figure.basis}
+                  {term(field.figure.basis)}
                   {field.figure.note === undefined ? '' : `. ${field.figure.note}`}
                 </small>
               </span>

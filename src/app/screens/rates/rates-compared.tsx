@@ -7,6 +7,7 @@ import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { PointsPicture } from '../../pictures/rate-points/points-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 
 type Finding = RatesCompared['people'][number]['finding']
 type Member = Pick<
@@ -23,6 +24,7 @@ const AT_FIRST = 12
 /** People, or months of the start, beside each other: as if all had had the same plants, with what may be said of it. */
 export function Compared({ by }: { readonly by: 'people' | 'months' }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const query = useQuery(look.ratesCompared())
   const [isAll, setAll] = useState(false)
@@ -33,13 +35,13 @@ export function Compared({ by }: { readonly by: 'people' | 'months' }) {
           by === 'people'
             ? compared.people.map(({ method, methodName, members, finding }) => ({
                 key: method,
-                title: methodName,
+                title: term(methodName),
                 members: members as readonly Member[],
                 finding,
               }))
             : compared.months.map(({ protocol, protocolName, step, stepName, members, finding }) => ({
                 key: `${protocol} ${step}`,
-                title: `${protocolName}: ${stepName}`,
+                title: `${term(protocolName)}: ${term(stepName)}`,
                 members: members.map(one => ({
                   ...one,
                   name: format.month(one.member - 1),

@@ -12,6 +12,7 @@ import { SupposedAnswer } from '../../parts/supposed-answer.tsx'
 import { figureTyped } from '../../text/figure-typed.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { aroundTypical, type Shares } from './around-typical.ts'
 
 /** The rate of a step as it is, with where it comes from. */
@@ -31,6 +32,7 @@ const typed = ({ low, typical, high }: Shares) => ({
 /** Tries another rate and says what it would change; with a reason it overrules the one that is. */
 export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly onClose: () => void }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { data: state } = useQuery(look.plan())
   /** Low and high go with the slider as they were typed last. */
@@ -52,11 +54,11 @@ export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly 
       title={t('rates.overruleTitle')}
       bodies={body !== null && why.trim() !== '' ? [{ ...body, why: why.trim() }] : null}
       need={t('common.spread.needShare')}
-      told={t('rates.kept', { step: rate.stepName, kind })}
+      told={t('rates.kept', { step: term(rate.stepName), kind })}
       keep={t('rates.overrule')}
       onClose={onClose}
     >
-      <p>{t('rates.overruleSays', { kind, step: rate.stepName })}</p>
+      <p>{t('rates.overruleSays', { kind, step: term(rate.stepName) })}</p>
       <p className="soft small">{[rate.basis, ...rate.sources].join('; ')}</p>
       <SaidSlider
         label={t('rates.tried')}

@@ -11,6 +11,7 @@ import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { RatePicture } from '../../pictures/rate-points/rate-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { SetRate } from './set-rate.tsx'
 
 const route = getRouteApi('/rates')
@@ -20,6 +21,7 @@ const GROUPS_AT_ONCE = 6
 /** What takes, step by step: one picture for each kind, a lane for each step. */
 export function StepRates() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { find = '', show = 'own' } = route.useSearch()
   const navigate = route.useNavigate()
@@ -31,7 +33,7 @@ export function StepRates() {
     const rows = (rates.data ?? []).filter(row => {
       if (show === 'own' && row.from === 'facts') return false
       if (show === 'set' && row.from !== 'set by the nursery') return false
-      const text = folded(`${row.kindName ?? ''} ${row.protocolName} ${row.stepName}`)
+      const text = folded(`${row.kindName ?? ''} ${term(row.protocolName)} ${term(row.stepName)}`)
       return words.every(word => text.includes(word))
     })
     const byKind = new Map<string, RateRow[]>()
@@ -40,7 +42,7 @@ export function StepRates() {
       byKind.set(key, [...(byKind.get(key) ?? []), row])
     }
     return [...byKind].sort(([a], [b]) => a.localeCompare(b))
-  }, [rates.data, find, show, t])
+  }, [rates.data, find, show, t, term])
 
   return (
     <Asked query={rates} what={t('rates.title')}>
@@ -66,12 +68,12 @@ export function StepRates() {
             <RatePicture
               key={kind}
               title={kind}
-              says={format.list([...new Set(rows.map(({ protocolName }) => protocolName))])}
+              says={format.list([...new Set(rows.map(({ protocolName }) => term(protocolName)))])}
               rows={rows}
               nameOf={row =>
                 new Set(rows.map(({ protocol }) => protocol)).size > 1
-                  ? `${row.stepName} (${row.protocolName})`
-                  : row.stepName
+                  ? `${term(row.stepName)} (${term(row.protocolName)})`
+                  : term(row.stepName)
               }
               onChoose={setChosen}
             />

@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { SeasonPlan } from '../../../api/index.ts'
+import { PlaceKind, Skill } from '../../../trade/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import type { fullest } from '../../pictures/load/load-layout.ts'
 import { LoadPicture } from '../../pictures/load/load-picture.tsx'
@@ -34,6 +35,12 @@ export function OneLoad({
   const moved = tried ?? (first === undefined ? null : asItIs(first, ables.get(first)!))
   const able = moved && ables.get(moved.able)
   const line = tried && able && capacityTried(able, tried.draft, load.capacity, firstWeek)
+  const nameOfLoad = () =>
+    load.what === 'place'
+      ? t(`trade.place.${PlaceKind.parse(load.id)}`)
+      : load.what === 'skill'
+        ? t(`trade.skill.${Skill.parse(load.id)}`)
+        : load.name
   const says = () => {
     const week = weekAfter(firstWeek, full.index)
     const said = format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
@@ -45,7 +52,7 @@ export function OneLoad({
   return (
     <div className="stack">
       <LoadPicture
-        title={`${load.name}, ${unit}`}
+        title={`${nameOfLoad()}, ${unit}`}
         says={says()}
         unit={unit}
         first={firstWeek}

@@ -5,11 +5,13 @@ import type { Fruits } from '../../../trade/facts/index.ts'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Pick } from '../../parts/pick.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { newFruit } from './new-fruit.ts'
 
 /** A fruit that the facts do not know, begun from one that is like it. */
 export function AddFruit({ fruits, onClose }: { readonly fruits: Fruits; readonly onClose: () => void }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const navigate = useNavigate()
   const [draft, setDraft] = useState({ commonName: '', botanical: '', family: '', like: 'apple', why: '' })
   const fruit = newFruit({ ...draft, like: fruits.byId(draft.like)! })
@@ -44,8 +46,8 @@ export function AddFruit({ fruits, onClose }: { readonly fruits: Fruits; readonl
         label={t('species.add.like')}
         value={draft.like}
         options={[...fruits.all]
-          .sort((a, b) => a.commonName.localeCompare(b.commonName))
-          .map(({ id, commonName }) => ({ id: id as string, name: commonName }))}
+          .sort((a, b) => term(a.commonName).localeCompare(term(b.commonName)))
+          .map(({ id, commonName }) => ({ id: id as string, name: term(commonName) }))}
         onPick={like => setDraft({ ...draft, like })}
       />
       {field('why', t('species.set.why'), true)}

@@ -9,17 +9,19 @@ import { Pick } from '../../parts/pick.tsx'
 import { SpreadFields } from '../../parts/spread-fields.tsx'
 import { figureTyped } from '../../text/figure-typed.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
+import { useTerm } from '../../text/use-term.ts'
 
 /** A method that the facts do not know for a fruit: it is there as soon as the share that succeeds is stated. */
 export function AddMethod({ species, onClose }: { readonly species: Species; readonly onClose: () => void }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const missing = allMethods().filter(({ method }) => wayOf(species, method) === undefined)
   const [method, setMethod] = useState<MethodId | ''>(missing[0]?.method ?? '')
   const [draft, setDraft] = useState({ low: '', typical: '', high: '', why: '' })
   const shown = shownUnit('share', 'metric')
   const share = ShareFigure.safeParse(figureTyped(draft, shown))
   const why = draft.why.trim()
-  const title = t('species.method.title', { fruit: species.commonName })
+  const title = t('species.method.title', { fruit: term(species.commonName) })
   if (missing.length === 0)
     return (
       <Leaf title={title} isOpen onClose={onClose}>
@@ -43,7 +45,7 @@ export function AddMethod({ species, onClose }: { readonly species: Species; rea
           : null
       }
       need={t('common.spread.needShare')}
-      told={t('species.method.kept', { method: label, fruit: species.commonName })}
+      told={t('species.method.kept', { method: label, fruit: term(species.commonName) })}
       onClose={onClose}
     >
       <p className="soft">{t('species.method.says')}</p>

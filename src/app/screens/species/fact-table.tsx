@@ -6,8 +6,8 @@ import type { Fact, Species } from '../../../trade/facts/index.ts'
 import type { Hemisphere } from '../../../trade/index.ts'
 import { strike } from '../../data/say.ts'
 import { useDone } from '../../parts/done.tsx'
-import { shownUnit } from '../../text/shown-unit.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { figureLine, figureWords, isFigure, isWindow, monthsOf } from './fact-words.ts'
 import { SetFact } from './set-fact.tsx'
 import { SetWindow } from './set-window.tsx'
@@ -31,6 +31,7 @@ export function FactTable({
   readonly label: string
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const done = useDone()
   const [chosen, setChosen] = useState<Fact | null>(null)
@@ -56,12 +57,12 @@ export function FactTable({
       ? t('methods.figures.interpolated')
       : remembered
         ? t('methods.figures.rangeRemembered')
-        : value.basis
+        : term(value.basis)
     return format.sentence([of, value.note].filter(Boolean).join('. '))
   }
   const strikeOwn = async (fact: Fact, set: FactSet) => {
     const said = await strike([set.entry], t('species.facts.strike'))
-    done.tell(t('species.set.struck', { figure: fact.name, fruit: species.commonName }), said)
+    done.tell(t('species.set.struck', { figure: term(fact.name), fruit: term(species.commonName) }), said)
   }
 
   return (
@@ -84,13 +85,13 @@ export function FactTable({
           <tbody>
             {facts.map(fact => {
               const { key, name, unit, value } = fact
-              const shown = shownUnit(unit, format.units)
+              const shown = format.shown(unit)
               const figure = isFigure(value) ? figureWords(value, shown, format.locale) : null
               const set = sets.get(key)
               return (
                 <tr key={key} data-stated={set !== undefined}>
                   <th scope="row">
-                    {name}
+                    {term(name)}
                     {shown.unit !== '' && <span className="soft"> {shown.unit}</span>}
                   </th>
                   {figure === null ? (
@@ -131,7 +132,7 @@ export function FactTable({
                   <td className="fact-deeds">
                     <Button
                       className="quiet"
-                      aria-label={`${t(set === undefined ? 'species.facts.overrule' : 'species.facts.change')}: ${name}`}
+                      aria-label={`${t(set === undefined ? 'species.facts.overrule' : 'species.facts.change')}: ${term(name)}`}
                       onPress={() => setChosen(fact)}
                     >
                       {t(set === undefined ? 'species.facts.overrule' : 'species.facts.change')}
@@ -139,7 +140,7 @@ export function FactTable({
                     {set !== undefined && (
                       <Button
                         className="quiet"
-                        aria-label={`${t('species.facts.strike')}: ${name}`}
+                        aria-label={`${t('species.facts.strike')}: ${term(name)}`}
                         onPress={() => void strikeOwn(fact, set)}
                       >
                         {t('species.facts.strike')}

@@ -1,7 +1,7 @@
 import type { Fact } from '../../../trade/facts/index.ts'
 import { type Figure, type Hemisphere, type Window, windowMonths } from '../../../trade/index.ts'
 import type { Format } from '../../text/format.ts'
-import { type Shown, shownUnit } from '../../text/shown-unit.ts'
+import type { Shown } from '../../text/shown-unit.ts'
 import { measureWords } from '../methods/measure-words.ts'
 
 export const isWindow = (value: Fact['value']): value is Window => value !== null && 'northMonths' in value
@@ -17,8 +17,8 @@ export function figureWords(figure: Figure, shown: Shown, locale: string) {
 }
 
 /** The typical value with its range and unit, in a line. */
-export function figureLine(figure: Figure, unit: string, { locale, units }: Format): string {
-  const shown = shownUnit(unit, units)
+export function figureLine(figure: Figure, unit: string, { locale, shown: shownIn }: Format): string {
+  const shown = shownIn(unit)
   const { typical, range } = figureWords(figure, shown, locale)
   // Of a hormone only the range is said: the label decides.
   const said = unit === 'ppm' || typical === range ? range : `${typical} (${range})`

@@ -13,6 +13,7 @@ import { useDone } from '../../parts/done.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import '../methods/methods.css'
 import './species.css'
+import { useTerm } from '../../text/use-term.ts'
 import { AddMethod } from './add-method.tsx'
 import { FactTable } from './fact-table.tsx'
 import { Statement } from './statement.tsx'
@@ -63,6 +64,7 @@ const sourcesIn = (value: unknown): string[] => {
 
 function SpeciesPage({ species, given }: { readonly species: Species; readonly given: Species }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const done = useDone()
   const { nursery } = useNames()
@@ -92,13 +94,13 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
   const { reproduction, seed, rootstocks, hazards } = species
   const strikeFruit = async () => {
     const said = await strike([added!.entry], t('species.add.strike'))
-    done.tell(t('species.add.struck', { fruit: species.commonName }), said)
+    done.tell(t('species.add.struck', { fruit: term(species.commonName) }), said)
   }
   return (
     <article className="stack">
       <div className="page-head">
         <div>
-          <h1>{species.commonName}</h1>
+          <h1>{term(species.commonName)}</h1>
           <p>
             <em>{species.botanical}</em>, {species.family}.{' '}
             {species.climates.map(climate => t(`species.climates.${climate}`)).join(', ')},{' '}

@@ -9,6 +9,7 @@ import { SpreadFields } from '../../parts/spread-fields.tsx'
 import { figureTyped, typed } from '../../text/figure-typed.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { figureLine, isFigure } from './fact-words.ts'
 
 /** A figure of the nursery's own for a fact of a fruit, with its reason. */
@@ -24,6 +25,7 @@ export function SetFact({
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const shown = shownUnit(fact.unit, format.units)
   const now = set?.set.value ?? fact.value
@@ -45,13 +47,13 @@ export function SetFact({
         isWhole ? [{ kind: 'fact-set/1', species: species.id, set: said.data, why: draft.why.trim() }] : null
       }
       need={t(fact.unit === 'share' ? 'common.spread.needShare' : 'common.spread.need')}
-      told={t('species.set.kept', { figure: fact.name, fruit: species.commonName })}
+      told={t('species.set.kept', { figure: term(fact.name), fruit: term(species.commonName) })}
       onClose={onClose}
     >
-      <p>{t('species.set.says', { figure: fact.name, fruit: species.commonName })}</p>
+      <p>{t('species.set.says', { figure: term(fact.name), fruit: term(species.commonName) })}</p>
       {isFigure(fact.value) && (
         <p className="soft small">
-          {t('species.facts.given')}: {figureLine(fact.value, fact.unit, format)}. {fact.value.basis}
+          {t('species.facts.given')}: {figureLine(fact.value, fact.unit, format)}. {term(fact.value.basis)}
         </p>
       )}
       <SpreadFields unit={shown.unit} typed={draft} onType={next => setDraft({ ...draft, ...next })} />

@@ -7,6 +7,7 @@ import type { Hemisphere, Window } from '../../../trade/index.ts'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { isWindow, monthsOf } from './fact-words.ts'
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1)
@@ -27,6 +28,7 @@ export function SetWindow({
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const now = set?.set.value ?? fact.value
   const window = isWindow(now) ? now : unsaid
@@ -58,10 +60,10 @@ export function SetWindow({
           : null
       }
       need={t('species.set.needWindow')}
-      told={t('species.set.kept', { figure: fact.name, fruit: species.commonName })}
+      told={t('species.set.kept', { figure: term(fact.name), fruit: term(species.commonName) })}
       onClose={onClose}
     >
-      <p>{t('species.set.says', { figure: fact.name, fruit: species.commonName })}</p>
+      <p>{t('species.set.says', { figure: term(fact.name), fruit: term(species.commonName) })}</p>
       <Field label={t('species.set.condition')} value={condition} onChange={setCondition} />
       <div className="field">
         <span className="field-label">{t('species.set.months')}</span>

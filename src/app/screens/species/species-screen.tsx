@@ -13,12 +13,14 @@ import { useFormat } from '../../text/use-format.tsx'
 import { AddFruit } from './add-fruit.tsx'
 import { figureLine } from './fact-words.ts'
 import './species.css'
+import { useTerm } from '../../text/use-term.ts'
 
 const route = getRouteApi('/species')
 
 /** Every fruit that the facts know, and those that the nursery added. */
 export function SpeciesScreen() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { find = '' } = route.useSearch()
   const navigate = route.useNavigate()
@@ -28,11 +30,11 @@ export function SpeciesScreen() {
   const words = folded(find).split(/\s+/).filter(Boolean)
   const found = [...fruits.all]
     .filter(({ commonName, botanical, family, ways }) => {
-      const methods = ways.map(({ method }) => methodById(method).label).join(' ')
-      const text = folded(`${commonName} ${botanical} ${family} ${methods}`)
+      const methods = ways.map(({ method }) => term(methodById(method).label)).join(' ')
+      const text = folded(`${term(commonName)} ${botanical} ${family} ${methods}`)
       return words.every(word => text.includes(word))
     })
-    .sort((a, b) => a.commonName.localeCompare(b.commonName))
+    .sort((a, b) => term(a.commonName).localeCompare(term(b.commonName)))
   const isAdded = (id: string) => nursery?.speciesSets.some(({ species }) => species.id === id) ?? false
   const stated = (id: string) => nursery?.factSets.filter(({ species }) => species === id).length ?? 0
   const years = ({ orchard: { yearsToFruitClonal: clonal, yearsToFruitSeedling: seedling } }: Species) =>
@@ -66,7 +68,7 @@ export function SpeciesScreen() {
         {found.map(species => (
           <li key={species.id}>
             <Link to="/species/$species" params={{ species: species.id }} className="sheet species-tile">
-              <strong>{species.commonName}</strong>
+              <strong>{term(species.commonName)}</strong>
               <em className="small">{species.botanical}</em>
               <span className="row species-marks">
                 {[...new Set(species.ways.map(({ method }) => markOfMethod(method)))].map(mark => (

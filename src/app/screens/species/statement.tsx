@@ -1,4 +1,5 @@
 import type { TextFact } from '../../../trade/facts/index.ts'
+import { Given } from '../../parts/given.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** What is said of a fruit in words, with where it comes from. */
@@ -12,9 +13,9 @@ export function Statement({
   const format = useFormat()
   return (
     <p>
-      {format.sentence(said.text)}{' '}
+      <Given says={format.sentence(said.text)} />{' '}
       <span className="soft small">
-        {said.basis}
+        <Given says={said.basis} />
         {said.sources.length > 0 &&
           ` [${format.list(said.sources.map(id => format.number(sources.indexOf(id) + 1)))}]`}
       </span>

@@ -11,6 +11,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { tellingRates } from '../methods/telling-rates.ts'
 import { Statement } from './statement.tsx'
 
@@ -29,6 +30,7 @@ export function WayFacts({
   readonly children: ReactNode
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const done = useDone()
   const { nursery } = useNames()
@@ -53,7 +55,7 @@ export function WayFacts({
   const known = new Set<string>(nursery?.protocols.map(({ id }) => id))
   const write = async () => {
     const said = await say([{ kind: 'protocol-set/1', protocol: starter }])
-    done.tell(t('species.protocol.kept', { name: starter.name }), said)
+    done.tell(t('species.protocol.kept', { name: term(starter.name) }), said)
   }
   const isTrue =
     typeof trueToType === 'string'
@@ -65,7 +67,7 @@ export function WayFacts({
         <h2 className="row">
           <Mark mark={markOfMethod(method)} size={28} />
           <Link to="/methods/$method" params={{ method }}>
-            {methodById(method).label}
+            {term(methodById(method).label)}
           </Link>
         </h2>
         <p className="soft small">
@@ -86,7 +88,7 @@ export function WayFacts({
               <li key={`${row.kind} ${row.protocol}`}>
                 {t('species.learnt', {
                   kind: row.kindName ?? row.protocolName,
-                  step: row.stepName,
+                  step: term(row.stepName),
                   share: format.share(row.mean),
                   range: format.shareRange(row.low, row.high),
                   batches: format.number(row.batches),
@@ -103,7 +105,7 @@ export function WayFacts({
             <span key={id}>
               {i > 0 && ', '}
               <Link to="/protocols/$protocol" params={{ protocol: id }}>
-                {name}
+                {term(name)}
               </Link>
             </span>
           ))}
@@ -121,7 +123,7 @@ export function WayFacts({
         <p className="small">
           {t('species.groups.protocols')}:{' '}
           <Link to="/protocols/$protocol" params={{ protocol: starter.id }}>
-            {starter.name}
+            {term(starter.name)}
           </Link>
         </p>
       )}

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { Answer, Question } from '../../../advice/index.ts'
 import type { Species } from '../../../trade/facts/index.ts'
+import { Given } from '../../parts/given.tsx'
 import { CropLegend, CropPicture } from '../../pictures/crop/crop-picture.tsx'
 import type { Format } from '../../text/format.ts'
 import { AssumptionList } from './assumption-list.tsx'
@@ -63,7 +64,7 @@ export function AnswerView({
           <ul>
             {answer.cautions.map(({ text }) => (
               <li key={text} className="caution">
-                {format.sentence(text)}
+                <Given says={format.sentence(text)} />
               </li>
             ))}
           </ul>

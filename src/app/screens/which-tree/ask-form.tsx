@@ -7,6 +7,7 @@ import { Field } from '../../parts/field.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { AskPlace } from './ask-place.tsx'
 import { Tick } from './tick.tsx'
 
@@ -26,6 +27,7 @@ export function AskForm({
   readonly onAsk: (question: Question) => void
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const { shown } = useFormat()
   const say = (change: Partial<Question>) => onAsk({ ...question, ...change })
   const { amount, ground } = question
@@ -35,8 +37,8 @@ export function AskForm({
       label={t('whichTree.fruit')}
       value={question.species as string}
       options={[...fruits.all]
-        .sort((a, b) => a.commonName.localeCompare(b.commonName))
-        .map(({ id, commonName }) => ({ id: id as string, name: commonName }))}
+        .sort((a, b) => term(a.commonName).localeCompare(term(b.commonName)))
+        .map(({ id, commonName }) => ({ id: id as string, name: term(commonName) }))}
       onPick={id => {
         const species = fruits.byId(id)
         // What was overruled for one fruit does not hold for another.

@@ -9,7 +9,9 @@ import {
   taken,
 } from '../../../advice/index.ts'
 import { citation, sourceById } from '../../../trade/facts/index.ts'
+import { Given } from '../../parts/given.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { type Says, sayInput, sayTaken, shownInput } from './say-figures.ts'
 
 /** The container of which canopy and height are taken. */
@@ -35,6 +37,7 @@ export function AssumptionList({
   readonly onAsk: ((question: Question) => void) | null
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const set = (key: AssumptionKey, value: number | null) => {
     const { [key]: _, ...rest } = question.set
     onAsk?.({ ...question, set: value === null ? rest : { ...rest, [key]: value } })
@@ -60,13 +63,18 @@ export function AssumptionList({
               <p className="soft small">
                 {[
                   `${sayInput(says, key, figure.low)} – ${sayInput(says, key, figure.high)}`,
-                  figure.basis,
+                  term(figure.basis),
                   ...figure.sources.map(id => {
                     const source = sourceById(id)
                     return source === undefined ? id : citation(source)
                   }),
-                  ...(figure.note === undefined ? [] : [says.format.sentence(figure.note)]),
                 ].join('. ')}
+                {figure.note !== undefined && (
+                  <>
+                    {'. '}
+                    <Given says={says.format.sentence(figure.note)} />
+                  </>
+                )}
               </p>
             </div>
             {onAsk === null ? (
@@ -102,7 +110,7 @@ export function AssumptionList({
               value: sayTaken(says, taken[key]),
               pot: says.format.measure(POT_LITRES, 'litres'),
             })}{' '}
-            <span className="soft">{taken[key].basis}</span>
+            <span className="soft">{term(taken[key].basis)}</span>
           </li>
         ))}
       </ul>

@@ -6,6 +6,7 @@ import { methodById, type Species } from '../../../trade/facts/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import type { Format } from '../../text/format.ts'
+import { useTerm } from '../../text/use-term.ts'
 import { ownWays } from './own-ways.ts'
 
 /** The same fruit from the maker's side: what one saleable tree costs by way, and what hand and bench earn. */
@@ -21,12 +22,13 @@ export function MakingView({
   readonly format: Format
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const { hour, squareMetreWeek } = nursery.prices
   const made = useMemo(
     () => whichWay(ownWays(usualWays(species), nursery.kinds, rates), { hour, squareMetreWeek }),
     [species, nursery.kinds, rates, hour, squareMetreWeek],
   )
-  const nameOf = ({ way }: WayMade) => methodById(way.protocol.method).label
+  const nameOf = ({ way }: WayMade) => term(methodById(way.protocol.method).label)
   const money = (value: number) => value.toLocaleString(format.locale, { maximumFractionDigits: 2 })
   const aSquareMetre = format.shown('a m²').to
   const columns = [

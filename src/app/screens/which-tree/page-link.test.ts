@@ -12,7 +12,7 @@ const ask = (species: Species, more: object = {}) =>
 function onScreenAndPage(species: Species, more: object = {}) {
   const question = ask(species, more)
   const screen = whichTree(question, species, 40)
-  const page = pageFromSearch(`?${pageSearch(question, screen, species, 'metric', true)}`)!
+  const page = pageFromSearch(`?${pageSearch(question, screen, species, 'metric', 'en', true)}`)!
   return { screen, page, answer: whichTree(page.question, page.species, 40) }
 }
 const sizes = ({ ways }: ReturnType<typeof whichTree>) =>
@@ -57,13 +57,14 @@ test('and for a fruit that the nursery added, by its name, with the figures and 
   })
 })
 
-test('its address carries no price unless it is asked to, and the units only where they are not metric', () => {
+test('its address carries no price unless it is asked to, and units and language only where they are not metric and English', () => {
   const apple = speciesById('apple')!
   const question = ask(apple, { offers: [{ form: 'worked', label: 'Pippin', price: 31 }] })
   const answer = whichTree(question, apple, 20)
-  expect(pageSearch(question, answer, apple, 'metric', false)).not.toMatch(/31|Pippin|units/)
-  expect(pageFromSearch(`?${pageSearch(question, answer, apple, 'us', true)}`)).toMatchObject({
+  expect(pageSearch(question, answer, apple, 'metric', 'en', false)).not.toMatch(/31|Pippin|units|language/)
+  expect(pageFromSearch(`?${pageSearch(question, answer, apple, 'us', 'es', true)}`)).toMatchObject({
     units: 'us',
+    language: 'es',
     question: { onlyOffered: true, offers: [{ price: 31 }] },
   })
 })
@@ -76,7 +77,9 @@ test('a fruit of which nothing is known has no page, and an address with nonsens
     like: speciesById('fig')!,
   })!
   const question = ask(strange)
-  expect(pageSearch(question, whichTree(question, strange, 20), strange, 'metric', false)).toBeUndefined()
+  expect(
+    pageSearch(question, whichTree(question, strange, 20), strange, 'metric', 'en', false),
+  ).toBeUndefined()
   expect(pageFromSearch('?fruit=strange')).toBeNull()
   const fig = pageFromSearch('?fruit=fig&made=air_layer:7 nothing:0.5 :&units=ells')!
   expect(fig).toMatchObject({ units: 'metric', species: speciesById('fig') })

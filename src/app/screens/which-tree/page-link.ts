@@ -1,6 +1,7 @@
 import { type Answer, type Question, treeFigures } from '../../../advice/index.ts'
 import { type Species, speciesById, withFact } from '../../../trade/facts/index.ts'
 import { MethodId, SpeciesId } from '../../../trade/index.ts'
+import { asLanguage, type Language } from '../../text/language.ts'
 import type { Units } from '../../text/shown-unit.ts'
 import { newFruit } from '../species/new-fruit.ts'
 import { linkFromSearch, linkOfQuestion, questionFromLink, searchOfLink } from './question-link.ts'
@@ -10,6 +11,8 @@ export interface PageAsked {
   readonly question: Question
   readonly species: Species
   readonly units: Units
+  /** The language that the nursery made the page in; null: that of the reader's system. */
+  readonly language: Language | null
 }
 
 /** The built-in fruit that the page begins from: the fruit itself, or the one that an added fruit is like. */
@@ -47,6 +50,7 @@ export function pageSearch(
   answer: Pick<Answer, 'assumptions'>,
   species: Species,
   units: Units,
+  language: Language,
   withPrices: boolean,
 ): string | undefined {
   const begun = begunFrom(species)
@@ -67,6 +71,7 @@ export function pageSearch(
     ...(begun.id === species.id ? {} : { like: begun.id, called: species.commonName }),
     ...(made === '' ? {} : { made }),
     ...(units === 'metric' ? {} : { units }),
+    ...(language === 'en' ? {} : { language }),
   })
 }
 
@@ -83,5 +88,6 @@ export function pageFromSearch(search: string): PageAsked | null {
     question: { ...question, onlyOffered: question.offers.length > 0 },
     species: withWays(species, said.get('made') ?? ''),
     units: said.get('units') === 'us' ? 'us' : 'metric',
+    language: asLanguage(said.get('language')),
   }
 }

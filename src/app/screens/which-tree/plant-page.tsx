@@ -26,7 +26,7 @@ function Answered({ asked: { question, species, units } }: { readonly asked: Pag
   return (
     <main className="stack which-tree plant-page">
       <header>
-        <h1>{t('whichTree.sheet.title', { fruit: species.commonName })}</h1>
+        <h1>{t('whichTree.sheet.title', { fruit: term(species.commonName) })}</h1>
         <p>
           {t('whichTree.sheet.asked')}: {askedInWords(question, t, format)}.
         </p>

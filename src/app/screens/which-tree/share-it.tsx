@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Answer, Question } from '../../../advice/index.ts'
 import type { Species } from '../../../trade/facts/index.ts'
+import { asLanguage } from '../../text/language.ts'
 import type { Units } from '../../text/shown-unit.ts'
 import { pageSearch } from './page-link.ts'
 import { Tick } from './tick.tsx'
@@ -19,10 +20,10 @@ export function ShareIt({
   readonly species: Species
   readonly units: Units
 }) {
-  const { t } = useTranslation()
+  const { t, i18n } = useTranslation()
   const [isCopied, setCopied] = useState<boolean | null>(null)
   const [withPrices, setWithPrices] = useState(false)
-  const search = pageSearch(question, answer, species, units, withPrices)
+  const search = pageSearch(question, answer, species, units, asLanguage(i18n.language) ?? 'en', withPrices)
   const page = `${location.origin}/plant.html?${search}`
   const code = `<iframe src="${page.replaceAll('&', '&amp;')}" style="width:100%;height:60rem;border:0" loading="lazy" title="${t('whichTree.title')}"></iframe>`
   const copy = () =>

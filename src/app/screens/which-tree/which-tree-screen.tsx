@@ -22,6 +22,7 @@ import { ShareIt } from './share-it.tsx'
 import { Tick } from './tick.tsx'
 import { useAnswer } from './use-answer.ts'
 import './which-tree.css'
+import { useTerm } from '../../text/use-term.ts'
 
 const route = getRouteApi('/which-tree')
 
@@ -50,6 +51,7 @@ const usePromises = (kinds: readonly Kind[], trees: number): readonly CouldBePro
 /** Which tree for a buyer, and which way for the nursery. */
 export function WhichTreeScreen() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { nursery } = useNames()
   const fruits = useFruits()
@@ -109,7 +111,9 @@ export function WhichTreeScreen() {
         <div>
           <h1>
             <span className="on-screen">{t('whichTree.title')}</span>
-            <span className="on-paper">{t('whichTree.sheet.title', { fruit: species.commonName })}</span>
+            <span className="on-paper">
+              {t('whichTree.sheet.title', { fruit: term(species.commonName) })}
+            </span>
           </h1>
           <p className="soft on-screen">{t('whichTree.says')}</p>
           <p className="on-paper">
@@ -141,7 +145,7 @@ export function WhichTreeScreen() {
             {t(isAsking ? 'whichTree.askDone' : 'whichTree.askChange')}
           </Button>
           <p className="soft small ask-toggle">
-            {species.commonName}: {askedInWords(question, t, format)}
+            {term(species.commonName)}: {askedInWords(question, t, format)}
           </p>
           <AskForm
             key={question.species}

@@ -4,6 +4,7 @@ import type { Task } from '../../../planning/index.ts'
 import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
+import { Given } from '../../parts/given.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import type { TaskGround } from './task-ground.ts'
@@ -66,7 +67,11 @@ export function RoutineRow({
           </p>
         )}
       </div>
-      {caution !== null && open.length > 0 && <p className="caution">{caution}</p>}
+      {caution !== null && open.length > 0 && (
+        <p className="caution">
+          <Given says={caution} />
+        </p>
+      )}
       <Button className="quiet routine-open" aria-expanded={isOpen} onPress={onOpen}>
         {t(isOpen ? 'work.routineShut' : 'work.routineOne')}
       </Button>

@@ -5,6 +5,7 @@ import { useTranslation } from 'react-i18next'
 import type { Task } from '../../../planning/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
 import { useNames } from '../../data/use-names.tsx'
+import { Given } from '../../parts/given.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
@@ -101,7 +102,7 @@ export function TaskRow({
       {task.caution !== null && state === 'open' && (
         <p className="caution">
           <span className="unseen">{t('work.caution')}: </span>
-          {task.caution}
+          <Given says={task.caution} />
         </p>
       )}
       {ticking && state === 'open' && (

@@ -4,10 +4,12 @@ import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 
 /** What goes worse than it should, or will: each in one sentence with its numbers, and the way to it. */
 export function Watched() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { data } = useQuery(look.needsLook())
   if (data === undefined) return null
@@ -22,8 +24,8 @@ export function Watched() {
             {t('work.watched.slump', {
               count: one.batches,
               shown: format.number(one.batches),
-              protocol: one.protocolName,
-              step: one.stepName,
+              protocol: term(one.protocolName),
+              step: term(one.stepName),
               since: one.sinceName,
               odds: format.amount(one.oddsRatio),
               chance: format.share(one.chance),
@@ -58,7 +60,7 @@ export function Watched() {
             {t('work.watched.late', {
               batch: one.name,
               kind: one.kindName,
-              step: one.stepName,
+              step: term(one.stepName),
               days: format.number(one.days),
               usual: format.number(one.usualDays),
               most: format.number(one.mostDays),

@@ -11,12 +11,14 @@ import { Mark } from '../../pictures/marks/mark.tsx'
 import { WheelPicture } from '../../pictures/year-wheel/wheel-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './year.css'
+import { useTerm } from '../../text/use-term.ts'
 
 const route = getRouteApi('/year')
 
 /** When each way may begin at this site, and what may begin now. */
 export function YearScreen() {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   const { nursery } = useNames()
   const known = useFruits()
@@ -61,7 +63,7 @@ export function YearScreen() {
               ? t('year.never')
               : format.months(protocol.window.months)}
           . {t('year.condition', { condition: protocol.window.condition })}.{' '}
-          {t('year.basis', { basis: protocol.window.basis })}.
+          {t('year.basis', { basis: term(protocol.window.basis) })}.
         </p>
       </div>
     </li>

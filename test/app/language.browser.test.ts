@@ -1,0 +1,170 @@
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { en } from '../../src/app/text/en.ts'
+import { es } from '../../src/app/text/es.ts'
+import type { Tree } from '../../src/app/text/plural-forms.ts'
+import { withKeys } from './hands.ts'
+import { type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+let opened: OpenedPage
+/** What the nursery itself has written, in whatever language. */
+const own = new Set<string>()
+const known = { batch: '', order: '', mother: '' }
+beforeAll(async () => {
+  app = await serveApp()
+  await planSeason(app)
+  known.batch = (await app.client.batches({ state: 'alive' })).find(({ standing }) => standing > 20)!.id
+  known.order = (await app.client.orders())[0]!.order.id
+  known.mother = (await app.client.mothers())[0]!.mother.id
+  const { benches, mothers } = {
+    benches: (await app.client.nursery()).benches,
+    mothers: await app.client.mothers(),
+  }
+  for (const { name } of benches) own.add(name)
+  for (const { mother } of mothers) own.add(mother.provenance)
+  opened = await app.open({ reducedMotion: 'reduce' })
+})
+afterAll(() => app.close())
+
+const textsOf = (tree: Tree): string[] =>
+  Object.values(tree).flatMap(said => (typeof said === 'string' ? [said] : textsOf(said)))
+const bare = (said: string) => said.replace(/\{\{\w+\}\}/g, '')
+const spanish = new Set(textsOf(es))
+/** What only the English catalogue says, a short part in each place. Of little but places nothing can be told. */
+const LEAST_LETTERS = 4
+const english = textsOf(en)
+  .filter(said => (bare(said).match(/\p{L}/gu)?.length ?? 0) >= LEAST_LETTERS && !spanish.has(said))
+  .map(
+    said => new RegExp(`^${said.replace(/[.*+?^$()|[\]\\]/g, '\\$&').replace(/\{\{\w+\}\}/g, '.{1,30}')}$`),
+  )
+
+/** All that is said on the page, in sight or to a reader, but for what is marked as English. */
+const saidOn = (page: Page) =>
+  page.evaluate(() => {
+    const said: string[] = []
+    const walk = (element: Element): void => {
+      if (element.getAttribute('lang') === 'en' || ['SCRIPT', 'STYLE'].includes(element.tagName)) return
+      for (const name of ['aria-label', 'placeholder', 'title', 'alt']) {
+        const value = element.getAttribute(name)
+        if (value) said.push(value)
+      }
+      for (const node of element.childNodes) {
+        if (node.nodeType === Node.TEXT_NODE && node.textContent?.trim()) said.push(node.textContent.trim())
+        if (node instanceof Element) walk(node)
+      }
+    }
+    walk(document.body)
+    return said
+  })
+
+const opens = async (page: Page, path: string) => {
+  await page.goto(app.address + path)
+  await page.locator('h1').first().waitFor({ state: 'attached' })
+  await page.locator('[data-fetching]').waitFor({ state: 'detached' })
+}
+
+test('Spanish is chosen by keyboard, stays after the page is loaded again, and the document says so', async () => {
+  const { page } = opened
+  await opens(page, '/settings')
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe('en')
+  const system = page.getByRole('radio', { name: /^As the system/ })
+  await withKeys(page).press(system)
+  await page.keyboard.press('ArrowRight')
+  await page.keyboard.press('ArrowRight')
+  await page.keyboard.press('Space')
+  await page.getByRole('heading', { name: 'Ajustes', level: 1 }).waitFor()
+  await page.reload()
+  await page.getByRole('heading', { name: 'Ajustes', level: 1 }).waitFor()
+  expect(await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir])).toEqual([
+    'es',
+    'ltr',
+  ])
+})
+
+test.for([
+  '/work',
+  '/season',
+  '/orders?order={order}',
+  '/orders/new',
+  '/batches',
+  '/batches/{batch}',
+  '/batches/{batch}/count',
+  '/benches',
+  '/mothers?mother={mother}',
+  '/rates?show=all',
+  '/year',
+  '/methods',
+  '/methods/air_layer',
+  '/species',
+  '/species/fig',
+  '/which-tree?fruit=apple&area=600&rework=yes',
+  '/which-tree?view=nursery',
+  '/plant.html?fruit=lemon&pot=50&language=es',
+  '/checks',
+  '/import',
+  '/settings',
+  '/lineage/batch/{batch}',
+])(
+  'in Spanish, %s says nothing of the English catalogue, axe finds no fault, and nothing runs over the side of a phone',
+  async screen => {
+    const { page, problems } = opened
+    await page.setViewportSize({ width: 1280, height: 800 })
+    await opens(
+      page,
+      screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what])),
+    )
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('es')
+    const said = [...new Set(await saidOn(page))]
+    expect(said.length).toBeGreaterThan(5)
+    expect(said.filter(text => !own.has(text) && english.some(pattern => pattern.test(text)))).toEqual([])
+    const { violations } = await new AxeBuilder({ page })
+      .setLegacyMode()
+      .options({ resultTypes: ['violations'] })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .analyze()
+    expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]?.target}`)).toEqual([])
+    for (const width of [390, 320]) {
+      await page.setViewportSize({ width, height: 800 })
+      const over = await page.evaluate(async () => {
+        const wide = () => document.documentElement.scrollWidth - innerWidth
+        for (let frames = 0; frames < 60 && (frames < 2 || wide() > 0); frames++)
+          await new Promise(requestAnimationFrame)
+        return wide()
+      })
+      expect(over, `pixels wider than ${width}`).toBeLessThanOrEqual(0)
+    }
+    expect(problems).toEqual([])
+  },
+)
+
+test('a week is worked and a batch counted in Spanish', async () => {
+  const { page, problems } = opened
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await opens(page, '/work')
+  const before = (await app.client.work(undefined)).done.length
+  await page
+    .getByRole('button', { name: /^Hecho: / })
+    .first()
+    .click()
+  await page.getByRole('button', { name: 'Guardar', exact: true }).first().click()
+  await page.getByRole('button', { name: 'Deshacer' }).waitFor()
+  await expect.poll(async () => (await app.client.work(undefined)).done.length).toBeGreaterThan(before)
+
+  const standing = (await app.client.batch(known.batch)).row.standing
+  await opens(page, `/batches/${known.batch}/count`)
+  await page.getByLabel(/^Prendidas/).fill('3')
+  await page.keyboard.press('Tab')
+  await page.keyboard.type(String(standing - 3))
+  await page.keyboard.press('Enter')
+  await expect
+    .poll(async () => (await app.client.batch(known.batch)).counts.at(-1))
+    .toMatchObject({ taken: 3, dead: standing - 3 })
+  await page.getByText('Lo que cambió este recuento').waitFor()
+  await page
+    .getByText(/^Contado en .*: 3 prendidas/)
+    .first()
+    .waitFor()
+  expect(problems).toEqual([])
+})
