@@ -82,6 +82,7 @@ export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly 
           <SupposedAnswer supposed={{ ...body, why: t('rates.tried') }} />
         </div>
       )}
+      {state?.plan === null && isOther && <p className="soft">{t('orders.promise.noPlan')}</p>}
       <Field label={t('rates.why')} value={why} onChange={setWhy} />
     </EntryForm>
   )
