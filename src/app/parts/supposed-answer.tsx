@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Supposed, WhatIf } from '../../planning/index.ts'
+import { capital } from '../../trade/index.ts'
 import { look } from '../data/queries.ts'
 import { say } from '../data/say.ts'
 import { useNames } from '../data/use-names.tsx'
@@ -128,11 +129,11 @@ function Answer({ said }: { readonly said: WhatIf }) {
         <SomeOf
           items={[
             ...limits.gone.map(({ rule, subject, from }) => ({
-              key: `gone ${rule} ${subject} ${from}`,
-              says: t('suppose.gone', { subject: tell(subject) }),
+              key: `gone ${rule} ${tell(subject)} ${from}`,
+              says: t('suppose.gone', { subject: capital(tell(subject)) }),
             })),
             ...limits.added.map(({ rule, subject, from, sentence }) => ({
-              key: `added ${rule} ${subject} ${from}`,
+              key: `added ${rule} ${tell(subject)} ${from}`,
               says: t('suppose.added', { sentence: tell(sentence) }),
             })),
           ]}

@@ -1,4 +1,5 @@
 import { weekNumber } from '../../science/index.ts'
+import { inEnglish } from '../../trade/index.ts'
 import { type ChosenStart, startId, weekName } from '../answer/planned.ts'
 import type { Margins, Solution } from '../model/season-model.ts'
 import type { Limit } from '../plan.ts'
@@ -99,7 +100,7 @@ export function limitsMoved(before: readonly Limit[], after: readonly Limit[]): 
     limits.some(
       other =>
         other.rule === limit.rule &&
-        other.subject === limit.subject &&
+        inEnglish(other.subject) === inEnglish(limit.subject) &&
         isNear(other, limit) &&
         isNear(limit, other),
     )
