@@ -22,9 +22,10 @@ export { type EpithetFault, epithetFaults } from './names/epithet.ts'
 export { type NameFault, type NameReading, parseName } from './names/parse-name.ts'
 export { cultivarWriting, type PlantName, writeName } from './names/plant-name.ts'
 export { foldName, sameName } from './names/same-name.ts'
-export { capital, inEnglish, listed, type Part, Phrase, phrase, type Telling, told } from './phrase.ts'
+export { listed, type Part, Phrase, phrase } from './phrase.ts'
 export { CaliperGrowth, Preparation, Protocol, Setting, Step, Taking, Work } from './protocol.ts'
 export { copyProtocol } from './protocols/copy-protocol.ts'
+export { capital, inEnglish, type Telling, told } from './told.ts'
 export {
   celsiusFromFahrenheit,
   fahrenheitFromCelsius,

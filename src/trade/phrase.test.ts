@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { inEnglish, listed, phrase, told } from './phrase.ts'
+import { listed, phrase } from './phrase.ts'
+import { inEnglish, told } from './told.ts'
 
 test('parts stand in their places, words within words too, and a place with a capital begins with one', () => {
   const lost = phrase('batch {name} lost {number}', { name: 'A{name}', number: 4 })
