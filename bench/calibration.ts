@@ -4,6 +4,7 @@ import { openSolver } from '../src/planning/model/solve.ts'
 import { readSeason } from '../src/planning/reading/read-season.ts'
 import type { Season, SeasonStart } from '../src/planning/season.ts'
 import { orderOutcomes } from '../src/planning/simulate/outcome.ts'
+import { byComponent } from '../src/planning/simulate/simulate-by-component.ts'
 import { simulateSeasons } from '../src/planning/simulate/simulate-seasons.ts'
 import type { Standing } from '../src/planning/sureness/move-margins.ts'
 import { settleMargins } from '../src/planning/sureness/settle-margins.ts'
@@ -68,13 +69,14 @@ export default async () => {
     const simulate = (starts: readonly SeasonStart[], bought: Bought, to: number, seed = SEED) =>
       simulateSeasons(season, starts, { from: 0, to, seed, bought })
 
+    const parts = byComponent(season, SEED)
     const relaxed = await settleMargins({
       season,
       solve: margins => {
         solver.withMargins(margins)
         return solver.solve()
       },
-      simulate,
+      simulate: parts.run,
       seasonsByRound: [1000, 2000, ...Array.from({ length: 8 }, () => SEASONS)],
     })
     if (relaxed.isSettled) settledPlans++
@@ -97,6 +99,7 @@ export default async () => {
       seed: SEED,
       proveSeconds: 1,
       margins: relaxed.margins,
+      simulated: parts,
     })
     solver.dispose()
     const { bought } = sure.whole.solution
