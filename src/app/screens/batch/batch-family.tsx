@@ -2,10 +2,12 @@ import { Link } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 
 /** What a batch was made from, what was made from it, and for whom it is. */
 export function BatchFamily({ view }: { readonly view: BatchView }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
   return (
     <section className="sheet stack batch-family">
@@ -16,7 +18,7 @@ export function BatchFamily({ view }: { readonly view: BatchView }) {
           {view.from.map(source => {
             const line = t('batch.sourceLine', {
               number: format.amount(source.number),
-              as: source.as,
+              as: term(source.as),
               name: source.name,
             })
             return (

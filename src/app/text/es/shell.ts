@@ -3,7 +3,7 @@ export const shell = {
   navigation: 'Principal',
   side: 'Adónde ir',
   screens: {
-    work: 'Esta semana',
+    work: 'Semana',
     orders: 'Pedidos',
     season: 'Campaña',
     batches: 'Lotes',
