@@ -52,7 +52,10 @@ test('a plan asked for in an empty nursery ends at once and says that there is n
     ({ job }) => job?.state !== 'running',
   )
   expect(job).toMatchObject({ state: 'done', why: null })
-  expect(plan?.outcome).toEqual({ kind: 'nothing to plan', why: expect.stringMatching(/\w+ \w+/) })
+  expect(plan?.outcome).toEqual({
+    kind: 'nothing to plan',
+    why: { says: expect.stringMatching(/\w+ \w+/), of: {} },
+  })
   const { starts }: SeasonPlan = (await nursery.ask('/api/plan/season')).json
   expect(starts).toEqual([])
   for (const path of looks) expect([path, (await nursery.ask(path)).status]).toEqual([path, 200])
