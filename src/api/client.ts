@@ -5,7 +5,7 @@ import type { BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
 import type { AcceptedReading, EmptySheet, Mapping, PutBack, Reading } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
-import type { NeedsLook } from './look-shapes.ts'
+import type { FullBench, NeedsLook } from './look-shapes.ts'
 import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 import type { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
@@ -81,6 +81,7 @@ export const createClient = (base = '') => {
       ask<BatchRow[]>(`/batches${query(wanted)}`),
     batch: (id: string) => ask<BatchView>(`/batches/${encodeURIComponent(id)}`),
     benches: (week?: string) => ask<BenchView[]>(`/benches${query({ week })}`),
+    fullBenches: () => ask<FullBench[]>('/full-benches'),
     lineage: (what: 'batch' | 'mother', id: string) =>
       ask<LineageView>(`/lineage/${what}/${encodeURIComponent(id)}`),
     affected: (what: 'batch' | 'mother', id: string) =>

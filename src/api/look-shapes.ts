@@ -1,7 +1,19 @@
 import * as z from 'zod'
 import { WeekText } from '../planning/index.ts'
 import { Day } from '../record/index.ts'
-import { BatchId, Material, MaterialLotId, MotherId, PlaceKind, ProtocolId } from '../trade/index.ts'
+import { BatchId, BenchId, Material, MaterialLotId, MotherId, PlaceKind, ProtocolId } from '../trade/index.ts'
+
+/** A bench on which more is to stand than it has room for: the first such week with its numbers, and all of them. */
+export const FullBench = z
+  .object({
+    bench: BenchId,
+    week: WeekText,
+    squareMetres: z.number(),
+    areaSquareMetres: z.number(),
+    weeks: z.array(WeekText).readonly(),
+  })
+  .readonly()
+export type FullBench = z.infer<typeof FullBench>
 
 /** What wants eyes before it costs trees, each with the numbers behind it. */
 export const NeedsLook = z
@@ -68,6 +80,8 @@ export const NeedsLook = z
         .object({ place: PlaceKind, week: WeekText, squareMetres: z.number(), capacity: z.number() })
         .readonly(),
     ),
+    /** Benches that overflow within the quarter, this week by the entries, later as expected. */
+    fullBenches: z.array(FullBench),
   })
   .readonly()
 export type NeedsLook = z.infer<typeof NeedsLook>

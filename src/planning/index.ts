@@ -1,5 +1,6 @@
 /** The door of planning: orders to starts to forecast to work. */
-export { type FullPlace, fullPlaces } from './attention/full-places.ts'
+export { type FullBench, fullBenches } from './attention/full-benches.ts'
+export { type FullPlace, fullPlaces, WEEKS_WARNED } from './attention/full-places.ts'
 export { type LateBatch, lateBatches } from './attention/late-batches.ts'
 export { type PoorTake, poorTakes } from './attention/poor-takes.ts'
 export { type Slump, slumps } from './attention/slumps.ts'

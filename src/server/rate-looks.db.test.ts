@@ -35,6 +35,8 @@ test('what rests on rates is the same from the thread as from the thread that an
   expect(await inThread.ask('ratesCompared', null, TODAY)).toEqual(here('ratesCompared', null))
   expect(await inThread.ask('needsLook', null, TODAY)).toEqual(here('needsLook', null))
   expect(await inThread.ask('band', id, TODAY)).toEqual(here('band', id))
+  const full = { starts: [], weeks: 79 }
+  expect(await inThread.ask('fullBenches', full, TODAY)).toEqual(here('fullBenches', full))
   const again = { batch: id, plan: { orders: [] } }
   expect(await inThread.ask('workAgain', again, TODAY)).toEqual(here('workAgain', again))
 })

@@ -4,7 +4,7 @@ import { Week } from '../../record/index.ts'
 import { BatchId, OrderId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
 import { BatchView } from '../batch-shapes.ts'
 import { RatesCompared } from '../compared-shapes.ts'
-import { NeedsLook } from '../look-shapes.ts'
+import { FullBench, NeedsLook } from '../look-shapes.ts'
 import { PlanJob, PlanState, SeasonPlan } from '../plan-shapes.ts'
 import {
   BatchRow,
@@ -137,6 +137,7 @@ export const routes = {
       400: refused,
     },
   }),
+  fullBenches: get('/api/full-benches', z.array(FullBench), 'Benches that overflow in the weeks to come'),
   lineage: createRoute({
     method: 'get',
     path: '/api/lineage/{what}/{id}',

@@ -22,6 +22,7 @@ export const look = {
   queries: () => queryOptions({ queryKey: ['queries'], queryFn: client.queries }),
   benches: (week: string | undefined) =>
     queryOptions({ queryKey: ['benches', week ?? 'now'], queryFn: () => client.benches(week) }),
+  fullBenches: () => queryOptions({ queryKey: ['benches', 'full'], queryFn: client.fullBenches }),
   lineage: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
   ratesCompared: () => queryOptions({ queryKey: ['rates', 'compared'], queryFn: client.ratesCompared }),

@@ -9,6 +9,7 @@ export function SaidSlider({
   to,
   step = 1,
   value,
+  marks = [],
   onChange,
 }: {
   readonly label: string
@@ -17,6 +18,8 @@ export function SaidSlider({
   readonly to: number
   readonly step?: number
   readonly value: number
+  /** Values marked on the ruler; what they mean is said beside it. */
+  readonly marks?: readonly number[]
   readonly onChange: (value: number) => void
 }) {
   return (
@@ -33,6 +36,14 @@ export function SaidSlider({
         <SliderOutput>{said}</SliderOutput>
       </div>
       <SliderTrack className="slider-track">
+        {marks.map(mark => (
+          <span
+            key={mark}
+            className="slider-mark"
+            style={{ insetInlineStart: `${(100 * (mark - from)) / (to - from)}%` }}
+            aria-hidden="true"
+          />
+        ))}
         <SliderThumb className="slider-thumb" />
       </SliderTrack>
     </Slider>

@@ -11,7 +11,7 @@ export interface FullPlace {
 }
 
 /** Warned of so many weeks ahead. Our choice. */
-const WEEKS_AHEAD = 13
+export const WEEKS_WARNED = 13
 /** Rounding is no overflow. */
 const HAIR = 1e-6
 
@@ -23,7 +23,7 @@ export const fullPlaces = (plan: Pick<Plan, 'loads' | 'firstWeek'>, today: strin
     const place = PlaceKind.safeParse(id)
     if (what !== 'place' || !place.success) return []
     const week = badYear.findIndex(
-      (load, index) => index >= from && index < from + WEEKS_AHEAD && load > capacity[index]! * (1 + HAIR),
+      (load, index) => index >= from && index < from + WEEKS_WARNED && load > capacity[index]! * (1 + HAIR),
     )
     return week < 0
       ? []

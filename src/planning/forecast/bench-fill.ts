@@ -10,6 +10,7 @@ import type {
   ProtocolId,
   StepId,
 } from '../../trade/index.ts'
+import { grouped } from '../grouped.ts'
 import type { Plan } from '../plan.ts'
 
 /** Plants that stand, or are expected to stand, on a bench in a week. */
@@ -35,7 +36,8 @@ export interface BenchFill {
   readonly stands: readonly Stand[]
 }
 
-interface Wandering extends Stand {
+interface Wandering {
+  readonly stand: Stand
   readonly place: PlaceKind
   readonly bench: BenchId | null
 }
@@ -59,10 +61,18 @@ const stepAfterDays = (protocol: Protocol, from: number, number: number, days: n
  * expected: batches go on through their steps at the typical pace, planned starts join them, and what moves to another
  * kind of place goes to the bench there with most room left.
  */
-export const benchFill = (nursery: Nursery, plan: Plan | null, week: string, today: string): BenchFill[] => {
+export const benchFill = (
+  nursery: Nursery,
+  plan: Pick<Plan, 'starts'> | null,
+  week: string,
+  today: string,
+): BenchFill[] => {
   const monday = weekStart(weekNumber(week))
   const ahead = Math.max(0, monday - dayNumber(today))
-  const all = [...batchesThen(nursery, ahead, today), ...startsThen(nursery, plan, monday, ahead > 0)]
+  const all = [
+    ...batchesThen(nursery, ahead, dayNumber(today)),
+    ...startsThen(nursery, plan, monday, ahead > 0),
+  ]
   const benches = [...nursery.benches.values()].map(bench => ({
     bench,
     area: bench.closed.reduce(
@@ -75,20 +85,25 @@ export const benchFill = (nursery: Nursery, plan: Plan | null, week: string, tod
     used: 0,
     stands: [] as Stand[],
   }))
-  const put = (at: (typeof benches)[number], { place: _, bench: __, ...stand }: Wandering): void => {
+  const put = (at: (typeof benches)[number], stand: Stand): void => {
     at.stands.push(stand)
     at.used += stand.squareMetres
   }
   const byId = new Map(benches.map(entry => [entry.bench.id, entry]))
-  for (const stand of all) {
-    const own = stand.bench === null ? undefined : byId.get(stand.bench)
-    if (own !== undefined) put(own, stand)
+  const homeless: Wandering[] = []
+  for (const wandering of all) {
+    const own = wandering.bench === null ? undefined : byId.get(wandering.bench)
+    if (own === undefined) homeless.push(wandering)
+    else put(own, wandering.stand)
   }
-  const homeless = all.filter(({ bench }) => bench === null || !byId.has(bench))
-  for (const stand of homeless.sort((a, b) => b.squareMetres - a.squareMetres)) {
-    const fitting = benches.filter(({ bench }) => bench.place === stand.place)
-    const emptiest = fitting.sort((a, b) => b.area - b.used - (a.area - a.used))[0]
-    if (emptiest !== undefined) put(emptiest, stand)
+  const byPlace = grouped(benches, ({ bench }) => bench.place)
+  for (const { place, stand } of homeless.sort((a, b) => b.stand.squareMetres - a.stand.squareMetres)) {
+    const fitting = byPlace.get(place)
+    if (fitting === undefined) continue
+    put(
+      fitting.reduce((most, bench) => (bench.area - bench.used > most.area - most.used ? bench : most)),
+      stand,
+    )
   }
   return benches.map(({ bench, area, stands }) => ({
     bench: bench.id,
@@ -97,7 +112,7 @@ export const benchFill = (nursery: Nursery, plan: Plan | null, week: string, tod
   }))
 }
 
-function batchesThen(nursery: Nursery, ahead: number, today: string): Wandering[] {
+function batchesThen(nursery: Nursery, ahead: number, today: number): Wandering[] {
   return [...nursery.batches.values()].flatMap(batch => {
     const protocol = nursery.protocols.get(batch.protocol)
     return protocol === undefined
@@ -106,11 +121,11 @@ function batchesThen(nursery: Nursery, ahead: number, today: string): Wandering[
   })
 }
 
-function standingThen(batch: Batch, protocol: Protocol, ahead: number, today: string): Wandering[] {
+function standingThen(batch: Batch, protocol: Protocol, ahead: number, today: number): Wandering[] {
   return batch.portions.flatMap(portion => {
     const from = protocol.steps.findIndex(({ id }) => id === portion.step)
     if (from === -1 || portion.number === 0) return []
-    const inStep = Math.max(0, dayNumber(today) - dayNumber(portion.since))
+    const inStep = Math.max(0, today - dayNumber(portion.since))
     // A portion that is late in its step leaves it as soon as time goes on.
     const days = Math.min(inStep, protocol.steps[from]!.days.typical - 1)
     const then =
@@ -123,16 +138,23 @@ function standingThen(batch: Batch, protocol: Protocol, ahead: number, today: st
   })
 }
 
-function finishedThen(batch: Batch, protocol: Protocol, ahead: number, today: string): Wandering[] {
+function finishedThen(batch: Batch, protocol: Protocol, ahead: number, today: number): Wandering[] {
   return batch.finishedPortions.flatMap(({ number, bench, since }) => {
-    if (number === 0 || (ahead > 0 && dayNumber(today) + ahead - dayNumber(since) > protocol.usableDays))
-      return []
+    if (number === 0 || (ahead > 0 && today + ahead - dayNumber(since) > protocol.usableDays)) return []
     const last = { at: protocol.steps.length - 1, alive: number }
-    return stand(batch, protocol, last, bench, false).map(finished => ({ ...finished, stepId: null }))
+    return stand(batch, protocol, last, bench, false).map(finished => ({
+      ...finished,
+      stand: { ...finished.stand, stepId: null },
+    }))
   })
 }
 
-function startsThen(nursery: Nursery, plan: Plan | null, monday: number, isAhead: boolean): Wandering[] {
+function startsThen(
+  nursery: Nursery,
+  plan: Pick<Plan, 'starts'> | null,
+  monday: number,
+  isAhead: boolean,
+): Wandering[] {
   if (plan === null || !isAhead) return []
   return plan.starts.flatMap(start => {
     const protocol = nursery.protocols.get(start.protocol)
@@ -161,16 +183,18 @@ function stand(
   if (step.plantsPerSquareMetre === null) return []
   return [
     {
-      batch: of.id,
-      start: of.start ?? null,
-      kind: of.kind,
-      protocol: protocol.id,
-      method: protocol.method,
-      step: step.name,
-      stepId: step.id,
-      number: Math.round(alive),
-      squareMetres: alive / step.plantsPerSquareMetre.typical,
-      expected,
+      stand: {
+        batch: of.id,
+        start: of.start ?? null,
+        kind: of.kind,
+        protocol: protocol.id,
+        method: protocol.method,
+        step: step.name,
+        stepId: step.id,
+        number: Math.round(alive),
+        squareMetres: alive / step.plantsPerSquareMetre.typical,
+        expected,
+      },
       place: step.place,
       bench,
     },

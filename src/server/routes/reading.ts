@@ -1,6 +1,6 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import { routes } from '../../api/routes/index.ts'
-import { fullPlaces } from '../../planning/index.ts'
+import { fullPlaces, WEEKS_WARNED } from '../../planning/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { batchView } from '../views/batch.ts'
 import { batchRows } from '../views/batch-rows.ts'
@@ -13,6 +13,9 @@ import { queryRows } from '../views/queries.ts'
 import { weekOfDayText } from '../views/week.ts'
 import { workList } from '../views/work.ts'
 
+/** As far as the weeks of the benches can be looked at. */
+const BENCH_WEEKS = 79
+
 /** Everything that only looks. */
 export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, today }: Served): void => {
   app.openapi(routes.nursery, c => c.json(nurseryView(memory.nursery(), today(), memory.throughSeq()), 200))
@@ -24,9 +27,19 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
     c.json(await rateLooks.ask('ratesCompared', null, today()), 200),
   )
   app.openapi(routes.needsLook, async c => {
-    const inRecord = await rateLooks.ask('needsLook', null, today())
     const plan = plans.latest()
-    return c.json({ ...inRecord, full: plan === null ? [] : [...fullPlaces(plan, today())] }, 200)
+    const [inRecord, full] = await Promise.all([
+      rateLooks.ask('needsLook', null, today()),
+      rateLooks.ask('fullBenches', { starts: plan?.starts ?? [], weeks: WEEKS_WARNED }, today()),
+    ])
+    return c.json(
+      {
+        ...inRecord,
+        full: plan === null ? [] : [...fullPlaces(plan, today())],
+        fullBenches: [...full],
+      },
+      200,
+    )
   })
   app.openapi(routes.protocol, c => {
     const { id } = c.req.valid('param')
@@ -47,6 +60,10 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
   app.openapi(routes.benches, c => {
     const week = c.req.valid('query').week ?? weekOfDayText(today())
     return c.json(benchViews(memory.nursery(), plans.latest(), week, today()), 200)
+  })
+  app.openapi(routes.fullBenches, async c => {
+    const of = { starts: plans.latest()?.starts ?? [], weeks: BENCH_WEEKS }
+    return c.json([...(await rateLooks.ask('fullBenches', of, today()))], 200)
   })
   app.openapi(routes.lineage, c => {
     const of = c.req.valid('param')

@@ -1,5 +1,5 @@
 import type { BandPoint } from '../../api/index.ts'
-import { expectedBand, type Plan, readRateBook, workAgain } from '../../planning/index.ts'
+import { expectedBand, fullBenches, type Plan, readRateBook, workAgain } from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
 import type { BatchId } from '../../trade/index.ts'
 import { needsLook } from './needs-look.ts'
@@ -15,11 +15,16 @@ const bandOf = (nursery: Nursery, today: string, id: BatchId): readonly BandPoin
   return !batch || !protocol ? [] : expectedBand(readRateBook(nursery, today), protocol, batch)
 }
 
-/** What rests on rates, which take long to learn from a large record. */
+/** What takes long to work out of a large record: mostly what rests on rates. */
 export const looks = {
   rates: (nursery: Nursery, today: string) => rateRows(nursery, today),
   ratesCompared: (nursery: Nursery, today: string) => ratesCompared(nursery, today),
   needsLook: (nursery: Nursery, today: string) => needsLook(nursery, today),
+  fullBenches: (
+    nursery: Nursery,
+    today: string,
+    of: { readonly starts: Plan['starts']; readonly weeks: number },
+  ) => fullBenches(nursery, of, today, of.weeks),
   band: (nursery: Nursery, today: string, batch: BatchId) => bandOf(nursery, today, batch),
   workAgain: (nursery: Nursery, today: string, of: { readonly batch: BatchId; readonly plan: PlanSeen }) =>
     workAgain(nursery, of.plan, of.batch, today),

@@ -5,7 +5,7 @@ import type { BatchId, ProtocolId, StepId } from '../../trade/index.ts'
 import { named } from './named.ts'
 
 /** What wants eyes in the record: late batches, poor takes, slumps, wood going stale. */
-export const needsLook = (nursery: Nursery, today: string): Omit<NeedsLook, 'full'> => {
+export const needsLook = (nursery: Nursery, today: string): Omit<NeedsLook, 'full' | 'fullBenches'> => {
   const book = readRateBook(nursery, today)
   const stepName = (protocolId: ProtocolId | undefined, step: StepId): string =>
     (protocolId && nursery.protocols.get(protocolId))?.steps.find(({ id }) => id === step)?.name ?? step

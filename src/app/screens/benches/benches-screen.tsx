@@ -14,6 +14,7 @@ import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { BenchDeeds } from './bench-deeds.tsx'
+import { FullAhead } from './full-ahead.tsx'
 import { type Held, InHand } from './in-hand.tsx'
 
 const route = getRouteApi('/benches')
@@ -29,6 +30,7 @@ export function BenchesScreen() {
   const navigate = route.useNavigate()
   const week = asked ?? nursery?.week
   const query = useQuery({ ...look.benches(week), placeholderData: was => was, enabled: week !== undefined })
+  const { data: full = [] } = useQuery(look.fullBenches())
   const goTo = useNavigate()
   const [held, setHeld] = useState<Held | null>(null)
   const [aimed, setAimed] = useState<string | null>(null)
@@ -64,6 +66,9 @@ export function BenchesScreen() {
             a.stands.reduce((sum, s) => sum + s.squareMetres, 0) / Math.max(1, a.areaSquareMetres),
         )[0]
         const shown = (chosen !== undefined && byId.get(chosen)) || fullest
+        const marks = [...new Set(full.flatMap(({ weeks }) => weeks))].map(one =>
+          weeksBetween(nursery!.week, one),
+        )
         const weekSaid = format.weekByNumber
           ? t('common.week', { week: format.week(week!) })
           : t('common.weekOf', { week: format.week(week!) })
@@ -91,6 +96,7 @@ export function BenchesScreen() {
               }`}
               to={WEEKS_AHEAD}
               value={ahead}
+              marks={marks}
               onChange={next =>
                 void navigate({
                   search: was => ({ ...was, week: next === 0 ? undefined : weekAfter(nursery!.week, next) }),
@@ -99,6 +105,7 @@ export function BenchesScreen() {
                 })
               }
             />
+            <FullAhead full={full} />
             <SitePicture
               benches={nursery!.benches}
               views={byId}

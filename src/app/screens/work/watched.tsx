@@ -5,15 +5,17 @@ import { look } from '../../data/queries.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
+import { useSayFull } from '../benches/use-say-full.ts'
 
 /** What goes worse than it should, or will: each in one sentence with its numbers, and the way to it. */
 export function Watched() {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
+  const sayFull = useSayFull()
   const { data } = useQuery(look.needsLook())
   if (data === undefined) return null
-  const { late, poor, slumps, stale, full } = data
+  const { late, poor, slumps, stale, full, fullBenches } = data
   const groups = [
     {
       title: t('work.watched.slumps'),
@@ -83,6 +85,17 @@ export function Watched() {
               load: format.area(squareMetres),
               capacity: format.area(capacity),
             })}
+          </Link>
+        ),
+      })),
+    },
+    {
+      title: t('work.watched.fullBenches'),
+      items: fullBenches.map(one => ({
+        key: one.bench,
+        says: (
+          <Link to="/benches" search={{ week: one.week, bench: one.bench }}>
+            {sayFull(one)}
           </Link>
         ),
       })),

@@ -12,6 +12,13 @@ export const benches = {
   planSays: 'Filled as far as each bench is used. Choose one to look at it.',
   noPositions: 'Benches have no places in the nursery yet: they are drawn side by side.',
   used: '{{used}} of {{area}} used',
+  full: {
+    title: 'Too full in the weeks to come',
+    one: '{{bench}}, {{week}}: {{load}} to stand on {{area}}, {{over}} too much.',
+    weeks_one: 'In that week alone.',
+    weeks_other: 'In {{shown}} weeks in all.',
+    marks: 'Weeks in which a bench is too full have a mark over the slider.',
+  },
   empty: 'empty',
   choose: 'Bench',
   move: {

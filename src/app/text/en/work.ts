@@ -53,6 +53,7 @@ export const work = {
     poor: '{{batch}}, {{kind}}: {{taken}} of {{counted}} counted; usual is {{expected}}',
     lateBatches: 'Late',
     late: '{{batch}}, {{kind}}: {{days}} days in “{{step}}”; usual is {{usual}}, and few go past {{most}}',
+    fullBenches: 'Too full',
     fullPlaces: 'Filling up',
     full: '{{place}}, {{week}}: {{load}} in a bad season; there are {{capacity}}',
     staleWood: 'Going stale',

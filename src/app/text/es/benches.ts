@@ -12,6 +12,13 @@ export const benches = {
   planSays: 'Cada mesa está llena en la medida en que se usa. Elija una para mirarla.',
   noPositions: 'Las mesas aún no tienen sitio en el vivero: se dibujan una al lado de otra.',
   used: '{{used}} de {{area}} ocupados',
+  full: {
+    title: 'Demasiado llenas en las semanas que vienen',
+    one: '{{bench}}, {{week}}: {{load}} para {{area}}, sobran {{over}}.',
+    weeks_one: 'Solo esa semana.',
+    weeks_other: 'En {{shown}} semanas en total.',
+    marks: 'Las semanas en que una mesa está demasiado llena llevan una marca sobre el regulador.',
+  },
   empty: 'vacía',
   choose: 'Mesa',
   move: {

@@ -53,6 +53,7 @@ export const work = {
     poor: '{{batch}}, {{kind}}: {{taken}} de {{counted}} contadas; lo usual es {{expected}}',
     lateBatches: 'Con retraso',
     late: '{{batch}}, {{kind}}: {{days}} días en «{{step}}»; lo usual es {{usual}}, y pocos pasan de {{most}}',
+    fullBenches: 'Demasiado llena',
     fullPlaces: 'Se está llenando',
     full: '{{place}}, {{week}}: {{load}} en una mala campaña; hay {{capacity}}',
     staleWood: 'Se está pasando',

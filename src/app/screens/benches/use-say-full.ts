@@ -1,0 +1,21 @@
+import { useTranslation } from 'react-i18next'
+import type { FullBench } from '../../../api/index.ts'
+import { useNames } from '../../data/use-names.tsx'
+import { useFormat } from '../../text/use-format.tsx'
+
+/** A bench that will be too full, in one sentence: from which week, and by how much. */
+export const useSayFull = () => {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const names = useNames()
+  return ({ bench, week, squareMetres, areaSquareMetres }: FullBench): string =>
+    t('benches.full.one', {
+      bench: names.bench(bench),
+      week: format.weekByNumber
+        ? t('common.week', { week: format.week(week) })
+        : t('common.weekOf', { week: format.week(week) }),
+      load: format.area(squareMetres),
+      area: format.area(areaSquareMetres),
+      over: format.area(squareMetres - areaSquareMetres),
+    })
+}
