@@ -103,6 +103,8 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
       ),
     narrowMonth: (index: number) => narrowMonth.format(Date.UTC(2026, index, 15)),
     monthYear: (day: string) => monthYear.format(instant(day)),
+    /** From one day to another. */
+    days: (from: string, to: string) => shortDay.formatRange(instant(from), instant(to)),
     /** The number of an ISO week where people use it; the Monday's date elsewhere. */
     week: (week: string) =>
       isoWeeks ? whole.format(Number(week.slice(6))) : shortDay.format(instant(mondayOf(week))),

@@ -14,6 +14,12 @@ test('the narrowing says how many are lost on the way down, and the last rung ha
   expect(rungs.map(({ taper }) => taper?.lost ?? null)).toEqual([45, 21, 40, null])
 })
 
+test('what was before is drawn on the same scale, and the wider of the two fills the width', () => {
+  const { rungs } = layOutLadder([100, 50], 320, [200, null])
+  expect(rungs.map(({ was }) => was)).toEqual([318, null])
+  expect(rungs[0]!.width).toBeCloseTo(159)
+})
+
 test('on a phone the bars use the whole width', () => {
   expect(layOutLadder(numbers, 320).rungs[0]!.width).toBeCloseTo(318)
 })

@@ -3,6 +3,8 @@ import { linear } from '../scale.ts'
 export interface PlacedRung {
   readonly y: number
   readonly width: number
+  /** How wide it was before, on the same scale; null where there is no before. */
+  readonly was: number | null
   /** The narrowing from this rung to the one below; null at the last. */
   readonly taper: {
     readonly path: string
@@ -22,9 +24,16 @@ export const LADDER = { left: 1, bar: 30, name: 22, gap: 30 } as const
 const NOTE_WIDTH = 260
 const ROOMY = 620
 
-/** Rungs from what is started (above) to what is needed (below), each as wide as its number, its name over it. */
-export const layOutLadder = (numbers: readonly number[], width: number): LadderLayout => {
-  const most = Math.max(1, ...numbers)
+/**
+ * Rungs from what is started (above) to what is needed (below), each as wide as its number, its name over it.
+ * @param before the number that each rung had before, where it had one
+ */
+export const layOutLadder = (
+  numbers: readonly number[],
+  width: number,
+  before: readonly (number | null)[] = [],
+): LadderLayout => {
+  const most = Math.max(1, ...numbers, ...before.map(number => number ?? 0))
   const scale = linear(0, most, 0, width - 2 * LADDER.left - (width >= ROOMY ? NOTE_WIDTH : 0))
   const pitch = LADDER.name + LADDER.bar + LADDER.gap
   return {
@@ -32,13 +41,16 @@ export const layOutLadder = (numbers: readonly number[], width: number): LadderL
     rungs: numbers.map((number, index) => {
       const y = index * pitch + LADDER.name
       const bar = Math.max(2, scale(number))
+      const earlier = before[index] ?? null
+      const was = earlier === null ? null : Math.max(2, scale(earlier))
       const below = numbers[index + 1]
-      if (below === undefined) return { y, width: bar, taper: null }
+      if (below === undefined) return { y, width: bar, was, taper: null }
       const next = Math.max(2, scale(below))
       const [from, to] = [y + LADDER.bar, y + pitch]
       return {
         y,
         width: bar,
+        was,
         taper: {
           path: `M${LADDER.left} ${from}H${LADDER.left + bar}L${LADDER.left + next} ${to}H${LADDER.left}Z`,
           middle: from + LADDER.gap / 2,

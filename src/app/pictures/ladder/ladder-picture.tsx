@@ -12,11 +12,14 @@ export function LadderPicture({
   title,
   says,
   rungs: given,
+  before,
   ask,
 }: {
   readonly title: string
   readonly says?: string
   readonly rungs: readonly Rung[]
+  /** The same count-back as it was before: told beside each rung where the two differ. */
+  readonly before?: readonly Rung[]
   /** What it does to press the rate of a step; null where it cannot be pressed. */
   readonly ask?: (rung: Rung, rate: RateUsed) => (() => void) | null
 }) {
@@ -41,6 +44,10 @@ export function LadderPicture({
   /** The rate that leads from a rung to the next below it, wherever the plan wrote it. */
   const rateBelow = (index: number): RateUsed | null =>
     given === rungs ? (rungs[index]?.rate ?? null) : (rungs[index]?.rate ?? rungs[index + 1]?.rate ?? null)
+  const wasOf = (rung: Rung): Rung | undefined => before?.find(({ step }) => step === rung.step)
+  /** What was before, where it reads otherwise than now. */
+  const was = (now: string, then: string | undefined): string | null =>
+    then === undefined || then === now ? null : t('pictures.ladder.was', { shown: then })
 
   return (
     <Picture
@@ -55,8 +62,15 @@ export function LadderPicture({
           t('pictures.season.week'),
           t('pictures.ladder.kept'),
           t('pictures.ladder.source'),
+          ...(before === undefined
+            ? []
+            : [t('common.number'), t('pictures.season.week'), t('pictures.ladder.kept')].map(column =>
+                t('pictures.ladder.before', { column }),
+              )),
         ],
-        rows: rungs.map(({ name, number, week }, index) => {
+        rows: rungs.map((rung, index) => {
+          const { name, number, week } = rung
+          const earlier = wasOf(rung)
           const rate = rateBelow(index)
           return [
             term(name),
@@ -64,6 +78,13 @@ export function LadderPicture({
             weekText(week),
             rate === null ? '' : rateText(rate),
             rate === null ? '' : [sourceOf(rate), term(rate.basis)].filter(Boolean).join('; '),
+            ...(before === undefined
+              ? []
+              : [
+                  earlier === undefined ? '' : Math.round(earlier.number),
+                  earlier === undefined ? '' : weekText(earlier.week),
+                  earlier?.rate == null ? '' : rateText(earlier.rate),
+                ]),
           ]
         }),
       })}
@@ -72,6 +93,7 @@ export function LadderPicture({
         const layout = layOutLadder(
           rungs.map(({ number }) => number),
           width,
+          rungs.map(rung => wasOf(rung)?.number ?? null),
         )
         return (
           <svg
@@ -83,11 +105,16 @@ export function LadderPicture({
               rungs: rungs.map(({ name, number }) => `${term(name)} ${format.number(number)}`).join(', '),
             })}
           >
-            {layout.rungs.map(({ y, width: bar, taper }, index) => {
+            {layout.rungs.map(({ y, width: bar, was: barBefore, taper }, index) => {
               const rung = rungs[index]!
               const rate = rateBelow(index)
               const press = (rate && ask?.(rung, rate)) ?? null
-              const beside = taper !== null && taper.end < width - 250 ? taper.end + 18 : LADDER.left + 14
+              const earlier = wasOf(rung)
+              const numberWas = was(format.number(rung.number), earlier && format.number(earlier.number))
+              const weekWas = was(weekText(rung.week), earlier && weekText(earlier.week))
+              const rateWas = rate && was(rateText(rate), earlier?.rate ? rateText(earlier.rate) : undefined)
+              const note = rateWas === null ? 250 : 420
+              const beside = taper !== null && taper.end < width - note ? taper.end + 18 : LADDER.left + 14
               return (
                 <g key={`${rung.step} ${rung.name}`}>
                   {taper !== null && <path d={taper.path} className="ladder-taper" />}
@@ -102,11 +129,26 @@ export function LadderPicture({
                     <tspan className="strong">{term(rung.name)}</tspan>
                     <tspan className="soft" dx={6}>
                       {weekText(rung.week)}
+                      {weekWas !== null && `, ${weekWas}`}
                     </tspan>
                   </text>
                   <text x={LADDER.left + 10} y={y + 21} className="ladder-number">
                     {format.number(rung.number)}
+                    {numberWas !== null && (
+                      <tspan className="ladder-was" dx={8}>
+                        {numberWas}
+                      </tspan>
+                    )}
                   </text>
+                  {numberWas !== null && barBefore !== null && (
+                    <rect
+                      x={LADDER.left}
+                      y={y}
+                      width={barBefore}
+                      height={LADDER.bar}
+                      className="ladder-before"
+                    />
+                  )}
                   {taper !== null && rate !== null && (
                     <g
                       {...(press !== null && {
@@ -128,7 +170,7 @@ export function LadderPicture({
                       <RateSign x={beside} y={taper.middle} from={rate.from} />
                       <text x={beside + 11} y={taper.middle + 4}>
                         {rateText(rate)}
-                        <tspan className="soft"> · {sourceOf(rate)}</tspan>
+                        <tspan className="soft"> · {rateWas ?? sourceOf(rate)}</tspan>
                       </text>
                     </g>
                   )}

@@ -1,18 +1,5 @@
-import { describe, expect, test } from 'vitest'
-import { layOutStrip, monthMarks, windowRuns } from './strip-layout.ts'
-
-describe('the weeks of a window', () => {
-  test('a week belongs to the month of its Thursday', () => {
-    // 2026-W14 is 30 March to 5 April, its Thursday 2 April.
-    expect(windowRuns('2026-W13', 3, [4])).toEqual([{ from: 1, to: 3 }])
-  })
-
-  test('a window over the new year is one run, two separate ones are two', () => {
-    expect(windowRuns('2026-W49', 10, [12, 1])).toEqual([{ from: 0, to: 9 }])
-    expect(windowRuns('2026-W01', 52, [3, 9])).toHaveLength(2)
-    expect(windowRuns('2026-W01', 52, [])).toEqual([])
-  })
-})
+import { expect, test } from 'vitest'
+import { layOutStrip, monthMarks } from './strip-layout.ts'
 
 test('a month is marked at the week in which its first day falls', () => {
   expect(monthMarks('2026-W18', 6).map(({ index, month }) => [index, month])).toEqual([

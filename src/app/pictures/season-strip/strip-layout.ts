@@ -1,5 +1,6 @@
 import { dayAfter, mondayOf, weekAfter, weeksBetween } from '../../text/format.ts'
 import { linear, type Scale } from '../scale.ts'
+import { type Run, windowRuns } from '../window-weeks.ts'
 
 export interface StripStart {
   readonly id: string
@@ -12,11 +13,6 @@ export interface StripRow {
   readonly starts: readonly StripStart[]
   /** Calendar months (1 to 12) in which it may begin; all of them where nothing limits it. */
   readonly months: readonly number[]
-}
-
-export interface Run {
-  readonly from: number
-  readonly to: number
 }
 
 export interface PlacedStart {
@@ -45,20 +41,6 @@ export interface StripLayout {
 const NAME_WIDTH = 232
 const LARGEST = 13
 const SMALLEST = 3
-
-/** Runs of weeks, from `first` on, that lie in one of the months; a week belongs to the month of its Thursday. */
-export const windowRuns = (first: string, weeks: number, months: readonly number[]): readonly Run[] => {
-  const runs: { from: number; to: number }[] = []
-  const wanted = new Set(months)
-  for (let index = 0; index < weeks; index++) {
-    const month = Number(dayAfter(mondayOf(weekAfter(first, index)), 3).slice(5, 7))
-    if (!wanted.has(month)) continue
-    const last = runs.at(-1)
-    if (last !== undefined && last.to === index) last.to = index + 1
-    else runs.push({ from: index, to: index + 1 })
-  }
-  return runs
-}
 
 /** The first week of each month inside the span, for the axis. */
 export const monthMarks = (first: string, weeks: number) =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { arcPath, monthArcs, monthOfDay, onWheel } from './wheel-layout.ts'
+import { arcPath, monthArcs, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
 
 test('a window over the new year is one arc', () => {
   expect(monthArcs([12, 1, 2])).toEqual([{ from: 11, to: 14 }])
@@ -9,6 +9,24 @@ test('a window over the new year is one arc', () => {
   ])
   expect(monthArcs([])).toEqual([])
   expect(monthArcs([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])).toEqual([{ from: 0, to: 12 }])
+})
+
+test('a window is drawn by its weeks: March 2026 from Monday 2 March to the end of Sunday 29 March', () => {
+  const [arc, ...others] = weekArcs([3], '2026-11-25')
+  expect(others).toEqual([])
+  expect(arc!.from).toBeCloseTo(2 + 1 / 31)
+  expect(arc!.to).toBeCloseTo(2 + 29 / 31)
+})
+
+test('a window over the new year goes on past December; one that begins in the week of the new year begins before January', () => {
+  // 30 November 2026 to 31 January 2027; January 2026 from Monday 29 December 2025 to Sunday 1 February.
+  const [winter] = weekArcs([12, 1], '2026-11-25')
+  expect(winter!.from).toBeCloseTo(10 + 29 / 30)
+  expect(winter!.to).toBeCloseTo(13)
+  const [january] = weekArcs([1], '2026-11-25')
+  expect(january!.from).toBeCloseTo(11 + 28 / 31)
+  expect(january!.to).toBeCloseTo(13 + 1 / 28)
+  expect(weekArcs([], '2026-11-25')).toEqual([{ from: 0, to: 12 }])
 })
 
 test('January begins at the top and April stands at the right', () => {

@@ -1,3 +1,6 @@
+import { dayNumber, dayText } from '../../../science/index.ts'
+import { windowSpans } from '../window-weeks.ts'
+
 export interface Arc {
   readonly from: number
   readonly to: number
@@ -16,6 +19,16 @@ export const monthArcs = (months: readonly number[]): readonly Arc[] => {
     arcs.push({ from: month, to })
   }
   return arcs
+}
+
+/** The weeks of a window on the wheel of the year of today; what runs into the next year goes on past December. */
+export const weekArcs = (months: readonly number[], today: string): readonly Arc[] => {
+  if (months.length === 0 || months.length === 12) return [{ from: 0, to: 12 }]
+  return windowSpans(months, today).map(span => {
+    const from = monthOfDay(span.from)
+    const to = monthOfDay(dayText(dayNumber(span.to) + 1))
+    return { from, to: to < from ? to + 12 : to }
+  })
 }
 
 /** A place on the wheel: January begins at the top, time goes with the clock. */

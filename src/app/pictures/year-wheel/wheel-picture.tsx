@@ -5,7 +5,8 @@ import { useFormat } from '../../text/use-format.tsx'
 import './year-wheel.css'
 import { Picture } from '../frame/picture.tsx'
 import { Mark, MarkStrokes } from '../marks/mark.tsx'
-import { arcPath, monthArcs, monthOfDay, onWheel } from './wheel-layout.ts'
+import { windowSpans } from '../window-weeks.ts'
+import { arcPath, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
 
 /** One colour and one line for each mark, so that rings are told apart without colour too. */
 const INK = {
@@ -40,10 +41,10 @@ export function WheelPicture({
       title={title}
       says={says}
       numbers={() => ({
-        columns: [t('pictures.year.method'), t('pictures.year.months'), t('pictures.year.condition')],
+        columns: [t('pictures.year.method'), t('pictures.year.weeks'), t('pictures.year.condition')],
         rows: protocols.map(({ name, window: { months, condition } }) => [
           name,
-          format.months(months),
+          format.list(windowSpans(months, today).map(({ from, to }) => format.days(from, to))),
           condition,
         ]),
       })}
@@ -78,7 +79,7 @@ export function WheelPicture({
               {protocols.map((protocol, index) => {
                 const radius = outer - pitch * (index + 0.5)
                 const mark = markOfMethod(protocol.method)
-                const arcs = monthArcs(protocol.window.months)
+                const arcs = weekArcs(protocol.window.months, today)
                 return (
                   <g key={protocol.id}>
                     <circle cx={centre} cy={centre} r={radius} className="grid" />

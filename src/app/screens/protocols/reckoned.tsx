@@ -25,6 +25,7 @@ export function Reckoned({
   const wish = { wanted, sure, from: today }
   const now = isWish ? countBack(draft, wish) : null
   const before = isWish ? countBack(kept, wish) : null
+  const isEdited = before !== null && JSON.stringify(now?.rungs) !== JSON.stringify(before?.rungs)
 
   const lines: readonly (readonly [string, (one: CountBack) => string])[] = [
     [t('protocols.reckoned.start'), ({ start }) => format.number(start)],
@@ -71,10 +72,13 @@ export function Reckoned({
           </dl>
           <LadderPicture
             title={t('protocols.reckoned.ladder')}
-            says={t('protocols.reckoned.says')}
+            says={[t('protocols.reckoned.says'), ...(isEdited ? [t('protocols.reckoned.dashed')] : [])].join(
+              ' ',
+            )}
             rungs={now.rungs.map(rung =>
               rung.step === null ? { ...rung, name: t('protocols.reckoned.end') } : rung,
             )}
+            {...(isEdited && { before: before.rungs })}
           />
         </>
       )}

@@ -71,12 +71,12 @@ export function NeedsLook() {
         <>
           <h3>{t('work.look.closing')}</h3>
           <ul>
-            {closing.map(protocol => (
+            {closing.map(({ protocol, closes }) => (
               <li key={protocol.id}>
                 <Link to="/year">
                   {t('work.look.closingOne', {
                     protocol: protocol.name,
-                    month: format.month(Number(nursery!.today.slice(5, 7)) - 1),
+                    day: format.day(closes),
                   })}
                 </Link>
               </li>

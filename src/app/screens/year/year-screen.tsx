@@ -8,6 +8,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
+import { type WindowNow, windowNow } from '../../pictures/window-weeks.ts'
 import { WheelPicture } from '../../pictures/year-wheel/wheel-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './year.css'
@@ -42,12 +43,32 @@ export function YearScreen() {
     .sort(
       (a, b) => markOfMethod(a.method).localeCompare(markOfMethod(b.method)) || a.name.localeCompare(b.name),
     )
-  const month = Number(nursery.today.slice(5, 7))
-  const open = protocols.filter(({ window: { months } }) => months.includes(month))
-  const later = protocols.filter(({ window: { months } }) => !months.includes(month))
+  const all = protocols.map(protocol => ({ protocol, now: windowNow(protocol.window.months, nursery.today) }))
+  const open = all.filter(({ now }) => now.isOpen)
+  const later = all
+    .flatMap(({ protocol, now }) => (now.isOpen ? [] : [{ protocol, now }]))
+    .sort((a, b) => a.now.weeks - b.now.weeks)
+  const weekSaid = format.weekByNumber
+    ? t('common.week', { week: format.week(nursery.week) })
+    : t('common.weekOf', { week: format.week(nursery.week) })
+  const stands = (now: WindowNow): string => {
+    if (!now.isOpen)
+      return t('year.opensIn', {
+        count: now.weeks,
+        shown: format.number(now.weeks),
+        day: format.day(now.opens),
+      })
+    if (now.closes === null) return t('year.neverCloses')
+    if (now.weeks === 0) return t('year.lastWeek', { day: format.day(now.closes) })
+    return t('year.openFor', {
+      count: now.weeks,
+      shown: format.number(now.weeks),
+      day: format.day(now.closes),
+    })
+  }
   const fruitName = (id: string) => known.byId(id)?.commonName ?? id
 
-  const line = (protocol: ProtocolSummary) => (
+  const line = ({ protocol, now }: { readonly protocol: ProtocolSummary; readonly now: WindowNow }) => (
     <li key={protocol.id}>
       <Mark mark={markOfMethod(protocol.method)} size={28} />
       <div>
@@ -56,6 +77,7 @@ export function YearScreen() {
             {protocol.name}
           </Link>
         </p>
+        <p className="small">{stands(now)}</p>
         <p className="soft small">
           {protocol.window.months.length === 12
             ? t('year.always')
@@ -100,6 +122,7 @@ export function YearScreen() {
           <div className="stack">
             <section>
               <h2>{t('year.now')}</h2>
+              <p className="soft">{`${weekSaid}, ${format.weekDays(nursery.week)}. ${t('year.byThursday')}`}</p>
               <ul className="year-list">
                 {open.length === 0 ? <li className="soft">{t('year.nothingNow')}</li> : open.map(line)}
               </ul>

@@ -22,6 +22,8 @@ export const pictures = {
     aria: 'Count-back: {{rungs}}',
     rungAria: '{{name}} {{number}}',
     source: 'Where the rate comes from',
+    was: 'was {{shown}}',
+    before: '{{column}}, before',
     ask: '{{name}}, {{rate}}. What if…',
   },
   band: {
@@ -83,7 +85,7 @@ export const pictures = {
     aria: 'The year as a wheel: when each method may begin',
     today: 'today',
     method: 'Method',
-    months: 'Months',
+    weeks: 'Weeks of this year',
     condition: 'Condition',
   },
   lineage: {

@@ -44,6 +44,7 @@ export const protocols = {
     was: '(was {{shown}})',
     ladder: 'Counted back',
     says: 'If begun today, by the figures written here. The plan uses what your own counts teach, where there are any.',
+    dashed: 'Dashed: as it is kept.',
     end: 'Saleable',
   },
 } as const

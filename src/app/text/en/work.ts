@@ -73,6 +73,6 @@ export const work = {
     stale_other: '{{shown}} entries since the plan was made',
     accept: 'The latest plan waits to be accepted',
     closing: 'Last weeks to begin',
-    closingOne: '{{protocol}}: until the end of {{month}}',
+    closingOne: '{{protocol}}: until {{day}}',
   },
 } as const

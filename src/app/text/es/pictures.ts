@@ -22,6 +22,8 @@ export const pictures = {
     aria: 'Cuenta atrás: {{rungs}}',
     rungAria: '{{name}} {{number}}',
     source: 'De dónde viene la tasa',
+    was: 'antes {{shown}}',
+    before: '{{column}}, antes',
     ask: '{{name}}, {{rate}}. ¿Y si…?',
   },
   band: {
@@ -83,7 +85,7 @@ export const pictures = {
     aria: 'El año como una rueda: cuándo puede empezar cada método',
     today: 'hoy',
     method: 'Método',
-    months: 'Meses',
+    weeks: 'Semanas de este año',
     condition: 'Condición',
   },
   lineage: {

@@ -44,6 +44,7 @@ export const protocols = {
     was: '(era {{shown}})',
     ladder: 'Contado hacia atrás',
     says: 'Si se empieza hoy, con las cifras escritas aquí. El plan usa lo que enseñan sus propios recuentos, donde los hay.',
+    dashed: 'A trazos: como está guardado.',
     end: 'Vendible',
   },
 }

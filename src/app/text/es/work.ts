@@ -73,6 +73,6 @@ export const work = {
     stale_other: '{{shown}} anotaciones desde que se hizo el plan',
     accept: 'El último plan espera que se acepte',
     closing: 'Últimas semanas para empezar',
-    closingOne: '{{protocol}}: hasta fin de {{month}}',
+    closingOne: '{{protocol}}: hasta el {{day}}',
   },
 }
