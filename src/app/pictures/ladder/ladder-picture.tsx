@@ -45,9 +45,19 @@ export function LadderPicture({
   const rateBelow = (index: number): RateUsed | null =>
     given === rungs ? (rungs[index]?.rate ?? null) : (rungs[index]?.rate ?? rungs[index + 1]?.rate ?? null)
   const wasOf = (rung: Rung): Rung | undefined => before?.find(({ step }) => step === rung.step)
-  /** What was before, where it reads otherwise than now. */
-  const was = (now: string, then: string | undefined): string | null =>
-    then === undefined || then === now ? null : t('pictures.ladder.was', { shown: then })
+  /** Number and week of before, where they read otherwise than now. */
+  const rungWas = (rung: Rung, earlier: Rung | undefined): string | null => {
+    if (earlier === undefined) return null
+    const [now, then] = [rung, earlier].map(one => [format.number(one.number), weekText(one.week)])
+    const changed = then!.filter((text, index) => text !== now![index])
+    return changed.length === 0 ? null : t('pictures.ladder.was', { shown: changed.join(', ') })
+  }
+  /** The mean alone where it changed, with its range where that alone did. */
+  const rateWas = (rate: RateUsed, earlier: RateUsed | null | undefined): string | null => {
+    if (earlier == null || rateText(earlier) === rateText(rate)) return null
+    const share = format.share(earlier.mean)
+    return t('pictures.ladder.was', { shown: share === format.share(rate.mean) ? rateText(earlier) : share })
+  }
 
   return (
     <Picture
@@ -110,11 +120,9 @@ export function LadderPicture({
               const rate = rateBelow(index)
               const press = (rate && ask?.(rung, rate)) ?? null
               const earlier = wasOf(rung)
-              const numberWas = was(format.number(rung.number), earlier && format.number(earlier.number))
-              const weekWas = was(weekText(rung.week), earlier && weekText(earlier.week))
-              const rateWas = rate && was(rateText(rate), earlier?.rate ? rateText(earlier.rate) : undefined)
-              const note = rateWas === null ? 250 : 420
-              const beside = taper !== null && taper.end < width - note ? taper.end + 18 : LADDER.left + 14
+              const told = rungWas(rung, earlier)
+              const rateTold = rate && rateWas(rate, earlier?.rate)
+              const beside = taper !== null && taper.end < width - 250 ? taper.end + 18 : LADDER.left + 14
               return (
                 <g key={`${rung.step} ${rung.name}`}>
                   {taper !== null && <path d={taper.path} className="ladder-taper" />}
@@ -129,18 +137,17 @@ export function LadderPicture({
                     <tspan className="strong">{term(rung.name)}</tspan>
                     <tspan className="soft" dx={6}>
                       {weekText(rung.week)}
-                      {weekWas !== null && `, ${weekWas}`}
                     </tspan>
                   </text>
                   <text x={LADDER.left + 10} y={y + 21} className="ladder-number">
                     {format.number(rung.number)}
-                    {numberWas !== null && (
+                    {told !== null && (
                       <tspan className="ladder-was" dx={8}>
-                        {numberWas}
+                        {told}
                       </tspan>
                     )}
                   </text>
-                  {numberWas !== null && barBefore !== null && (
+                  {told !== null && barBefore !== null && (
                     <rect
                       x={LADDER.left}
                       y={y}
@@ -170,7 +177,7 @@ export function LadderPicture({
                       <RateSign x={beside} y={taper.middle} from={rate.from} />
                       <text x={beside + 11} y={taper.middle + 4}>
                         {rateText(rate)}
-                        <tspan className="soft"> · {rateWas ?? sourceOf(rate)}</tspan>
+                        <tspan className="soft"> · {rateTold ?? sourceOf(rate)}</tspan>
                       </text>
                     </g>
                   )}

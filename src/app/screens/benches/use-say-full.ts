@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import type { FullBench } from '../../../api/index.ts'
 import { useNames } from '../../data/use-names.tsx'
+import { mondayOf } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** A bench that will be too full, in one sentence: from which week, and by how much. */
@@ -8,14 +9,17 @@ export const useSayFull = () => {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  return ({ bench, week, squareMetres, areaSquareMetres }: FullBench): string =>
-    t('benches.full.one', {
+  return ({ bench, week, squareMetres, areaSquareMetres }: FullBench): string => {
+    const said = format.weekByNumber
+      ? t('common.week', { week: format.week(week) })
+      : t('common.weekOf', { week: format.week(week) })
+    const isThisYear = week.slice(0, 4) === names.nursery?.week.slice(0, 4)
+    return t('benches.full.one', {
       bench: names.bench(bench),
-      week: format.weekByNumber
-        ? t('common.week', { week: format.week(week) })
-        : t('common.weekOf', { week: format.week(week) }),
+      week: isThisYear ? said : `${said}, ${format.monthYear(mondayOf(week))}`,
       load: format.area(squareMetres),
       area: format.area(areaSquareMetres),
       over: format.area(squareMetres - areaSquareMetres),
     })
+  }
 }

@@ -122,7 +122,7 @@ export function YearScreen() {
           <div className="stack">
             <section>
               <h2>{t('year.now')}</h2>
-              <p className="soft">{`${weekSaid}, ${format.weekDays(nursery.week)}. ${t('year.byThursday')}`}</p>
+              <p className="soft">{`${format.weekDays(nursery.week)}, ${weekSaid}. ${t('year.byThursday')}`}</p>
               <ul className="year-list">
                 {open.length === 0 ? <li className="soft">{t('year.nothingNow')}</li> : open.map(line)}
               </ul>
