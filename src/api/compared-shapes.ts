@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { MethodId, PersonId, ProtocolId, StepId } from '../trade/index.ts'
+import { KindId, MethodId, PersonId, ProtocolId, StepId } from '../trade/index.ts'
 
 const members = <Member extends z.ZodType>(member: Member) =>
   z
@@ -13,6 +13,14 @@ const members = <Member extends z.ZodType>(member: Member) =>
       batches: z.number(),
       entered: z.number(),
       survived: z.number(),
+      /** In the funnel: its share, not drawn towards the others, and how many single plants its counts are worth. */
+      seen: z
+        .object({
+          share: z.number(),
+          worth: z.number(),
+          standing: z.enum(['far-below', 'below', 'within', 'above', 'far-above']),
+        })
+        .readonly(),
     })
     .readonly()
 
@@ -25,31 +33,38 @@ const Finding = z
   })
   .readonly()
 
-/** People in each method and months in each step beside each other: kinds, steps and years allowed for. Best first. */
+const inMethod = <Member extends z.ZodType>(member: Member) =>
+  z
+    .object({
+      method: MethodId,
+      methodName: z.string(),
+      /** Of all plants compared, what came through. */
+      share: z.number(),
+      members: z.array(members(member)),
+      finding: Finding,
+    })
+    .readonly()
+
+const inStep = <Member extends z.ZodType>(member: Member) =>
+  z
+    .object({
+      protocol: ProtocolId,
+      protocolName: z.string(),
+      step: StepId,
+      stepName: z.string(),
+      share: z.number(),
+      members: z.array(members(member)),
+      finding: Finding,
+    })
+    .readonly()
+
+/** Who and what is beside each other, all else allowed for that the model knows. Best first. */
 export const RatesCompared = z
   .object({
-    people: z.array(
-      z
-        .object({
-          method: MethodId,
-          methodName: z.string(),
-          members: z.array(members(PersonId)),
-          finding: Finding,
-        })
-        .readonly(),
-    ),
-    months: z.array(
-      z
-        .object({
-          protocol: ProtocolId,
-          protocolName: z.string(),
-          step: StepId,
-          stepName: z.string(),
-          members: z.array(members(z.number().int())),
-          finding: Finding,
-        })
-        .readonly(),
-    ),
+    people: z.array(inMethod(PersonId)),
+    rootstocks: z.array(inMethod(KindId)),
+    months: z.array(inStep(z.number().int())),
+    kinds: z.array(inStep(KindId)),
   })
   .readonly()
 export type RatesCompared = z.infer<typeof RatesCompared>

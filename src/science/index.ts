@@ -59,9 +59,12 @@ export { type Finding, type FindingKind, findingInWords, findingOf } from './com
 export {
   correlationWithin,
   type Funnel,
+  type FunnelAllowance,
   type FunnelGroup,
+  type FunnelLimits,
   type FunnelStanding,
   funnel,
+  funnelLimits,
   type GroupedBatch,
   groupDifference,
 } from './comparison/funnel.ts'
@@ -186,6 +189,7 @@ export {
   type LevelEstimate,
   levelDifference,
   levelEstimates,
+  logitInContext,
   spreads,
 } from './rates/levels.ts'
 export { type LogisticFit, type LogisticInput, logisticRegression } from './rates/logistic.ts'

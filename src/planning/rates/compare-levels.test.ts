@@ -26,10 +26,11 @@ const compare = (only: (person: string) => boolean) =>
     'person',
     rows
       .filter(({ person }) => only(person))
-      .map(({ person, entered, survived }) => ({
+      .map(({ person, kind, entered, survived }) => ({
         entered,
         survived,
-        level: person,
+        context: { person, kind },
+        offsetLogit: 0,
         group: 'chip bud',
         of: 'chip bud',
         member: person,
@@ -56,6 +57,16 @@ test('ten plants say little: the new hand stands near the others, with a wide in
   const width = (person: string) => of(person).high - of(person).low
   expect(width('new')).toBeGreaterThan(1.2 * width('usual'))
   expect(of('new').share).toBeLessThan(of('able').share)
+})
+
+test('in the funnel the hard kind is allowed for, nothing is drawn towards the others, and ten plants are worth ten at most', () => {
+  const [{ members, share }] = compare(() => true) as [ReturnType<typeof compare>[0] & object]
+  const of = (person: string) => members.find(({ member }) => member === person)!.seen
+  expect(share).toBeCloseTo((8 * 70 + 94 + 37 + 8 * 80 + 7) / 1810, 9)
+  expect(of('able').share).toBeGreaterThan(of('usual').share)
+  expect(of('new').worth).toBeLessThanOrEqual(11)
+  expect(of('new').standing).toBe('within')
+  expect(of('able').worth).toBeGreaterThan(of('new').worth)
 })
 
 test('one alone is compared with nobody, and a factor that the model does not tell apart with none', () => {

@@ -1,8 +1,12 @@
 import {
   type Finding,
+  type FunnelGroup,
   findingOf,
+  funnel,
   levelDifference,
   levelEstimates,
+  logitInContext,
+  type RateContext,
   type RateModel,
 } from '../../science/index.ts'
 import { grouped } from '../grouped.ts'
@@ -11,8 +15,9 @@ import { grouped } from '../grouped.ts'
 export interface ComparedRow<Of> {
   readonly entered: number
   readonly survived: number
-  /** What the model calls it. */
-  readonly level: string
+  /** What the model knows of it, by which it calls its level of what is compared; what its logit is known to be. */
+  readonly context: RateContext
+  readonly offsetLogit: number
   /** Those of one group are compared with each other; what the group is of. */
   readonly group: string
   readonly of: Of
@@ -28,10 +33,14 @@ export interface ComparedMember {
   readonly batches: number
   readonly entered: number
   readonly survived: number
+  /** In the funnel, where nothing is drawn towards the others: its share, how many single plants its counts are worth. */
+  readonly seen: Pick<FunnelGroup, 'share' | 'worth' | 'standing'>
 }
 
 export interface Comparison<Of> {
   readonly of: Of
+  /** Of all plants compared, what came through. */
+  readonly share: number
   /** Best first. */
   readonly members: readonly ComparedMember[]
   /** What may be said of the first against the last. */
@@ -45,8 +54,8 @@ const logistic = (logit: number) => 1 / (1 + Math.exp(-logit))
 
 /**
  * Members of each group beside each other, fairly: what the model of rates says of each once kinds, steps, months and
- * years are allowed for, shrunken towards the others as far as its own counts are few. Groups of one are left out; the
- * group that shows most comes first.
+ * years are allowed for, shrunken towards the others as far as its own counts are few; and in a funnel, not shrunken.
+ * Groups of one are left out; the group that shows most comes first.
  */
 export const compareLevels = <Of>(
   model: RateModel,
@@ -58,7 +67,7 @@ export const compareLevels = <Of>(
   return [...grouped(rows, ({ group }) => group)]
     .flatMap(([, ofGroup]) => {
       const members = [...grouped(ofGroup, ({ member }) => member)]
-        .map(([member, own]) => ({ member, own, estimate: estimates.get(own[0]!.level)! }))
+        .map(([member, own]) => ({ member, own, estimate: estimates.get(own[0]!.context[factor]!)! }))
         .sort((a, b) => b.estimate.effect - a.estimate.effect)
       if (members.length < 2) return []
       const entered = sum(ofGroup.map(row => row.entered))
@@ -75,6 +84,18 @@ export const compareLevels = <Of>(
         last.estimate.level,
       )
       const finding = findingOf(effect, standardError, entered)
+      const stands = funnel(
+        ofGroup.map(({ member, entered, survived }) => ({ group: member, entered, survived })),
+        {
+          logits: ofGroup.map(({ context, offsetLogit }) =>
+            logitInContext(model, { ...context, [factor]: undefined }, offsetLogit),
+          ),
+          sdLogit: model.spreadBetweenBatches,
+        },
+      )
+      const seenOf = new Map(
+        stands.groups.map(({ group, share, worth, standing }) => [group, { share, worth, standing }]),
+      )
       return [
         {
           of: ofGroup[0]!.of,
@@ -86,14 +107,16 @@ export const compareLevels = <Of>(
             batches: own.length,
             entered: sum(own.map(row => row.entered)),
             survived: sum(own.map(row => row.survived)),
+            seen: seenOf.get(member)!,
           })),
+          share: stands.share,
           finding,
           shows: effect / standardError,
         },
       ]
     })
     .sort((a, b) => b.shows - a.shows)
-    .map(({ of, members, finding }) => ({ of, members, finding }))
+    .map(({ of, share, members, finding }) => ({ of, share, members, finding }))
 }
 
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0)

@@ -7,7 +7,7 @@ import {
   type RateFact,
   type RateModel,
 } from '../../science/index.ts'
-import type { MethodId, PersonId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
+import type { KindId, MethodId, PersonId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import { type Comparison, compareLevels } from './compare-levels.ts'
 import { newestOfEach } from './newest-counts.ts'
@@ -19,10 +19,12 @@ export interface SeenStep
     'protocol' | 'method' | 'step' | 'species' | 'kind' | 'month' | 'year' | 'entered' | 'survived'
   > {
   readonly person: PersonId | null
+  /** Of worked trees, the one kind that they stand on. */
+  readonly rootstock: KindId | null
 }
 
 /** A step of a future batch; the person is null where nobody, or more than one, is known to do it. */
-export type AskedStep = Omit<SeenStep, 'species' | 'year' | 'entered' | 'survived'>
+export type AskedStep = Omit<SeenStep, 'species' | 'year' | 'rootstock' | 'entered' | 'survived'>
 
 /** The share of a batch to come. */
 interface Share {
@@ -51,7 +53,16 @@ export interface LearntSurvival {
   /** People beside each other in each method. */
   comparePeople(): readonly Comparison<{ readonly method: MethodId }>[]
   /** Months of the start beside each other in each step of a protocol. */
-  compareMonths(): readonly Comparison<{ readonly protocol: ProtocolId; readonly step: StepId }>[]
+  compareMonths(): readonly Comparison<StepCompared>[]
+  /** Kinds beside each other in each step of a protocol. */
+  compareKinds(): readonly Comparison<StepCompared>[]
+  /** Rootstocks beside each other in each method. */
+  compareRootstocks(): readonly Comparison<{ readonly method: MethodId }>[]
+}
+
+export interface StepCompared {
+  readonly protocol: ProtocolId
+  readonly step: StepId
 }
 
 /** How many batches a protocol's figure is worth, for the average of its step. Our choice, no source. */
@@ -82,6 +93,11 @@ const levelsOf = (said: AskedStep) => ({
 })
 /** The simulated seasons share their luck in the same groups. */
 const yearOf = ({ method, species, step, year }: SeenStep) => `${method}, ${species}, ${step}, ${year}`
+const contextOf = (row: SeenStep) => ({
+  ...levelsOf(row),
+  year: yearOf(row),
+  rootstock: row.rootstock === null ? undefined : `${row.method} ${row.rootstock}`,
+})
 
 /**
  * What the nursery's own counts say of each step: one logistic regression in which the steps of protocols, kinds,
@@ -125,6 +141,7 @@ const TOLD = [
   'month',
   'year',
   'person',
+  'rootstock',
   'entered',
   'survived',
 ] as const
@@ -155,6 +172,8 @@ function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Prot
       yearShare: USUAL_YEAR_SHARE,
       comparePeople: () => [],
       compareMonths: () => [],
+      compareKinds: () => [],
+      compareRootstocks: () => [],
     }
   const allRows = [...rowsOf.values()].flat()
   const model = fitted(allRows, figures)
@@ -172,28 +191,16 @@ function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Prot
   )
   return {
     yearShare: ofYears === undefined ? USUAL_YEAR_SHARE : ofYears / ofBatch,
-    comparePeople: () =>
-      compareLevels(
-        model,
-        'person',
-        allRows.flatMap(row => {
-          const { person: level } = levelsOf(row)
-          const { method, person } = row
-          return level === undefined
-            ? []
-            : [{ ...row, level, group: method, of: { method }, member: person! }]
-        }),
-      ),
-    compareMonths: () =>
-      compareLevels(
-        model,
-        'month',
-        allRows.map(row => {
-          const { protocol, step, month } = row
-          const { month: level } = levelsOf(row)
-          return { ...row, level, group: stepOf(row), of: { protocol, step }, member: String(month) }
-        }),
-      ),
+    comparePeople: () => compareLevels(model, 'person', comparedIn(allRows, figures, 'method', 'person')),
+    compareMonths: () => compareLevels(model, 'month', comparedIn(allRows, figures, 'step', 'month')),
+    compareKinds: () => compareLevels(model, 'kind', comparedIn(allRows, figures, 'step', 'kind')),
+    compareRootstocks: () => {
+      const worked = allRows.filter(({ rootstock }) => rootstock !== null)
+      if (worked.length === 0) return []
+      // The plan asks nobody for a rootstock's own part, so that it is learnt only where it is looked at.
+      const rows = comparedIn(worked, figures, 'method', 'rootstock')
+      return compareLevels(fitted(worked, figures, ['rootstock']), 'rootstock', rows)
+    },
     share(asked) {
       const rows = rowsOf.get(stepOf(asked))
       if (rows === undefined) return null
@@ -219,6 +226,27 @@ function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Prot
       }
     },
   }
+}
+
+/** The counts that say which member they are of, to be compared within each method, or each step of a protocol. */
+function comparedIn<In extends 'method' | 'step'>(
+  rows: readonly SeenStep[],
+  figures: ReadonlyMap<string, Figure>,
+  within: In,
+  by: 'person' | 'month' | 'kind' | 'rootstock',
+) {
+  return rows.flatMap(row => {
+    const { protocol, step, method, entered, survived } = row
+    const member = row[by]
+    if (member === null) return []
+    const of = (within === 'method' ? { method } : { protocol, step }) as In extends 'method'
+      ? { readonly method: MethodId }
+      : StepCompared
+    const group = within === 'method' ? method : stepOf(row)
+    const context = contextOf(row)
+    const offsetLogit = figures.get(stepOf(row))!.mean
+    return [{ entered, survived, context, offsetLogit, group, of, member: String(member) }]
+  })
 }
 
 /** How many of the counts are of each kind, month and person. */
@@ -251,12 +279,16 @@ function figureOf(
   return { alpha, beta, ...logitMoments(alpha, beta) }
 }
 
-function fitted(seen: readonly SeenStep[], figures: ReadonlyMap<string, Figure>): RateModel {
+function fitted(
+  seen: readonly SeenStep[],
+  figures: ReadonlyMap<string, Figure>,
+  further: readonly 'rootstock'[] = [],
+): RateModel {
   const observations = seen.map(row => ({
     entered: row.entered,
     survived: row.survived,
     offsetLogit: figures.get(stepOf(row))!.mean,
-    context: { ...levelsOf(row), year: yearOf(row) },
+    context: contextOf(row),
   }))
   const isTold = (name: 'month' | 'person') =>
     new Set(observations.map(({ context }) => context[name])).size >= FEWEST_LEVELS
@@ -272,6 +304,7 @@ function fitted(seen: readonly SeenStep[], figures: ReadonlyMap<string, Figure>)
     'kind',
     ...(['month', 'person'] as const).filter(isTold),
     ...(seasons >= FEWEST_SEASONS ? ['year'] : []),
+    ...further,
   ]
   return fitRates({
     observations,

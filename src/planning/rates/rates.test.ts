@@ -97,6 +97,7 @@ describe('rate book', () => {
     month: 5,
     year: 2025,
     person: null,
+    rootstock: null,
     entered,
     survived,
     ...more,

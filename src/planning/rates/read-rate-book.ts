@@ -28,12 +28,13 @@ export const seenSteps = (
   today: string,
 ): readonly (SeenStep & Pick<Observation, 'batch'>)[] =>
   observations(nursery).flatMap(row => {
-    const { protocol, method, step, species, kind, grafter, batch, entered, survived } = row
+    const { protocol, method, step, species, kind, rootstock, grafter, batch, entered, survived } = row
     const begun = nursery.batches.get(batch)!.startedOn
     if (!row.closed || begun > today) return []
     const year = Number(begun.slice(0, 4))
     const month = Number(begun.slice(5, 7))
-    return { protocol, method, step, species, kind, year, month, person: grafter, batch, entered, survived }
+    const of = { protocol, method, step, species, kind, rootstock, year, month, person: grafter }
+    return { ...of, batch, entered, survived }
   })
 
 const seenDays = (nursery: Nursery, today: string): readonly SeenDays[] =>

@@ -4,11 +4,16 @@ import { drawBeta } from '../random/draw-gamma.ts'
 import { seededRandom } from '../random/seeded-random.ts'
 import { exactStrata } from './exact-strata.ts'
 import { findingInWords, findingOf } from './finding.ts'
-import { correlationWithin, funnel } from './funnel.ts'
+import { correlationWithin, funnel, funnelLimits } from './funnel.ts'
 import { watchForSlump } from './slump-watch.ts'
 import { analyseTrial } from './trial-analysis.ts'
 import { allocatePlots, trialSize } from './trial-plan.ts'
 
+const binomial = (n: number, k: number, p: number): number => {
+  let chance = (1 - p) ** n
+  for (let i = 1; i <= k; i++) chance *= ((n - i + 1) / i) * (p / (1 - p))
+  return chance
+}
 const random = (seed: number) => seededRandom(seed)
 /** A batch of plants that are alike by `correlation` about a share. */
 const batchOf = (source: ReturnType<typeof seededRandom>, n: number, share: number, correlation: number) => {
@@ -52,6 +57,63 @@ test('one batch each: the correlation is assumed and said to be', () => {
   ])
   expect(correlationBasis).toBe('assumed')
   expect(correlation).toBe(0.05)
+})
+
+test('limits of many plants are those of the normal distribution: 1.96 and 3.09 standard errors either way', () => {
+  // Spiegelhalter 2005: θ ± z·√(θ(1 − θ)/n); by hand √(0.8 · 0.2 / 10 000) = 0.004. z from normal tables.
+  const { farLow, low, high, farHigh } = funnelLimits(0.8, 10_000)
+  expect(low).toBeCloseTo(0.8 - 1.96 * 0.004, 3)
+  expect(high).toBeCloseTo(0.8 + 1.96 * 0.004, 3)
+  expect(farLow).toBeCloseTo(0.8 - 3.09 * 0.004, 3)
+  expect(farHigh).toBeCloseTo(0.8 + 3.09 * 0.004, 3)
+})
+
+test('limits of few plants hold what the exact binomial holds: 95 in 100 within one plant, 99.8 within two', () => {
+  for (const [share, n] of [
+    [0.7, 20],
+    [0.85, 60],
+    [0.5, 200],
+  ] as const) {
+    const chances = Array.from({ length: n + 1 }, (_, k) => binomial(n, k, share))
+    const cumulative = chances.map((_, k) => chances.slice(0, k + 1).reduce((sum, chance) => sum + chance, 0))
+    const quantile = (tail: number) => cumulative.findIndex(chance => chance >= tail) / n
+    const limits = funnelLimits(share, n)
+    expect(Math.abs(limits.low - quantile(0.025))).toBeLessThan(1 / n)
+    expect(Math.abs(limits.high - quantile(0.975))).toBeLessThan(1 / n)
+    expect(Math.abs(limits.farLow - quantile(0.001))).toBeLessThan(2 / n)
+    expect(Math.abs(limits.farHigh - quantile(0.999))).toBeLessThan(2 / n)
+  }
+})
+
+test('one batch of a hundred is worth fewer plants than ten of ten: by hand 100/(1 + 99ρ) and 100/(1 + 9ρ)', () => {
+  const few = [{ group: 'one', entered: 100, survived: 75 }]
+  const many = Array.from({ length: 10 }, (_, at) => ({
+    group: 'ten',
+    entered: 10,
+    survived: at % 2 === 0 ? 7 : 8,
+  }))
+  // σ of 0.8 at a share of 0.75: ρ = 0.64 · 0.1875 = 0.12.
+  const { groups, correlation, correlationBasis } = funnel([...few, ...many], {
+    logits: Array.from({ length: 11 }, () => 0),
+    sdLogit: 0.8,
+  })
+  expect([correlationBasis, correlation]).toEqual(['told', expect.closeTo(0.12, 9)])
+  expect(groups.map(({ worth }) => worth)).toEqual([
+    expect.closeTo(100 / 12.88, 6),
+    expect.closeTo(100 / 2.08, 6),
+  ])
+})
+
+test('who was given the hard plants is not below for it, once that is allowed for', () => {
+  const batches = [
+    ...Array.from({ length: 8 }, () => ({ group: 'hard', entered: 100, survived: 50 })),
+    ...Array.from({ length: 8 }, () => ({ group: 'easy', entered: 100, survived: 90 })),
+  ]
+  const logits = batches.map(({ group }) => (group === 'hard' ? 0 : Math.log(9)))
+  expect(funnel(batches).groups.map(({ standing }) => standing)).toEqual(['far-below', 'far-above'])
+  const fair = funnel(batches, { logits: logits.map(logit => logit + 1), sdLogit: 0.3 })
+  expect(fair.groups.map(({ standing }) => standing)).toEqual(['within', 'within'])
+  for (const { share } of fair.groups) expect(share).toBeCloseTo(0.7, 6)
 })
 
 test('the correlation of plants of one batch is found again', () => {

@@ -1,6 +1,6 @@
 import { normalQuantile } from '../distributions/normal.ts'
 import { shareOfLogit } from '../numerics/logit.ts'
-import type { RateFactor, RateModel } from './fit-rates.ts'
+import type { RateContext, RateFactor, RateModel } from './fit-rates.ts'
 import { varianceOfLogit } from './precisions.ts'
 
 export interface LevelEstimate {
@@ -98,6 +98,21 @@ export function levelDifference(
     oddsRatioLow: Math.exp(effect - NINE_OF_TEN * standardError),
     oddsRatioHigh: Math.exp(effect + NINE_OF_TEN * standardError),
   }
+}
+
+/**
+ * Logit of the share of an average batch of a context; what is not told, or was never seen, is average.
+ * @source as `fitRates`
+ * @example logitInContext(fitRates({ observations: [{ entered: 40, survived: 36, context: { kind: 'plum' } }, {
+ *   entered: 40, survived: 24, context: { kind: 'fig' } }], factors: ['kind'] }), { kind: 'plum' }) // 1.582
+ */
+export function logitInContext(model: RateModel, context: RateContext, offsetLogit = 0): number {
+  const { offsets } = model.fit.system
+  return model.factors.reduce((logit, { name, levelNumbers }, f) => {
+    const level = context[name]
+    const number = level === undefined ? undefined : levelNumbers.get(level)
+    return number === undefined ? logit : logit + model.fit.state.levelEffects[offsets[f]! + number]!
+  }, model.intercept + offsetLogit)
 }
 
 /** How far levels of a factor lie apart: standard deviation on the logit scale, and as shares about the average. */

@@ -2,31 +2,51 @@ import type { RatesCompared } from '../../api/index.ts'
 import { readRateBook } from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
 import { methodById } from '../../trade/facts/index.ts'
-import type { PersonId } from '../../trade/index.ts'
+import type { KindId, MethodId, PersonId, ProtocolId, StepId } from '../../trade/index.ts'
 
-/** People and months beside each other, by the model that the plan's rates come from. */
+/** People, rootstocks, months and kinds beside each other, by the model that the plan's rates come from. */
 export const ratesCompared = (nursery: Nursery, today: string): RatesCompared => {
   const learnt = readRateBook(nursery, today).compared()
+  const inMethod = ({ method }: { method: MethodId }) => ({ method, methodName: methodById(method).label })
+  const inStep = ({ protocol, step }: { protocol: ProtocolId; step: StepId }) => {
+    const of = nursery.protocols.get(protocol)
+    const stepName = of?.steps.find(({ id }) => id === step)?.name ?? step
+    return { protocol, protocolName: of?.name ?? protocol, step, stepName }
+  }
+  const person = <One extends { member: string }>(one: One) => {
+    const member = one.member as PersonId
+    return { ...one, member, name: nursery.people.get(member)?.name ?? member }
+  }
+  const kind = <One extends { member: string }>(one: One) => {
+    const member = one.member as KindId
+    const of = nursery.kinds.get(member) ?? nursery.former.kinds.get(member)
+    return { ...one, member, name: of?.name ?? member }
+  }
+  const month = <One extends { member: string }>(one: One) => ({
+    ...one,
+    member: Number(one.member),
+    name: '',
+  })
   return {
-    people: learnt.comparePeople().map(({ of: { method }, members, finding }) => ({
-      method,
-      methodName: methodById(method).label,
-      members: members.map(one => {
-        const member = one.member as PersonId
-        return { ...one, member, name: nursery.people.get(member)?.name ?? member }
-      }),
-      finding,
+    people: learnt.comparePeople().map(({ of, members, ...rest }) => ({
+      ...inMethod(of),
+      ...rest,
+      members: members.map(person),
     })),
-    months: learnt.compareMonths().map(({ of: { protocol, step }, members, finding }) => {
-      const of = nursery.protocols.get(protocol)
-      return {
-        protocol,
-        protocolName: of?.name ?? protocol,
-        step,
-        stepName: of?.steps.find(({ id }) => id === step)?.name ?? step,
-        members: members.map(one => ({ ...one, member: Number(one.member), name: '' })),
-        finding,
-      }
-    }),
+    rootstocks: learnt.compareRootstocks().map(({ of, members, ...rest }) => ({
+      ...inMethod(of),
+      ...rest,
+      members: members.map(kind),
+    })),
+    months: learnt.compareMonths().map(({ of, members, ...rest }) => ({
+      ...inStep(of),
+      ...rest,
+      members: members.map(month),
+    })),
+    kinds: learnt.compareKinds().map(({ of, members, ...rest }) => ({
+      ...inStep(of),
+      ...rest,
+      members: members.map(kind),
+    })),
   }
 }

@@ -1,10 +1,11 @@
 import { useQuery } from '@tanstack/react-query'
-import { useState } from 'react'
+import { Fragment, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { RatesCompared } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { FunnelPicture } from '../../pictures/funnel/funnel-picture.tsx'
 import { PointsPicture } from '../../pictures/rate-points/points-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
@@ -12,17 +13,25 @@ import { useTerm } from '../../text/use-term.ts'
 type Finding = RatesCompared['people'][number]['finding']
 type Member = Pick<
   RatesCompared['people'][number]['members'][number],
-  'share' | 'low' | 'high' | 'batches'
-> & {
-  readonly name: string
-  readonly entered: number
-  readonly survived: number
+  'name' | 'share' | 'low' | 'high' | 'batches' | 'entered' | 'survived' | 'seen'
+> & { readonly member: string | number }
+interface Group {
+  readonly key: string
+  readonly title: string
+  readonly share: number
+  readonly members: readonly Member[]
+  readonly finding: Finding
 }
+export type ComparedBy = keyof RatesCompared
 
-const AT_FIRST = 12
+const AT_FIRST = 6
+/** More than so many lanes are no picture: of these the funnel and its table tell. */
+const MOST_LANES = 40
+/** Limits of two would say what their points say. */
+const FEWEST_IN_FUNNEL = 3
 
-/** People, or months of the start, beside each other: as if all had had the same plants, with what may be said of it. */
-export function Compared({ by }: { readonly by: 'people' | 'months' }) {
+/** Kinds, rootstocks, months of the start or people beside each other: as if all had had the same plants. */
+export function Compared({ by }: { readonly by: ComparedBy }) {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
@@ -31,29 +40,37 @@ export function Compared({ by }: { readonly by: 'people' | 'months' }) {
   return (
     <Asked query={query} what={t('rates.title')}>
       {compared => {
-        const groups =
-          by === 'people'
-            ? compared.people.map(({ method, methodName, members, finding }) => ({
-                key: method,
-                title: term(methodName),
-                members: members as readonly Member[],
-                finding,
-              }))
-            : compared.months.map(({ protocol, protocolName, step, stepName, members, finding }) => ({
-                key: `${protocol} ${step}`,
-                title: `${term(protocolName)}: ${term(stepName)}`,
-                members: members.map(one => ({
-                  ...one,
-                  name: format.month(one.member - 1),
-                })) as readonly Member[],
-                finding,
-              }))
+        const inMethod = (groups: RatesCompared['people'] | RatesCompared['rootstocks']): Group[] =>
+          groups.map(one => ({ ...one, key: one.method, title: term(one.methodName) }))
+        const inStep = (groups: RatesCompared['kinds'] | RatesCompared['months']): Group[] =>
+          groups.map(one => ({
+            ...one,
+            key: `${one.protocol} ${one.step}`,
+            title: `${term(one.protocolName)}: ${term(one.stepName)}`,
+            members: one.members.map(member => ({
+              ...member,
+              name: typeof member.member === 'number' ? format.month(member.member - 1) : member.name,
+            })),
+          }))
+        const groups = by === 'people' || by === 'rootstocks' ? inMethod(compared[by]) : inStep(compared[by])
         return (
           <div className="stack">
             <p className="soft">{t(`rates.compared.${by}`)}</p>
             {groups.length === 0 && <p className="soft">{t('rates.compared.none')}</p>}
-            {groups.slice(0, isAll ? groups.length : AT_FIRST).map(({ key, title, members, finding }) => (
-              <ComparedGroup key={key} title={title} members={members} finding={finding} />
+            {groups.slice(0, isAll ? groups.length : AT_FIRST).map(group => (
+              <Fragment key={group.key}>
+                {group.members.length <= MOST_LANES && <ComparedGroup {...group} />}
+                {group.members.length >= FEWEST_IN_FUNNEL && (
+                  <FunnelPicture
+                    title={t(by === 'people' ? 'rates.compared.funnel' : 'rates.compared.funnelOf', {
+                      of: group.title,
+                    })}
+                    of={t('rates.compared.who')}
+                    share={group.share}
+                    points={group.members.map(one => ({ ...one, key: String(one.member), ...one.seen }))}
+                  />
+                )}
+              </Fragment>
             ))}
             {groups.length > AT_FIRST && !isAll && (
               <p>
@@ -72,15 +89,7 @@ export function Compared({ by }: { readonly by: 'people' | 'months' }) {
   )
 }
 
-function ComparedGroup({
-  title,
-  members,
-  finding,
-}: {
-  readonly title: string
-  readonly members: readonly Member[]
-  readonly finding: Finding
-}) {
+function ComparedGroup({ title, members, finding }: Omit<Group, 'key' | 'share'>) {
   const { t } = useTranslation()
   const format = useFormat()
   const first = members[0]?.name ?? ''
@@ -96,7 +105,7 @@ function ComparedGroup({
       })}
       isClose
       lanes={members.map(one => ({
-        key: one.name,
+        key: String(one.member),
         name: one.name,
         share: one.share,
         low: one.low,

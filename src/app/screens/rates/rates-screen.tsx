@@ -5,9 +5,9 @@ import { Compared } from './rates-compared.tsx'
 import { StepRates } from './step-rates.tsx'
 
 const route = getRouteApi('/rates')
-const VIEW = ['steps', 'people', 'months'] as const
+const VIEW = ['steps', 'kinds', 'rootstocks', 'months', 'people'] as const
 
-/** What takes, by step; and what people and months do to it. */
+/** What takes, by step; and what kinds, rootstocks, months and people do to it. */
 export function RatesScreen() {
   const { t } = useTranslation()
   const { view = 'steps' } = route.useSearch()

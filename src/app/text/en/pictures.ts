@@ -71,6 +71,23 @@ export const pictures = {
     assumed: 'assumed',
     set: 'set by you',
   },
+  funnel: {
+    aria: 'Funnel: rates over how much was counted, with limits about {{share}}',
+    none: 'Nobody and nothing stands outside the limits.',
+    outside_one: 'Outside the limits: {{named}}.',
+    outside_other: 'Outside the limits, {{shown}}: {{named}}.',
+    read: 'Few counted, wide limits: of those that are all alike, 95 in 100 lie within the inner ones, 998 in 1,000 within the outer.',
+    worth: 'Counted, in plants that share no luck',
+    batches: 'Batches',
+    stands: 'Stands',
+    standing: {
+      'far-below': 'far below',
+      below: 'below',
+      within: 'within',
+      above: 'above',
+      'far-above': 'far above',
+    },
+  },
   bench: {
     aria: '{{name}}, {{size}}, drawn to scale: {{used}} of {{area}} used',
     batch: 'Batch',

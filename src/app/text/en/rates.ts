@@ -4,11 +4,23 @@ export const rates = {
   findHint: 'Kind, protocol or step',
   show: { label: 'Which rates', own: 'With your records', set: 'Set by you', all: 'All' },
   empty: 'No rate fits.',
-  view: { label: 'What to see', steps: 'Steps', people: 'People', months: 'Months' },
+  view: {
+    label: 'What to see',
+    steps: 'Steps',
+    kinds: 'Kinds',
+    rootstocks: 'Rootstocks',
+    months: 'Months',
+    people: 'People',
+  },
   compared: {
     people:
       'Who works which method how well, as if all had had the same kinds in the same years. Few counts are drawn towards the others.',
     months: 'What the month of the start does, with kinds, people and years allowed for.',
+    kinds: 'Which kind does how well in which step, with months, people and years allowed for.',
+    rootstocks:
+      'What takes on which rootstock in each method, with kinds, months, people and years allowed for. Where a fruit stands on one rootstock alone, the two cannot be told apart.',
+    funnel: '{{of}}: who stands out',
+    funnelOf: '{{of}}: what stands out',
     none: 'There are too few counts to compare.',
     who: 'Of',
     batches_one: '{{shown}} batch: {{survived}} of {{entered}}',

@@ -71,6 +71,23 @@ export const pictures = {
     assumed: 'supuesto',
     set: 'fijado por usted',
   },
+  funnel: {
+    aria: 'Embudo: tasas según cuánto se contó, con límites en torno a {{share}}',
+    none: 'Nadie ni nada queda fuera de los límites.',
+    outside_one: 'Fuera de los límites: {{named}}.',
+    outside_other: 'Fuera de los límites, {{shown}}: {{named}}.',
+    read: 'Poco contado, límites anchos: de los que son todos iguales, 95 de cada 100 quedan dentro de los interiores, 998 de cada 1000 dentro de los exteriores.',
+    worth: 'Contadas, en plantas que no comparten suerte',
+    batches: 'Lotes',
+    stands: 'Queda',
+    standing: {
+      'far-below': 'muy por debajo',
+      below: 'por debajo',
+      within: 'dentro',
+      above: 'por encima',
+      'far-above': 'muy por encima',
+    },
+  },
   bench: {
     aria: '{{name}}, {{size}}, a escala: {{used}} de {{area}} ocupados',
     batch: 'Lote',

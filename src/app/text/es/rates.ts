@@ -4,11 +4,23 @@ export const rates = {
   findHint: 'Clase, protocolo o fase',
   show: { label: 'Qué tasas', own: 'Con registros suyos', set: 'Fijadas por usted', all: 'Todas' },
   empty: 'Ninguna tasa coincide.',
-  view: { label: 'Qué ver', steps: 'Fases', people: 'Personas', months: 'Meses' },
+  view: {
+    label: 'Qué ver',
+    steps: 'Fases',
+    kinds: 'Clases',
+    rootstocks: 'Patrones',
+    months: 'Meses',
+    people: 'Personas',
+  },
   compared: {
     people:
       'Quién trabaja cada método y con qué resultado, como si todos hubieran tenido las mismas clases en los mismos años. Los pocos recuentos se acercan a los demás.',
     months: 'Qué hace el mes del inicio, descontadas clases, personas y años.',
+    kinds: 'Qué clase va cómo en cada fase, descontados meses, personas y años.',
+    rootstocks:
+      'Qué prende sobre qué patrón en cada método, descontados clases, meses, personas y años. Donde una fruta va sobre un solo patrón, no se pueden separar la una del otro.',
+    funnel: '{{of}}: quién destaca',
+    funnelOf: '{{of}}: qué destaca',
     none: 'Hay muy pocos recuentos para comparar.',
     who: 'De',
     batches_one: '{{shown}} lote: {{survived}} de {{entered}}',
