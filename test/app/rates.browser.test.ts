@@ -44,8 +44,14 @@ test('the funnel marks and names exactly those who stand outside the limits, in 
       .first()
       .click()
     for (const { name, entered, seen } of members) {
-      const row = page.getByRole('row').filter({ hasText: name }).filter({ hasText: seen.standing.replace('-', ' ') })
-      await row.filter({ hasText: entered.toLocaleString('en-GB') }).first().waitFor()
+      const row = page
+        .getByRole('row')
+        .filter({ hasText: name })
+        .filter({ hasText: seen.standing.replace('-', ' ') })
+      await row
+        .filter({ hasText: entered.toLocaleString('en-GB') })
+        .first()
+        .waitFor()
     }
     expect(problems).toEqual([])
   }

@@ -68,7 +68,7 @@ test('limits of many plants are those of the normal distribution: 1.96 and 3.09 
   expect(farHigh).toBeCloseTo(0.8 + 3.09 * 0.004, 3)
 })
 
-test('limits of few plants hold what the exact binomial holds: 95 in 100 within one plant, 99.8 within two', () => {
+test('limits of few plants hold what the exact binomial holds: 95 and 99.8 in 100, within one plant', () => {
   for (const [share, n] of [
     [0.7, 20],
     [0.85, 60],
@@ -80,9 +80,15 @@ test('limits of few plants hold what the exact binomial holds: 95 in 100 within 
     const limits = funnelLimits(share, n)
     expect(Math.abs(limits.low - quantile(0.025))).toBeLessThan(1 / n)
     expect(Math.abs(limits.high - quantile(0.975))).toBeLessThan(1 / n)
-    expect(Math.abs(limits.farLow - quantile(0.001))).toBeLessThan(2 / n)
-    expect(Math.abs(limits.farHigh - quantile(0.999))).toBeLessThan(2 / n)
+    expect(Math.abs(limits.farLow - quantile(0.001))).toBeLessThan(1 / n)
+    expect(Math.abs(limits.farHigh - quantile(0.999))).toBeLessThan(1 / n)
   }
+})
+
+test('all of three plants are no surprise where seven of ten take (chance 0.343); all of thirty are (0.00002)', () => {
+  expect(funnelLimits(0.7, 3).high).toBe(1)
+  expect(funnelLimits(0.3, 3).low).toBe(0)
+  expect(funnelLimits(0.7, 30).farHigh).toBeLessThan(1)
 })
 
 test('one batch of a hundred is worth fewer plants than ten of ten: by hand 100/(1 + 99ρ) and 100/(1 + 9ρ)', () => {

@@ -1,6 +1,6 @@
 import { requireAbove, requireWhole, requireWithin } from '../bounds.ts'
-import { betaQuantile } from '../distributions/beta.ts'
-import { shareOfLogit } from '../numerics/logit.ts'
+import { betaCdf } from '../distributions/beta.ts'
+import { logitOfShare, shareOfLogit } from '../numerics/logit.ts'
 
 /** One batch of somebody's (or some month's, some treatment's) work. */
 export interface GroupedBatch {
@@ -55,19 +55,19 @@ const ASSUMED_CORRELATION = 0.05
 const MOST_CORRELATION = 0.95
 
 /**
- * Limits that are fair to small numbers: who stands out, when batches differ anyway? A group whose batches of n plants
- * are expected to survive by e has, were it like all others, a variance of Σ n·e·(1 − e)·(1 + (n − 1)·ρ) / (Σ n)² about
- * the share S of all. It is worth as many single plants as give that variance to a binomial of S, and has the limits of
- * that number. ρ is σ²·e·(1 − e) where a model tells the spread σ of batches; else it is measured inside groups, so that
- * real differences between groups do not hide themselves in it, and e is S. What is allowed for moves a group by indirect
- * standardization, to S + Σ (survived − n·e) / Σ n, kept within 0 and 1.
+ * Limits that are fair to small numbers: who stands out, when batches differ anyway? Batches of n plants are expected to
+ * survive by e; a group moves all its expected logits by the one δ at which as many would survive as did, and its share
+ * is that of all, S, moved by δ. Were it like all others, δ would vary by V = Σ n·w·(1 + (n − 1)·ρ) / (Σ n·w)² with
+ * w = e·(1 − e): as much as that of a binomial of S with 1 / (V·S·(1 − S)) plants, whose limits it has. ρ is σ²·w where a
+ * model tells the spread σ of batches; else it is measured inside groups, so that real differences between groups do
+ * not hide themselves in it, and e is S.
  *
  * @returns groups in order of first appearance; shares 0 to 1
  * @throws RangeError for an argument out of range
  * @source Spiegelhalter 2005, Stat. Med. 24:1185-1202 (funnel plots, limits widened for overdispersion); Williams 1982,
  *   Applied Statistics 31:144-148 (ρ, and its logistic-normal form); Kish 1965 (effective number); all from memory
  * @example funnel([{ group: 'Ana', entered: 40, survived: 36 }, { group: 'Ben', entered: 40, survived: 24
- *   }]).groups[0].high // 0.937
+ *   }]).groups[0].share // 0.9
  */
 export function funnel(batches: readonly GroupedBatch[], allowed?: FunnelAllowance): Funnel {
   let plants = 0
@@ -88,7 +88,9 @@ export function funnel(batches: readonly GroupedBatch[], allowed?: FunnelAllowan
   const measured = spare >= 6 ? correlationWithin(batches) : ASSUMED_CORRELATION
   const correlationAt = (e: number) =>
     allowed === undefined ? measured : Math.min(MOST_CORRELATION, allowed.sdLogit ** 2 * e * (1 - e))
-  const expected = allowed === undefined ? batches.map(() => share) : expectedShares(batches, allowed.logits)
+  const { logits } = allowed ?? { logits: batches.map(() => 0) }
+  const moved = moveTo(alive, batches, logits)
+  const expected = logits.map(logit => (allowed === undefined ? share : shareOfLogit(logit + moved)))
 
   const told = batches.map((batch, at) => ({ ...batch, expected: expected[at]! }))
   return {
@@ -98,12 +100,17 @@ export function funnel(batches: readonly GroupedBatch[], allowed?: FunnelAllowan
     groups: [...byGroup(told)].map(([group, own]): FunnelGroup => {
       const entered = sum(own.map(batch => batch.entered))
       const survived = sum(own.map(batch => batch.survived))
-      const beyond = sum(own.map(batch => batch.survived - batch.entered * batch.expected))
-      const variance = sum(
+      const weight = sum(own.map(({ entered: n, expected: e }) => n * e * (1 - e)))
+      const inflated = sum(
         own.map(({ entered: n, expected: e }) => n * e * (1 - e) * (1 + (n - 1) * correlationAt(e))),
       )
-      const worth = variance > 0 ? (entered ** 2 * share * (1 - share)) / variance : entered
-      const ownShare = Math.min(1, Math.max(0, share + beyond / entered))
+      const worth = inflated > 0 ? weight ** 2 / (share * (1 - share) * inflated) : entered
+      const move = moveTo(
+        survived,
+        own,
+        own.map(batch => logitOfShare(batch.expected)),
+      )
+      const ownShare = allowed === undefined ? survived / entered : shareOfLogit(logitOfShare(share) + move)
       const limits = funnelLimits(share, worth)
       const standing = standingOf(ownShare, limits)
       return { group, batches: own.length, entered, survived, share: ownShare, worth, ...limits, standing }
@@ -112,19 +119,37 @@ export function funnel(batches: readonly GroupedBatch[], allowed?: FunnelAllowan
 }
 
 /**
- * Limits of the share seen in so many plants when all have the same chance: those of a Beta with the mean and the
- * variance of that binomial share, so that they stay within 0 and 1 and the number need not be whole.
+ * Limits of the share seen in so many plants when all have the same chance: beyond each lies its tail of the binomial,
+ * half of the limit's own chance counted in, so that the number of plants need not be whole. Where all of so few are no
+ * surprise the limit is 1, or 0.
  * @throws RangeError for an argument out of range
- * @source Spiegelhalter 2005, Stat. Med. 24:1185-1202 (95 and 99.8 in 100), from memory; the Beta is our choice
- * @example funnelLimits(0.5, 100) // { farLow: 0.348, low: 0.4022, high: 0.5978, farHigh: 0.652 }
+ * @source Spiegelhalter 2005, Stat. Med. 24:1185-1202 (exact limits of 95 and 99.8 in 100); Brown, Cai & DasGupta 2001,
+ *   Statistical Science 16:101-133 (the Beta with a half added is that middle); both from memory
+ * @example funnelLimits(0.5, 100) // { farLow: 0.3466, low: 0.4022, high: 0.5978, farHigh: 0.6534 }
  */
 export function funnelLimits(share: number, worth: number): FunnelLimits {
   requireWithin('funnelLimits', 'share', share, 0, 1)
   requireAbove('funnelLimits', 'worth', worth, 0)
   if (share === 0 || share === 1) return { farLow: share, low: share, high: share, farHigh: share }
-  const precision = Math.max(worth - 1, 0.5)
-  const at = (tail: number) => betaQuantile(tail, share * precision, (1 - share) * precision)
-  return { farLow: at(0.001), low: at(0.025), high: at(0.975), farHigh: at(0.999) }
+  return {
+    farLow: 1 - upperLimit(1 - share, worth, 0.001),
+    low: 1 - upperLimit(1 - share, worth, 0.025),
+    high: upperLimit(share, worth, 0.025),
+    farHigh: upperLimit(share, worth, 0.001),
+  }
+}
+
+function upperLimit(share: number, worth: number, tail: number): number {
+  const above = (seen: number) => betaCdf(share, seen * worth + 0.5, (1 - seen) * worth + 0.5)
+  if (above(1) >= tail) return 1
+  let low = share
+  let high = 1
+  for (let round = 0; round < 26; round++) {
+    const middle = (low + high) / 2
+    if (above(middle) > tail) low = middle
+    else high = middle
+  }
+  return (low + high) / 2
 }
 
 const standingOf = (share: number, { farLow, low, high, farHigh }: FunnelLimits): FunnelStanding =>
@@ -138,19 +163,18 @@ const standingOf = (share: number, { farLow, low, high, farHigh }: FunnelLimits)
           ? 'above'
           : 'within'
 
-/** The shares of the logits, moved by one number so that as many are expected as survived. */
-function expectedShares(batches: readonly GroupedBatch[], logits: readonly number[]): readonly number[] {
-  const alive = sum(batches.map(({ survived }) => survived))
+/** By how much all logits must be moved so that as many are expected as survived. */
+function moveTo(survived: number, batches: readonly GroupedBatch[], logits: readonly number[]): number {
   const expectedAt = (move: number) =>
     sum(batches.map(({ entered }, at) => entered * shareOfLogit(logits[at]! + move)))
   let low = -40
   let high = 40
   for (let round = 0; round < 50; round++) {
     const middle = (low + high) / 2
-    if (expectedAt(middle) < alive) low = middle
+    if (expectedAt(middle) < survived) low = middle
     else high = middle
   }
-  return logits.map(logit => shareOfLogit(logit + (low + high) / 2))
+  return (low + high) / 2
 }
 
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0)

@@ -21,13 +21,13 @@ const pairs = (area: string) =>
     .map(pair => pair.split(' ').map(Number) as [number, number])
 
 test('the funnel is wide where few are counted and narrow where many are, the wider limits about the nearer', () => {
-  const heightAt = (area: string, end: 'first' | 'last') => {
+  const heightAt = ({ area }: { area: string }, end: 'first' | 'last') => {
     const edge = pairs(area)
     const half = edge.length / 2
     return end === 'first' ? edge.at(-1)![1] - edge[0]![1] : edge[half]![1] - edge[half - 1]![1]
   }
-  for (const area of [layout.near, layout.far])
-    expect(heightAt(area, 'first')).toBeGreaterThan(2 * heightAt(area, 'last'))
+  for (const limits of [layout.near, layout.far])
+    expect(heightAt(limits, 'first')).toBeGreaterThan(2 * heightAt(limits, 'last'))
   expect(heightAt(layout.far, 'last')).toBeGreaterThan(heightAt(layout.near, 'last'))
 })
 

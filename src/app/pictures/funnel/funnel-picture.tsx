@@ -84,8 +84,10 @@ export function FunnelPicture({
             role="group"
             aria-label={t('pictures.funnel.aria', { share: format.share(overall) })}
           >
-            <path d={far} className="funnel-far" />
-            <path d={near} className="funnel-near" />
+            <path d={far.area} className="funnel-far" />
+            <path d={far.edges} className="funnel-edge far" />
+            <path d={near.area} className="funnel-near" />
+            <path d={near.edges} className="funnel-edge" />
             {shares.map(share => (
               <g key={share}>
                 <path d={`M${LEFT} ${y(share)}H${right}`} className="grid" />
@@ -103,6 +105,14 @@ export function FunnelPicture({
               {t('pictures.funnel.worth')}
             </text>
             <path d={`M${LEFT} ${y(overall)}H${right}`} className="funnel-all" />
+            {names.map(({ key, x: atX, y: atY, toLeft }) => (
+              <text key={key} x={atX} y={atY} textAnchor={toLeft ? 'end' : 'start'} className="strong">
+                {fitted(
+                  points.find(point => point.key === key)!.name,
+                  Math.floor((toLeft ? atX - LEFT : right - atX) / 7),
+                )}
+              </text>
+            ))}
             {points.map(({ key, name, share, worth, standing, batches, entered, survived }) => (
               <g
                 key={key}
@@ -120,20 +130,6 @@ export function FunnelPicture({
                 <title>{name}</title>
                 {shapeOf(standing, x(worth), y(share))}
               </g>
-            ))}
-            {names.map(({ key, x: atX, y: atY, toLeft }) => (
-              <text
-                key={key}
-                x={atX}
-                y={atY}
-                textAnchor={toLeft ? 'end' : 'start'}
-                className="strong"
-              >
-                {fitted(
-                  points.find(point => point.key === key)!.name,
-                  Math.floor((toLeft ? atX - LEFT : right - atX) / 7),
-                )}
-              </text>
             ))}
           </svg>
         )
