@@ -41,8 +41,15 @@ test('all points lie on the drawing, with the scale of the shares about them', (
   }
 })
 
-test('who stands outside is named, and no name stands upon another', () => {
+test('who stands outside is named, on the side where the name covers no other point', () => {
   expect(layout.names.map(({ key }) => key)).toEqual(['ana', 'chi', 'dee'])
-  const ys = layout.names.map(({ y }) => y)
+  const toLeft = new Map(layout.names.map(name => [name.key, name.toLeft]))
+  // Dee stands a little to the left of Chi, as high: one name goes to each side.
+  expect([toLeft.get('chi'), toLeft.get('dee')]).toEqual([false, true])
+})
+
+test('names of those who stand in one place are set one under the other', () => {
+  const alike = ['ana', 'bo', 'chi'].map(key => point(key, 0.55, 190, 'far-below'))
+  const ys = layOutFunnel(0.75, alike, 40, 640).names.map(({ y }) => y)
   for (const [at, y] of ys.slice(1).entries()) expect(y - ys[at]!).toBeGreaterThanOrEqual(15)
 })
