@@ -59,12 +59,12 @@ export function layOutFunnel(
     const worth = begins + (1.06 * most - begins) * (at / CURVE_PIECES) ** 2
     return { worth, ...funnelLimits(overall, worth) }
   })
-  const { low: lowAtFirst, high: highAtFirst } = funnelLimits(overall, least)
+  const { farLow, farHigh } = funnelLimits(overall, least)
   const shares = points.map(({ share }) => share)
   const twentieths = (share: number, round: (share: number) => number) =>
     round(Number((20 * share).toFixed(6))) / 20
-  const from = twentieths(Math.min(lowAtFirst, ...shares), Math.floor)
-  const to = twentieths(Math.max(highAtFirst, ...shares), Math.ceil)
+  const from = twentieths(Math.min(farLow, ...shares), Math.floor)
+  const to = twentieths(Math.max(farHigh, ...shares), Math.ceil)
   const y = linear(from, to, FUNNEL_HEIGHT - BOTTOM, TOP)
   const inside = (share: number) => y(Math.min(to, Math.max(from, share)))
   const area = (low: 'low' | 'farLow', high: 'high' | 'farHigh') => {
