@@ -139,14 +139,6 @@ export function LadderPicture({
                       {weekText(rung.week)}
                     </tspan>
                   </text>
-                  <text x={LADDER.left + 10} y={y + 21} className="ladder-number">
-                    {format.number(rung.number)}
-                    {told !== null && (
-                      <tspan className="ladder-was" dx={8}>
-                        {told}
-                      </tspan>
-                    )}
-                  </text>
                   {told !== null && barBefore !== null && (
                     <rect
                       x={LADDER.left}
@@ -156,6 +148,14 @@ export function LadderPicture({
                       className="ladder-before"
                     />
                   )}
+                  <text x={LADDER.left + 10} y={y + 21} className="ladder-number">
+                    {format.number(rung.number)}
+                    {told !== null && (
+                      <tspan className="ladder-was" dx={8}>
+                        {told}
+                      </tspan>
+                    )}
+                  </text>
                   {taper !== null && rate !== null && (
                     <g
                       {...(press !== null && {
