@@ -63,7 +63,7 @@ const listen = async (heard: (event: ServerEvent) => void): Promise<() => void> 
 }
 
 test('before the first plan there is none, nothing to stop, and no work', async () => {
-  expect(await state()).toEqual({ plan: null, entriesSince: 0, accepted: null, job: null })
+  expect(await state()).toEqual({ plan: null, entriesSince: 0, accepted: null, acceptedBy: null, job: null })
   expect((await stop()).status).toBe(404)
   expect(((await nursery.ask('/api/work')).json as WorkList).tasks).toEqual([])
   expect((await nursery.ask('/api/plan/season')).status).toBe(404)

@@ -9,7 +9,7 @@ import type { Margins, RowAbout, SeasonModel, SeasonSolver, Solution, SolveOutco
 /** Numbers under this are rounding errors of the solver. */
 export const NEGLIGIBLE = 1e-6
 /** A capacity is broken by more than this (m², minutes). */
-const BROKEN_BY = 1e-6
+const BROKEN_BY = 1e-7
 const MOST_ROUNDS = 60
 
 /** A solver of the relaxation that keeps its basis, and the capacities that were once full, between solves. */
