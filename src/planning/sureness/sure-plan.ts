@@ -113,9 +113,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   solver.withMargins(margins)
   joined.done()
   const relaxedPlan = sentInTheirDates(season, solver.solve(isStopped))
-  const { reckoning = {} } = input
-  reckoning.relaxed = solver.basis()
-  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought, reckoning)
+  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought, input.reckoning)
   return {
     margins,
     relaxed: relaxedPlan,

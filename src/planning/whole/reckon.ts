@@ -56,7 +56,7 @@ export async function reckonedAgainst(
   margins: Margins,
   starts: readonly SeasonStart[],
   bought: Solution['bought'],
-  memory: ReckoningMemory = {},
+  memory?: ReckoningMemory,
 ): Promise<WholePlan> {
   const model = buildSeasonModel(
     season,
@@ -69,13 +69,21 @@ export async function reckonedAgainst(
       try {
         const solution = solvedWith(held, solver, starts, bought, within)
         if (!solution) continue
-        memory.whole = solver.basis()
+        if (memory) remember(memory, held, solver)
         return wholePlan(held, solution, relaxed)
       } finally {
         solver.dispose()
       }
     }
   throw new Error('A plan of whole trays contradicts the rules of the season.')
+}
+
+/** Where the plan ended, and where its relaxation over the same starts does: what the next plan begins with. */
+function remember(memory: ReckoningMemory, model: SeasonModel, solver: SeasonSolver): void {
+  memory.whole = solver.basis()
+  solver.become(model)
+  solver.solve()
+  memory.relaxed = solver.basis()
 }
 
 function solvedWith(
