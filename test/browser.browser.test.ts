@@ -2,7 +2,7 @@ import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { type Browser, chromium } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { openBrowser, packedBrowser } from './browser.ts'
+import { flags, openBrowser, packedBrowser } from './browser.ts'
 
 const page = '<!doctype html><title>Bench 3</title><label>Taken <input></label><output></output>'
 const script =
@@ -39,9 +39,9 @@ test('a browser of this machine, or the packed one, opens a page of ours, runs i
 test.runIf(process.platform === 'linux' && process.arch === 'x64')(
   'the packed browser works, so a machine without any browser can run the tests',
   async () => {
-    expect(
-      await typeIntoPage(await chromium.launch({ ...(await packedBrowser()), args: ['--no-sandbox'] })),
-    ).toEqual(works)
+    expect(await typeIntoPage(await chromium.launch({ args: flags, ...(await packedBrowser()) }))).toEqual(
+      works,
+    )
   },
 )
 

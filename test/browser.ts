@@ -20,7 +20,7 @@ import { brotliDecompressSync, createBrotliDecompress } from 'node:zlib'
 import { type Browser, chromium, type LaunchOptions } from 'playwright-core'
 
 /** No sandbox, for it needs rights that root and many containers lack: only our own pages are opened. No calls home. */
-const flags = [
+export const flags = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
