@@ -18,7 +18,7 @@ export {
 } from './exchange-shapes.ts'
 export { HoldRow } from './hold-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'
-export { FullBench, NeedsLook } from './look-shapes.ts'
+export { FullBench, NeedsLook, Slumped } from './look-shapes.ts'
 export { PictureFile, pictureFileOf } from './picture-file.ts'
 export { PlanHead, PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 export { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'

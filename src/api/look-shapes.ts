@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { WeekText } from '../planning/index.ts'
 import { Day } from '../record/index.ts'
-import { BatchId, BenchId, Material, MaterialLotId, MotherId, PlaceKind, ProtocolId } from '../trade/index.ts'
+import { BatchId, BenchId, Material, MaterialLotId, MotherId, PlaceKind } from '../trade/index.ts'
 
 /** A bench on which more is to stand than it has room for: the first such week with its numbers, and all of them. */
 export const FullBench = z
@@ -14,6 +14,45 @@ export const FullBench = z
   })
   .readonly()
 export type FullBench = z.infer<typeof FullBench>
+
+/**
+ * Takes that do worse than before: whose, since when, how likely something is wrong, and by what. Of many batches the
+ * steps are those that lost most against what was expected.
+ */
+export const Slumped = z
+  .object({
+    of: z.discriminatedUnion('by', [
+      z.object({ by: z.literal('step'), protocolName: z.string(), stepName: z.string() }).readonly(),
+      z.object({ by: z.literal('species'), methodName: z.string(), speciesName: z.string() }).readonly(),
+      z.object({ by: z.literal('person'), methodName: z.string(), personName: z.string() }).readonly(),
+    ]),
+    since: Day,
+    chance: z.number(),
+    oddsRatio: z.number(),
+    batches: z.number(),
+    entered: z.number(),
+    survived: z.number(),
+    expectedShare: z.number(),
+    steps: z
+      .array(
+        z
+          .object({
+            batch: BatchId,
+            name: z.string(),
+            kindName: z.string(),
+            stepName: z.string(),
+            entered: z.number(),
+            survived: z.number(),
+            expectedShare: z.number(),
+            low: z.number(),
+            high: z.number(),
+          })
+          .readonly(),
+      )
+      .readonly(),
+  })
+  .readonly()
+export type Slumped = z.infer<typeof Slumped>
 
 /** What wants eyes before it costs trees, each with the numbers behind it. */
 export const NeedsLook = z
@@ -47,20 +86,7 @@ export const NeedsLook = z
         })
         .readonly(),
     ),
-    slumps: z.array(
-      z
-        .object({
-          protocol: ProtocolId,
-          protocolName: z.string(),
-          stepName: z.string(),
-          since: BatchId,
-          sinceName: z.string(),
-          batches: z.number(),
-          chance: z.number(),
-          oddsRatio: z.number(),
-        })
-        .readonly(),
-    ),
+    slumps: z.array(Slumped),
     stale: z.array(
       z
         .object({

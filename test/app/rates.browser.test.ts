@@ -1,10 +1,13 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { makeDemoEntries } from '../../src/demo/index.ts'
-import { localToday, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
+
+/** In the invented nursery, a day in the half-year after grafts that took badly. */
+const TODAY = '2026-06-10'
 
 let app: ServedApp
 beforeAll(async () => {
-  app = await serveApp(makeDemoEntries({ seed: 1, today: localToday() }))
+  app = await serveApp(makeDemoEntries({ seed: 1, today: TODAY }), '--today', TODAY)
 })
 afterAll(() => app.close())
 
@@ -55,4 +58,48 @@ test('the funnel marks and names exactly those who stand outside the limits, in 
     }
     expect(problems).toEqual([])
   }
+})
+
+test('takes that do worse than before are named in every view of the rates, with whose they are, since when and by what, and each batch that says so opens', async () => {
+  const { slumps } = await app.client.needsLook()
+  expect(slumps.length).toBeGreaterThan(0)
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  await page.goto(`${app.address}/rates`)
+  const says = page.locator('.page-head p')
+  const said = new Set<string | null>()
+  for (const view of ['Steps', 'Kinds', 'Rootstocks', 'Months', 'People']) {
+    await page.getByRole('radio', { name: view }).click()
+    await page.waitForURL(new RegExp(`view=${view.toLowerCase()}`))
+    await page.getByRole('link', { name: /before/ }).waitFor()
+    said.add(await says.textContent())
+  }
+  await page.getByRole('link', { name: /before/ }).click()
+  await page.waitForURL(/view=slumps/)
+  said.add(await says.textContent())
+  expect(said.size).toBe(6)
+
+  const pictures = page.locator('figure.picture:has(svg.points)')
+  await pictures.first().waitFor()
+  expect(await pictures.count()).toBe(slumps.length)
+  for (const [at, { since, batches, entered, survived, steps }] of slumps.entries()) {
+    const picture = pictures.nth(at)
+    const day = new Date(since).toLocaleDateString('en-GB', {
+      ...{ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' },
+    })
+    const of = [survived, entered].map(number => number.toLocaleString('en-GB')).join(' of ')
+    await picture.getByText(`Since ${day}, ${batches} batch`).and(picture.getByText(of)).first().waitFor()
+    expect(await picture.getByRole('button', { name: /; \d+ of \d+, expected \d/ }).count()).toBe(
+      steps.length,
+    )
+  }
+  const { name } = slumps[0]!.steps[0]!
+  await pictures
+    .first()
+    .getByRole('button', { name: new RegExp(`^${name}, `) })
+    .first()
+    .press('Enter')
+  await page.getByRole('heading', { level: 1, name }).waitFor()
+  await page.goBack()
+  await page.waitForURL(/view=slumps/)
+  expect(problems).toEqual([])
 })

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Body } from '../../record/index.ts'
-import { BatchId, KindId, MaterialLotId, MotherId, ProtocolId, StepId } from '../../trade/index.ts'
+import { BatchId, KindId, MaterialLotId, MotherId, PersonId, ProtocolId, StepId } from '../../trade/index.ts'
 import { type Said, smallNursery } from '../fixtures/small-nursery.ts'
 import { readRateBook } from '../rates/read-rate-book.ts'
 import { fullPlaces } from './full-places.ts'
@@ -12,7 +12,7 @@ import { staleLots } from './stale-lots.ts'
 const rooting = StepId.parse('rooting')
 const growing = StepId.parse('growing on')
 const said = (on: string, body: unknown): Said => ({ on, body: body as Body })
-const started = (name: string, on: string, number = 100): Said =>
+const started = (name: string, on: string, number = 100, ...workedBy: string[]): Said =>
   said(on, {
     kind: 'batch-started/1',
     batch: BatchId.parse(name),
@@ -22,7 +22,7 @@ const started = (name: string, on: string, number = 100): Said =>
     number,
     sources: [],
     bench: null,
-    workedBy: [],
+    workedBy: workedBy.map(who => PersonId.parse(who)),
     candidates: [],
   })
 const counted = (name: string, on: string, taken: number, dead: number, undecided = 0): Said =>
@@ -37,8 +37,8 @@ const counted = (name: string, on: string, taken: number, dead: number, undecide
   })
 
 /** A batch from start through its first step: so many of a hundred go on. */
-const wholeStep = (name: string, from: string, to: string, survived: number): Said[] => [
-  started(name, from),
+const wholeStep = (name: string, from: string, to: string, survived: number, ...by: string[]): Said[] => [
+  started(name, from, 100, ...by),
   ...(survived < 100
     ? [
         said(to, {
@@ -138,10 +138,43 @@ describe('slumps', () => {
   test('six batches at 55 of 100 after twelve at 80 are a slump, and the first of them began it', () => {
     const [slump, ...others] = slumps(smallNursery(...before, ...recent(55)), '2026-05-01')
     expect(others).toEqual([])
-    expect(slump).toMatchObject({ protocol: 'cutting', step: 'rooting', since: 'new 0', batches: 6 })
+    expect(slump!.of).toEqual({ by: 'step', protocol: 'cutting', step: 'rooting' })
+    expect(slump!.since).toBe('2026-04-10')
+    expect(slump!.steps.map(({ batch, entered, survived }) => [batch, entered, survived])).toEqual(
+      Array.from({ length: 6 }, (_, index) => [`new ${index}`, 100, 55]),
+    )
+    // Twelve batches at 78 to 82 of 100 let expect 80, give or take what a month not seen before may do.
+    for (const { expectedShare } of slump!.steps) expect(expectedShare).toBeCloseTo(0.8, 1)
     expect(slump!.chance).toBeGreaterThan(0.9)
     // 55 of 100 against 80 of 100 is 1.22 against 4: odds of 0.31; the nearest slump looked for is 0.35.
     expect(slump!.oddsRatio).toBeCloseTo(0.35, 5)
+  })
+
+  test('where one pair of hands does worse and the others as before, the slump is told of that person', () => {
+    const hands = (
+      days: (batch: number) => readonly [from: string, to: string],
+      survived: (who: string) => number,
+    ) =>
+      Array.from({ length: 12 }, (_, index) => {
+        const who = ['Ada', 'Ben', 'Cleo'][index % 3]!
+        const [from, to] = days(index)
+        return wholeStep(`${from} ${index}`, from, to, survived(who), who)
+      }).flat()
+    const nursery = smallNursery(
+      ...hands(
+        () => ['2024-03-04', '2024-04-15'],
+        () => 80,
+      ),
+      ...hands(
+        index => ['2026-03-02', `2026-04-${10 + index}`],
+        who => (who === 'Ben' ? 50 : 80),
+      ),
+    )
+    const of = slumps(nursery, '2026-05-01').find(slump => slump.of.by === 'person')!
+    expect(of.of).toMatchObject({ by: 'person', person: 'Ben' })
+    // Of twelve, Ben worked the second, fifth, eighth and eleventh.
+    expect(of.steps.map(({ batch }) => batch)).toEqual([1, 4, 7, 10].map(index => `2026-03-02 ${index}`))
+    expect(of.since).toBe('2026-04-11')
   })
 
   test('six more batches at 80 of 100 are none', () => {

@@ -156,6 +156,13 @@ test('best and worst of nine grafting dates, 96.87 and 96.05 %, are no evidence 
   expect(findingOf(effect, standardError, 600).kind).toBe('cannot-tell-yet')
 })
 
+test('where every plant survived nobody stands out, with a model or without', () => {
+  const batches = ['Ana', 'Ana', 'Ben', 'Cleo'].map(group => ({ group, entered: 40, survived: 40 }))
+  for (const allowed of [undefined, { logits: [0.2, -0.4, 0.1, 0], sdLogit: 0.3 }])
+    for (const { worth, standing, entered } of funnel(batches, allowed).groups)
+      expect([worth, standing]).toEqual([entered, 'within'])
+})
+
 test('with nothing wrong a slump alarm comes no more than once in the stated number of batches', () => {
   // 400 runs to the first alarm, each cut at 150 batches.
   let batches = 0

@@ -104,7 +104,9 @@ export function funnel(batches: readonly GroupedBatch[], allowed?: FunnelAllowan
       const inflated = sum(
         own.map(({ entered: n, expected: e }) => n * e * (1 - e) * (1 + (n - 1) * correlationAt(e))),
       )
-      const worth = inflated > 0 ? weight ** 2 / (share * (1 - share) * inflated) : entered
+      // Where all survived, or none, there is no spread to be worth more or less than the plants themselves.
+      const spread = share * (1 - share) * inflated
+      const worth = spread > 0 ? weight ** 2 / spread : entered
       const move = moveTo(
         survived,
         own,

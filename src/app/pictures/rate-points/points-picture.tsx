@@ -21,10 +21,10 @@ export interface PointsLane {
 const LANE = 34
 const TOP = 22
 
-/** The stretch that holds all ranges, in steps of a fifth of the way from 0 to 100. */
+/** The stretch that holds all ranges and points, in steps of a fifth of the way from 0 to 100. */
 const stretchOf = (lanes: readonly PointsLane[]): [number, number] => [
-  Math.floor(Math.min(...lanes.map(({ low }) => low)) * 5) / 5,
-  Math.max(0.2, Math.ceil(Math.max(...lanes.map(({ high }) => high)) * 5) / 5),
+  Math.floor(Math.min(...lanes.map(({ low, share }) => Math.min(low, share))) * 5) / 5,
+  Math.max(0.2, Math.ceil(Math.max(...lanes.map(({ high, share }) => Math.max(high, share))) * 5) / 5),
 ]
 
 /** Shares as points on ranges, one lane each, with the same numbers as a table. */

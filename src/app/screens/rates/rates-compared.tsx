@@ -55,7 +55,6 @@ export function Compared({ by }: { readonly by: ComparedBy }) {
         const groups = by === 'people' || by === 'rootstocks' ? inMethod(compared[by]) : inStep(compared[by])
         return (
           <div className="stack">
-            <p className="soft">{t(`rates.compared.${by}`)}</p>
             {groups.length === 0 && <p className="soft">{t('rates.compared.none')}</p>}
             {groups.slice(0, isAll ? groups.length : AT_FIRST).map(group => (
               <Fragment key={group.key}>

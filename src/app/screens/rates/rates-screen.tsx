@@ -2,12 +2,13 @@ import { getRouteApi } from '@tanstack/react-router'
 import { useTranslation } from 'react-i18next'
 import { Choices } from '../../parts/choices.tsx'
 import { Compared } from './rates-compared.tsx'
+import { Slumps, SlumpsNamed } from './slumps.tsx'
 import { StepRates } from './step-rates.tsx'
 
 const route = getRouteApi('/rates')
-const VIEW = ['steps', 'kinds', 'rootstocks', 'months', 'people'] as const
+const VIEW = ['steps', 'kinds', 'rootstocks', 'months', 'people', 'slumps'] as const
 
-/** What takes, by step; and what kinds, rootstocks, months and people do to it. */
+/** What takes, by step; and what kinds, rootstocks, months and people do to it; and what does worse than before. */
 export function RatesScreen() {
   const { t } = useTranslation()
   const { view = 'steps' } = route.useSearch()
@@ -17,7 +18,7 @@ export function RatesScreen() {
       <div className="page-head">
         <div>
           <h1>{t('rates.title')}</h1>
-          <p className="soft">{t('rates.says')}</p>
+          <p className="soft">{t(`rates.says.${view}`)}</p>
         </div>
         <Choices
           label={t('rates.view.label')}
@@ -26,7 +27,8 @@ export function RatesScreen() {
           onPick={id => void navigate({ search: was => ({ ...was, view: id }), replace: true })}
         />
       </div>
-      {view === 'steps' ? <StepRates /> : <Compared by={view} />}
+      {view !== 'slumps' && <SlumpsNamed />}
+      {view === 'steps' ? <StepRates /> : view === 'slumps' ? <Slumps /> : <Compared by={view} />}
     </div>
   )
 }

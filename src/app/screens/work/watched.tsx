@@ -6,6 +6,7 @@ import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
 import { useSayFull } from '../benches/use-say-full.ts'
+import { useSaySlump } from '../rates/use-say-slump.ts'
 
 /** What goes worse than it should, or will: each in one sentence with its numbers, and the way to it. */
 export function Watched() {
@@ -13,6 +14,7 @@ export function Watched() {
   const term = useTerm()
   const format = useFormat()
   const sayFull = useSayFull()
+  const saySlump = useSaySlump()
   const { data } = useQuery(look.needsLook())
   if (data === undefined) return null
   const { late, poor, slumps, stale, full, fullBenches } = data
@@ -20,18 +22,10 @@ export function Watched() {
     {
       title: t('work.watched.slumps'),
       items: slumps.map(one => ({
-        key: `${one.protocol} ${one.stepName}`,
+        key: JSON.stringify(one.of),
         says: (
-          <Link to="/rates" search={{ find: one.protocolName }}>
-            {t('work.watched.slump', {
-              count: one.batches,
-              shown: format.number(one.batches),
-              protocol: term(one.protocolName),
-              step: term(one.stepName),
-              since: one.sinceName,
-              odds: format.amount(one.oddsRatio),
-              chance: format.share(one.chance),
-            })}
+          <Link to="/rates" search={{ view: 'slumps' }}>
+            {t('work.watched.slump', { of: saySlump.of(one), says: saySlump.says(one) })}
           </Link>
         ),
       })),

@@ -1,6 +1,17 @@
 export const rates = {
   title: 'Rates',
-  says: 'What takes, step by step: the point is the rate used in the plan, the line holds nine of ten next batches. Press one to try another.',
+  says: {
+    steps:
+      'What takes, step by step: the point is the rate used in the plan, the line holds nine of ten next batches. Press one to try another.',
+    kinds: 'Which kind does how well in which step, with months, people and years allowed for.',
+    rootstocks:
+      'What takes on which rootstock in each method, with kinds, months, people and years allowed for. Where a fruit stands on one rootstock alone, the two cannot be told apart.',
+    months: 'What the month of the start does, with kinds, people and years allowed for.',
+    people:
+      'Who works which method how well, as if all had had the same kinds in the same years. Few counts are drawn towards the others.',
+    slumps:
+      'What has done worse in the last half-year than all before it let expect: the point is what came of a batch, the line holds nine of ten such batches. Press one to open it.',
+  },
   findHint: 'Kind, protocol or step',
   show: { label: 'Which rates', own: 'With your records', set: 'Set by you', all: 'All' },
   empty: 'No rate fits.',
@@ -11,14 +22,9 @@ export const rates = {
     rootstocks: 'Rootstocks',
     months: 'Months',
     people: 'People',
+    slumps: 'Slumps',
   },
   compared: {
-    people:
-      'Who works which method how well, as if all had had the same kinds in the same years. Few counts are drawn towards the others.',
-    months: 'What the month of the start does, with kinds, people and years allowed for.',
-    kinds: 'Which kind does how well in which step, with months, people and years allowed for.',
-    rootstocks:
-      'What takes on which rootstock in each method, with kinds, months, people and years allowed for. Where a fruit stands on one rootstock alone, the two cannot be told apart.',
     funnel: '{{of}}: who stands out',
     funnelOf: '{{of}}: what stands out',
     none: 'There are too few counts to compare.',
@@ -34,6 +40,18 @@ export const rates = {
       'cannot-tell-yet':
         'Cannot tell yet between {{first}} and {{last}}: this may be chance. About {{more}} plants more would tell.',
     },
+  },
+  slumps: {
+    none: 'Nothing does worse than before.',
+    named_one: 'Doing worse than before: {{first}}',
+    named_other: '{{shown}} do worse than before, first {{first}}',
+    says_one:
+      'Since {{since}}, {{shown}} batch: {{survived}} of {{entered}}, where {{expected}} were expected; odds {{odds}} times those before. Something is wrong with a chance of {{chance}}.',
+    says_other:
+      'Since {{since}}, {{shown}} batches: {{survived}} of {{entered}}, where {{expected}} were expected; odds {{odds}} times those before. Something is wrong with a chance of {{chance}}.',
+    batch: '{{survived}} of {{entered}}, expected {{expected}}',
+    worst: 'Shown are the batches that lost most.',
+    column: { batch: 'Batch', expected: 'Expected' },
   },
   group: '{{protocol}}',
   batches_one: 'yours, {{shown}} batch: {{survived}} of {{entered}}',

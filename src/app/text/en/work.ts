@@ -45,10 +45,7 @@ export const work = {
   notFound: 'The plan that asked for this is gone. Look at the week again.',
   watched: {
     slumps: 'Doing worse than before',
-    slump_one:
-      '{{protocol}}, {{step}}: batch {{since}}, odds {{odds}} times those before. Something is wrong with a chance of {{chance}}.',
-    slump_other:
-      '{{protocol}}, {{step}}: {{shown}} batches since {{since}}, odds {{odds}} times those before. Something is wrong with a chance of {{chance}}.',
+    slump: '{{of}}: {{says}}',
     poorTakes: 'Poor takes',
     poor: '{{batch}}, {{kind}}: {{taken}} of {{counted}} counted; usual is {{expected}}',
     lateBatches: 'Late',

@@ -1,6 +1,17 @@
 export const rates = {
   title: 'Prendimiento',
-  says: 'Lo que sale adelante, fase por fase: el punto es la tasa que usa el plan, la línea abarca nueve de los diez lotes siguientes. Pulse uno para probar otra.',
+  says: {
+    steps:
+      'Lo que sale adelante, fase por fase: el punto es la tasa que usa el plan, la línea abarca nueve de los diez lotes siguientes. Pulse uno para probar otra.',
+    kinds: 'Qué clase va cómo en cada fase, descontados meses, personas y años.',
+    rootstocks:
+      'Qué prende sobre qué patrón en cada método, descontados clases, meses, personas y años. Donde una fruta va sobre un solo patrón, no se pueden separar la una del otro.',
+    months: 'Qué hace el mes del inicio, descontadas clases, personas y años.',
+    people:
+      'Quién trabaja cada método y con qué resultado, como si todos hubieran tenido las mismas clases en los mismos años. Los pocos recuentos se acercan a los demás.',
+    slumps:
+      'Lo que en el último medio año va peor de lo que todo lo anterior dejaba esperar: el punto es lo que salió de un lote, la línea abarca nueve de diez lotes así. Pulse uno para abrirlo.',
+  },
   findHint: 'Clase, protocolo o fase',
   show: { label: 'Qué tasas', own: 'Con registros suyos', set: 'Fijadas por usted', all: 'Todas' },
   empty: 'Ninguna tasa coincide.',
@@ -11,14 +22,9 @@ export const rates = {
     rootstocks: 'Patrones',
     months: 'Meses',
     people: 'Personas',
+    slumps: 'Bajones',
   },
   compared: {
-    people:
-      'Quién trabaja cada método y con qué resultado, como si todos hubieran tenido las mismas clases en los mismos años. Los pocos recuentos se acercan a los demás.',
-    months: 'Qué hace el mes del inicio, descontadas clases, personas y años.',
-    kinds: 'Qué clase va cómo en cada fase, descontados meses, personas y años.',
-    rootstocks:
-      'Qué prende sobre qué patrón en cada método, descontados clases, meses, personas y años. Donde una fruta va sobre un solo patrón, no se pueden separar la una del otro.',
     funnel: '{{of}}: quién destaca',
     funnelOf: '{{of}}: qué destaca',
     none: 'Hay muy pocos recuentos para comparar.',
@@ -34,6 +40,18 @@ export const rates = {
       'cannot-tell-yet':
         'Aún no se puede decir entre {{first}} y {{last}}: puede ser azar. Unas {{more}} plantas más lo dirían.',
     },
+  },
+  slumps: {
+    none: 'Nada va peor que antes.',
+    named_one: 'Va peor que antes: {{first}}',
+    named_other: '{{shown}} van peor que antes; el primero, {{first}}',
+    says_one:
+      'Desde el {{since}}, {{shown}} lote: {{survived}} de {{entered}}, donde se esperaba un {{expected}}; razón de probabilidades {{odds}} veces la de antes. Algo va mal con una probabilidad de {{chance}}.',
+    says_other:
+      'Desde el {{since}}, {{shown}} lotes: {{survived}} de {{entered}}, donde se esperaba un {{expected}}; razón de probabilidades {{odds}} veces la de antes. Algo va mal con una probabilidad de {{chance}}.',
+    batch: '{{survived}} de {{entered}}, se esperaba {{expected}}',
+    worst: 'Se muestran los lotes que más perdieron.',
+    column: { batch: 'Lote', expected: 'Esperado' },
   },
   group: '{{protocol}}',
   batches_one: 'suyo, {{shown}} lote: {{survived}} de {{entered}}',

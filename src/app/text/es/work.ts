@@ -45,10 +45,7 @@ export const work = {
   notFound: 'El plan que pedía esto ya no está. Mire la semana de nuevo.',
   watched: {
     slumps: 'Va peor que antes',
-    slump_one:
-      '{{protocol}}, {{step}}: lote {{since}}, razón de probabilidades {{odds}} veces la de antes. Algo va mal con una probabilidad de {{chance}}.',
-    slump_other:
-      '{{protocol}}, {{step}}: {{shown}} lotes desde {{since}}, razón de probabilidades {{odds}} veces la de antes. Algo va mal con una probabilidad de {{chance}}.',
+    slump: '{{of}}: {{says}}',
     poorTakes: 'Prendimientos bajos',
     poor: '{{batch}}, {{kind}}: {{taken}} de {{counted}} contadas; lo usual es {{expected}}',
     lateBatches: 'Con retraso',
