@@ -12,7 +12,13 @@ export default defineConfig({
   test: {
     pool: 'forks',
     isolate: false,
+    // What one run has translated, the next one reads.
+    experimental: { fsModuleCache: true },
     maxWorkers: 2,
+    // How long a machine under load may take: limits are there for what hangs.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    expect: { poll: { timeout: 20_000 } },
     projects: [
       {
         extends: true,
@@ -20,7 +26,6 @@ export default defineConfig({
           name: 'unit',
           include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'test/**/*.test.ts'],
           exclude: ['**/*.db.test.ts', '**/*.browser.test.ts', 'node_modules/**'],
-          testTimeout: 30_000,
         },
       },
       {
@@ -29,7 +34,6 @@ export default defineConfig({
           name: 'db',
           include: ['src/**/*.db.test.ts', 'test/**/*.db.test.ts'],
           globalSetup: 'test/build-program.ts',
-          testTimeout: 120_000,
         },
       },
       {
@@ -38,8 +42,6 @@ export default defineConfig({
           name: 'browser',
           include: ['src/**/*.browser.test.ts', 'test/**/*.browser.test.ts'],
           globalSetup: 'test/build-program.ts',
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
           fileParallelism: false,
         },
       },

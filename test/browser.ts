@@ -57,6 +57,14 @@ export async function openBrowser(): Promise<Browser> {
   )
 }
 
+let shared: Promise<Browser> | undefined
+
+/** One browser for all files that a process tests: each opens contexts of its own, with a fresh profile, and closes those. */
+export const sharedBrowser = (): Promise<Browser> => {
+  shared ??= openBrowser()
+  return shared
+}
+
 type Candidate = readonly [name: string, find: () => LaunchOptions | Promise<LaunchOptions>]
 
 /** Where a browser may be, the wished-for one first. With CHROMIUM_PATH set, no other is tried. */

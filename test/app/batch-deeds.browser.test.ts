@@ -95,7 +95,7 @@ const open = async (id: string) => {
   await opened.page.goto(`${app.address}/batches/${id}`)
   await opened.page.getByRole('button', { name: 'Record something else' }).waitFor()
 }
-const eventually = <T>(ask: () => Promise<T>) => expect.poll(ask, { timeout: 10_000 })
+const eventually = <T>(ask: () => Promise<T>) => expect.poll(ask)
 
 test('on a batch, each form of the menu keeps its entry, by keyboard alone; undo strikes it', async () => {
   const { page, problems } = opened

@@ -50,7 +50,7 @@ test('a photo of a batch is made smaller, waits while the server is away, and th
       const { naturalWidth, naturalHeight } = image as HTMLImageElement
       return [naturalWidth, naturalHeight]
     })
-  await expect.poll(size, { timeout: 10_000 }).toEqual([1600, 1200])
+  await expect.poll(size).toEqual([1600, 1200])
   const { entries } = await app.client.batch(row!.id)
   expect(entries.filter(({ picture }) => picture !== null)).toHaveLength(1)
   expect(problems).toEqual([])

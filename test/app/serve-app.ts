@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
 import { createClient } from '../../src/api/index.ts'
-import { openBrowser } from '../browser.ts'
+import { sharedBrowser } from '../browser.ts'
 import { root } from '../source-files.ts'
 import { smallNursery } from './small-nursery.ts'
 
@@ -56,7 +56,8 @@ export async function serveApp(
   const address = await listening(child)
   const client = createClient(address)
   if (nursery.length > 0) await client.pushEntries(nursery)
-  const browser = await openBrowser()
+  const browser = await sharedBrowser()
+  const contexts: BrowserContext[] = []
 
   return {
     address,
@@ -68,13 +69,14 @@ export async function serveApp(
         viewport: { width: 1280, height: 900 },
         ...options,
       })
+      contexts.push(context)
       const page = await context.newPage()
       const problems: string[] = []
       page.on('pageerror', error => problems.push(error.message))
       return { page, context, problems }
     },
     close: async () => {
-      await browser.close()
+      await Promise.all(contexts.map(context => context.close()))
       child.removeAllListeners('close')
       const ended = new Promise(done => child.once('close', done))
       child.kill()

@@ -17,7 +17,7 @@ test('a figure stated with a reason stands beside the built-in one, moves which 
     Number.parseFloat(
       (await tree.locator('.ways-table tbody tr').last().locator('td').first().textContent()) ?? '',
     )
-  await expect.poll(years, { timeout: 10_000 }).toBeLessThan(5)
+  await expect.poll(years).toBeLessThan(5)
 
   await page.goto(`${app.address}/species`)
   await page.getByRole('link', { name: /^Apricot/ }).click()
@@ -35,12 +35,12 @@ test('a figure stated with a reason stands beside the built-in one, moves which 
   await row.getByText(/cold clay here/).waitFor()
 
   await tree.reload()
-  await expect.poll(years, { timeout: 10_000 }).toBeGreaterThan(6)
+  await expect.poll(years).toBeGreaterThan(6)
 
   await row.getByRole('button', { name: /Strike yours/ }).click()
   await row.getByRole('button', { name: /State your own/ }).waitFor()
   await tree.reload()
-  await expect.poll(years, { timeout: 10_000 }).toBeLessThan(5)
+  await expect.poll(years).toBeLessThan(5)
   await context.close()
   expect(problems).toEqual([])
 })

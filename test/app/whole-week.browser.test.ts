@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
 import { createClient } from '../../src/api/index.ts'
-import { openBrowser } from '../browser.ts'
+import { sharedBrowser } from '../browser.ts'
 import { BUILT, type RealServer, startServer } from '../real-server.ts'
 import { discard, newFolder } from '../served-nursery.ts'
 import { root } from '../source-files.ts'
@@ -16,10 +16,9 @@ let browser: Browser
 const opened: { folder: string; server: RealServer }[] = []
 beforeAll(async () => {
   await Promise.all([buildServer(root), buildApp(root)])
-  browser = await openBrowser()
+  browser = await sharedBrowser()
 })
 afterAll(async () => {
-  await browser.close()
   for (const { server, folder } of opened) {
     await server.end()
     discard(folder)
@@ -57,7 +56,7 @@ const doNext = async (
   }
   await expect.poll(async () => (await client.plan()).job?.state, { timeout: PLAN_MS }).not.toBe('running')
   const left = await office()
-  await expect.poll(() => all.count(), { timeout: 20_000 }).toBe(left)
+  await expect.poll(() => all.count()).toBe(left)
   if (left === 0) return null
   const open = all.first()
   const label = (await open.locator('.task-what .strong').first().textContent()) ?? ''
@@ -66,8 +65,8 @@ const doNext = async (
     await hands.press(open.getByRole('button', { name: /^Done/ }))
     if (/stick/.test(label)) await hands.write(page.getByLabel('How many really?'), String(STUCK))
     await hands.press(page.getByRole('button', { name: 'Keep', exact: true }))
-    await expect.poll(() => all.count(), { timeout: 20_000 }).toBe(left - 1)
-    await expect.poll(office, { timeout: 20_000 }).toBe(left - 1)
+    await expect.poll(() => all.count()).toBe(left - 1)
+    await expect.poll(office).toBe(left - 1)
     return label
   }
   const { name, taken, dead } = (await open.textContent())!.includes(GOOD.name) ? GOOD : BAD

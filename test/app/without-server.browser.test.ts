@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
 import { createClient } from '../../src/api/index.ts'
 import { inEnglish } from '../../src/trade/index.ts'
-import { openBrowser } from '../browser.ts'
+import { sharedBrowser } from '../browser.ts'
 import { startServer } from '../real-server.ts'
 import { discard, newFolder } from '../served-nursery.ts'
 import { root } from '../source-files.ts'
@@ -16,11 +16,10 @@ let browser: Browser
 let folder: string
 beforeAll(async () => {
   await Promise.all([buildServer(root), buildApp(root)])
-  browser = await openBrowser()
+  browser = await sharedBrowser()
   folder = newFolder()
 })
 afterAll(async () => {
-  await browser.close()
   discard(folder)
 })
 
@@ -73,5 +72,6 @@ test('the app opens and shows what it knew while no server runs, and what is ent
     inEnglish(says).includes('without the office'),
   )
   expect(notes).toHaveLength(1)
+  await context.close()
   await second.end()
 })
