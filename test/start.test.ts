@@ -120,6 +120,7 @@ test('without a network the libraries cannot be fetched, and what to do is said 
   unlinkSync(join(house, 'node_modules'))
   const { code, data, said } = await run('start.js', [], undefined, {
     npm_config_registry: 'http://127.0.0.1:9/',
+    npm_config_fetch_retries: '0',
     npm_config_cache: join(house, 'npm-cache'),
   })
   expect([code, data]).toEqual([1, ''])
