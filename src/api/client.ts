@@ -3,7 +3,16 @@ import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
-import type { AcceptedReading, EmptySheet, Mapping, PutBack, Reading } from './exchange-shapes.ts'
+import type {
+  AcceptedReading,
+  BroughtRow,
+  EmptySheet,
+  KeptNursery,
+  Mapping,
+  PutBack,
+  Reading,
+  TakenBack,
+} from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
 import type { FullBench, NeedsLook } from './look-shapes.ts'
 import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
@@ -120,6 +129,9 @@ export const createClient = (base = '') => {
       send<Reading>(`/exchange/read/${encodeURIComponent(reading)}`, 'POST', { mapping }),
     acceptReading: (reading: string, by: string | null) =>
       send<AcceptedReading>('/exchange/accept', 'POST', { reading, by }),
+    broughtIn: () => ask<BroughtRow[]>('/exchange/brought'),
+    takeBack: (brought: string, by: string | null) =>
+      send<TakenBack>(`/exchange/brought/${encodeURIComponent(brought)}/strike`, 'POST', { by }),
     keepPicture: async (file: string, bytes: ArrayBuffer): Promise<void> => {
       await ask(`/pictures/${file}`, {
         method: 'PUT',
@@ -133,6 +145,8 @@ export const createClient = (base = '') => {
         headers: { 'content-type': 'application/octet-stream' },
         body: backup,
       }),
+    kept: () => ask<KeptNursery[]>('/kept'),
+    putBackKept: (name: string) => send<PutBack>(`/kept/${encodeURIComponent(name)}/restore`, 'POST'),
     emptySheets: () => ask<EmptySheet[]>('/exchange/sheets'),
     /** Addresses to download from. */
     downloads: {

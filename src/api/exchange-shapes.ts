@@ -1,4 +1,6 @@
 import * as z from 'zod'
+import { Day } from '../record/index.ts'
+import { EntryId, PersonId, Phrase } from '../trade/index.ts'
 
 /** What a sheet of a nursery is about. Each has its own fields, and its own empty sheet to begin from. */
 export const SheetKind = z.enum([
@@ -146,9 +148,44 @@ export const AcceptedReading = z
     written: z.number(),
     byKind: z.array(z.object({ kind: z.string(), number: z.number() }).readonly()),
     throughSeq: z.number(),
+    /** By which it can be taken back as one. */
+    brought: z.string(),
   })
   .readonly()
 export type AcceptedReading = z.infer<typeof AcceptedReading>
+
+/** What was once brought in from spreadsheets. */
+export const BroughtRow = z
+  .object({
+    id: z.string(),
+    /** Instant, ISO 8601 in UTC. */
+    at: z.string(),
+    by: PersonId.nullable(),
+    files: z.array(z.string()).readonly(),
+    written: z.number(),
+    /** Of what was written, how much is not struck. */
+    standing: z.number(),
+  })
+  .readonly()
+export type BroughtRow = z.infer<typeof BroughtRow>
+
+/** What was brought in, taken back: what was struck, and what could not be, since other entries rest on it. */
+export const TakenBack = z
+  .object({
+    /** The entries that strike, one for each that is struck. */
+    strikes: z.array(EntryId).readonly(),
+    stay: z.number(),
+    /** The first of those that stay, each with an entry that rests on it. */
+    reasons: z.array(z.object({ entry: EntryId, says: Phrase, for: Phrase, on: Day }).readonly()).readonly(),
+  })
+  .readonly()
+export type TakenBack = z.infer<typeof TakenBack>
+
+/** A nursery that was kept as a backup when another was put in its place. */
+export const KeptNursery = z
+  .object({ name: z.string(), /** Instant, ISO 8601 in UTC. */ at: z.string() })
+  .readonly()
+export type KeptNursery = z.infer<typeof KeptNursery>
 
 /** A backup put in the place of the nursery. */
 export const PutBack = z
@@ -156,6 +193,8 @@ export const PutBack = z
     entries: z.number(),
     /** The file that holds what was there before. */
     keptAs: z.string(),
+    /** Its name among those that are kept. */
+    kept: z.string(),
   })
   .readonly()
 export type PutBack = z.infer<typeof PutBack>

@@ -4,7 +4,9 @@ export { type Client, createClient, Refused } from './client.ts'
 export { RatesCompared } from './compared-shapes.ts'
 export {
   AcceptedReading,
+  BroughtRow,
   EmptySheet,
+  KeptNursery,
   Mapping,
   PutBack,
   ReadCell,
@@ -15,6 +17,7 @@ export {
   SheetField,
   SheetKind,
   SheetSaid,
+  TakenBack,
 } from './exchange-shapes.ts'
 export { HoldRow } from './hold-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'

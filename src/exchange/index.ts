@@ -1,4 +1,5 @@
 /** The door of exchange: files in, and files out. */
+export { type BroughtIn, broughtIn, rememberBrought } from './brought-in.ts'
 export { emptySheet, emptySheetForms, type SavedFile } from './empty-sheets.ts'
 export {
   DESCRIPTOR_FILE,

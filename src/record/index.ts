@@ -72,3 +72,4 @@ export type {
   StepOutcome,
   Struck,
 } from './state.ts'
+export { restedOn } from './what-rests.ts'

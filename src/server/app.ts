@@ -1,6 +1,8 @@
 import { OpenAPIHono } from '@hono/zod-openapi'
 import { HTTPException } from 'hono/http-exception'
 import { LogTrouble } from '../store/index.ts'
+import { backupRoutes } from './routes/backups.ts'
+import { broughtRoutes } from './routes/brought.ts'
 import { entryRoutes } from './routes/entries.ts'
 import { eventRoutes } from './routes/events.ts'
 import { exchangeRoutes } from './routes/exchange.ts'
@@ -53,6 +55,8 @@ export const createApp = (served: Served) => {
   entryRoutes(app, served)
   planRoutes(app, served)
   exchangeRoutes(app, served)
+  broughtRoutes(app, served)
+  backupRoutes(app, served)
   pictureRoutes(app, served)
 
   eventRoutes(app, served)

@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { discard, newFolder, type ServedNursery, serveNursery } from '../../test/served-nursery.ts'
-import { AcceptedReading, EmptySheet, Reading } from '../api/index.ts'
+import { discard, entryOf, newFolder, type ServedNursery, serveNursery } from '../../test/served-nursery.ts'
+import { AcceptedReading, BroughtRow, EmptySheet, Reading, TakenBack } from '../api/index.ts'
 import { restoreLog } from '../store/index.ts'
 import { OrderId } from '../trade/index.ts'
 
@@ -81,6 +81,47 @@ test('what cannot be read is refused, or said of the file, never a crash', async
   expect(odd.unread).toMatchObject([{ file: 'broken.xlsx' }])
   expect(odd.ready).toBe(false)
   expect((await post('/api/exchange/read/gone', { mapping: {} })).status).toBe(404)
+})
+
+test('what was brought in is struck as one, each entry by one that strikes; what a later entry rests on stays and says on what; and striking the strikes brings it all back', async () => {
+  const entries = () => nursery.memory.after(0, 10_000)
+  const bring = async () => {
+    const reading = Reading.parse((await send([fixture('english/nursery.xlsx')])).json)
+    return AcceptedReading.parse((await post('/api/exchange/accept', { reading: reading.id, by: null })).json)
+  }
+  const rows = async () => BroughtRow.array().parse((await nursery.ask('/api/exchange/brought')).json)
+  const takeBack = async (id: string) =>
+    TakenBack.parse((await post(`/api/exchange/brought/${id}/strike`, { by: null })).json)
+
+  // What was brought in second rests on kinds that came first, so it goes first.
+  const [second, first] = (await rows()) as [BroughtRow, BroughtRow]
+  expect((await takeBack(second.id)).stay).toBe(0)
+  const before = entries()
+  const whole = await takeBack(first.id)
+  expect([whole.strikes.length, whole.stay]).toEqual([first.written, 0])
+  expect(entries().slice(0, before.length)).toEqual(before)
+  expect(nursery.memory.nursery().orders.has(OrderId.parse('P-1'))).toBe(false)
+  expect((await rows()).at(-1)!.standing).toBe(0)
+  expect((await takeBack(first.id)).strikes).toEqual([])
+
+  await nursery.push(
+    whole.strikes.map(entry => entryOf({ kind: 'struck/1', entry, why: 'undo' }, '2026-11-24')),
+  )
+  expect((await rows()).at(-1)!.standing).toBe(first.written)
+  expect(nursery.memory.nursery().orders.get(OrderId.parse('P-1'))?.order.number).toBe(120)
+
+  const { order } = nursery.memory.nursery().orders.get(OrderId.parse('P-1'))!
+  await nursery.push([
+    entryOf({ kind: 'order-changed/1', order: { ...order, number: 90 }, why: 'fewer' }, '2026-11-24'),
+  ])
+  const partly = await takeBack(first.id)
+  const stays = partly.reasons.map(({ entry }) => nursery.memory.entry(entry)!.body)
+  expect(stays).toContainEqual({ kind: 'order-placed/1', order })
+  expect(stays.map(({ kind }) => kind)).toContain('kind-set/1')
+  expect(partly.strikes.length + partly.stay).toBe(first.written)
+  expect(nursery.memory.nursery().orders.get(OrderId.parse('P-1'))?.order.number).toBe(90)
+  expect(await bring()).toMatchObject({ written: expect.any(Number) })
+  expect((await post('/api/exchange/brought/none/strike', { by: null })).status).toBe(404)
 })
 
 test('every empty sheet that is named can be saved', async () => {

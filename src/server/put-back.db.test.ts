@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { uuidv7 } from 'uuidv7'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { discard, entryOf, newFolder } from '../../test/served-nursery.ts'
-import type { PutBack, Refusal } from '../api/index.ts'
+import type { KeptNursery, PutBack, Refusal } from '../api/index.ts'
 import { openLog } from '../store/index.ts'
 import { type ServedFolder, serveFolder } from './serve-folder.ts'
 
@@ -57,6 +57,24 @@ test('a backup put back is the nursery from then on, and what was there is kept 
 
   expect((await putBack(readFileSync(keptAs))).status).toBe(200)
   expect(notes()).toEqual(['first', 'second'])
+})
+
+test('the nursery kept when a backup was put back is put back itself by its name, and what stood there is kept in its turn', async () => {
+  served.memory().append([note('first')], clock.now())
+  const backup = await (await ask('/api/backup')).arrayBuffer()
+  served.memory().append([note('second')], clock.now())
+  const { kept } = (await (await putBack(backup)).json()) as PutBack
+  served.memory().append([note('third')], clock.now())
+
+  const listed = (await (await ask('/api/kept')).json()) as KeptNursery[]
+  expect(listed.map(({ name }) => name)).toEqual([kept])
+  const back = await ask(`/api/kept/${kept}/restore`, { method: 'POST' })
+  const put = (await back.json()) as PutBack
+  expect([back.status, put.entries, notes()]).toEqual([200, 2, ['first', 'second']])
+  expect((await ask(`/api/kept/${put.kept}/restore`, { method: 'POST' })).status).toBe(200)
+  expect(notes()).toEqual(['first', 'third'])
+  for (const name of ['before-1.budstick', 'nursery.sqlite', '..%2Fbefore-1.budstick'])
+    expect((await ask(`/api/kept/${name}/restore`, { method: 'POST' })).status).toBe(404)
 })
 
 test('what is no whole backup is refused, and the nursery is as it was, with no file left behind', async () => {

@@ -17,7 +17,7 @@ const sheet = (path: string, rows = '') => ({
   buffer: Buffer.concat([readFileSync(join(root, 'src/exchange/fixtures', path)), Buffer.from(rows)]),
 })
 
-test('own spreadsheets, chosen in an empty nursery: bad cells shown, a day asked about, nothing written before it is confirmed, and then a plan', async () => {
+test('own spreadsheets, chosen in an empty nursery: bad cells shown, a day asked about, nothing written before it is confirmed, taken back and brought back by one press each, and then a plan', async () => {
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })
   await page.goto(`${app.address}/import`)
   const choosing = page.waitForEvent('filechooser')
@@ -50,6 +50,16 @@ test('own spreadsheets, chosen in an empty nursery: bad cells shown, a day asked
     [50, '2028-03-04'],
     [60, '2028-05-06'],
   ])
+
+  // Taken back by one press, and brought back by one more.
+  const takeBack = page.getByRole('button', { name: /^Take it back: .*orders-unclear\.csv/ })
+  await takeBack.click()
+  await page.getByText(/^\d+ entries struck\.$/).waitFor()
+  await expect.poll(() => app.client.orders()).toEqual([])
+  await takeBack.waitFor({ state: 'detached' })
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(() => app.client.orders()).toHaveLength(orders.length)
+  await takeBack.waitFor()
 
   await page.getByRole('link', { name: 'Plan the season' }).click()
   await page.getByRole('button', { name: 'Plan the season' }).click()

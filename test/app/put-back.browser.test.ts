@@ -43,12 +43,15 @@ const putBack = async (page: Page, file: string): Promise<string> => {
   const says = (await leaf.getByRole('status').textContent())!
   const kept = /kept as (.+\.budstick)\./.exec(says)
   if (kept === null) throw new Error(`The page does not say where the nursery of before is kept: ${says}`)
-  await leaf.getByRole('button', { name: 'Open the nursery' }).click()
+  await Promise.all([
+    page.waitForEvent('load'),
+    leaf.getByRole('button', { name: 'Open the nursery' }).click(),
+  ])
   await leaf.waitFor({ state: 'detached' })
   return kept[1]!
 }
 
-test('a backup saved from Settings and put back there gives the nursery as it was, photographs too; what was entered since is kept beside it and comes back in the same way', async () => {
+test('a backup saved from Settings and put back there gives the nursery as it was, photographs too; what was entered since is kept beside it and comes back in the same way, or by one press', async () => {
   const { page, problems } = await app.open()
   const [batch] = await app.client.batches({ state: 'alive' })
   const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 7])
@@ -81,6 +84,24 @@ test('a backup saved from Settings and put back there gives the nursery as it wa
 
   await putBack(page, keptAs)
   expect(await state()).toEqual(later)
+
+  // Both that were kept are named in Settings, the newest first, and stand there again by one press.
+  await page.goto(`${app.address}/settings`)
+  const kept = page.getByRole('button', { name: /^Put it back: / })
+  await kept.first().waitFor()
+  expect(await kept.count()).toBe(2)
+  await Promise.all([page.waitForEvent('load'), kept.first().click()])
+  expect(await state()).toEqual(before)
+  await page.getByRole('button', { name: 'Put a backup back' }).waitFor()
+  const choosing = page.waitForEvent('filechooser')
+  await page.getByRole('button', { name: 'Put a backup back' }).click()
+  await (await choosing).setFiles(keptAs)
+  await page.getByRole('button', { name: 'Put it back', exact: true }).click()
+  const goBack = page.getByRole('button', { name: 'Go back to what was here' })
+  await goBack.waitFor()
+  expect(await state()).toEqual(later)
+  await Promise.all([page.waitForEvent('load'), goBack.click()])
+  expect(await state()).toEqual(before)
   expect(await picture()).toEqual(bytes)
   expect(problems).toEqual([])
 })

@@ -1,5 +1,15 @@
 import { createRoute, z } from '@hono/zod-openapi'
-import { AcceptedReading, EmptySheet, Mapping, PutBack, Reading } from '../exchange-shapes.ts'
+import { PersonId } from '../../trade/index.ts'
+import {
+  AcceptedReading,
+  BroughtRow,
+  EmptySheet,
+  KeptNursery,
+  Mapping,
+  PutBack,
+  Reading,
+  TakenBack,
+} from '../exchange-shapes.ts'
 import { Refusal } from '../shapes.ts'
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
@@ -71,6 +81,29 @@ export const exchangeRoutes = {
       409: refused,
     },
   }),
+  broughtIn: createRoute({
+    method: 'get',
+    path: '/api/exchange/brought',
+    responses: { 200: json(z.array(BroughtRow), 'What was brought in from spreadsheets, the latest first') },
+  }),
+  takeBack: createRoute({
+    method: 'post',
+    path: '/api/exchange/brought/{id}/strike',
+    request: {
+      params: z.object({ id: z.string() }),
+      body: {
+        content: { 'application/json': { schema: z.object({ by: PersonId.nullable().default(null) }) } },
+        required: true,
+      },
+    },
+    responses: {
+      200: json(
+        TakenBack,
+        'Each entry that was brought in is struck, but for those on which later ones rest',
+      ),
+      404: refused,
+    },
+  }),
   emptySheets: createRoute({
     method: 'get',
     path: '/api/exchange/sheets',
@@ -122,6 +155,26 @@ export const exchangeRoutes = {
     },
     responses: {
       200: json(PutBack, 'The backup stands in the place of the nursery, which is kept as a backup itself'),
+      422: refused,
+    },
+  }),
+  kept: createRoute({
+    method: 'get',
+    path: '/api/kept',
+    responses: {
+      200: json(z.array(KeptNursery), 'Nurseries kept when another was put in their place, the latest first'),
+    },
+  }),
+  restoreKept: createRoute({
+    method: 'post',
+    path: '/api/kept/{name}/restore',
+    request: { params: z.object({ name: z.string() }) },
+    responses: {
+      200: json(
+        PutBack,
+        'The kept nursery stands in its place again, and what was there is kept in its turn',
+      ),
+      404: refused,
       422: refused,
     },
   }),

@@ -33,6 +33,9 @@ export const look = {
   benchStand: (id: string) =>
     queryOptions({ queryKey: ['benches', 'stand', id], queryFn: () => client.benchStand(id) }),
   rates: () => queryOptions({ queryKey: ['rates'], queryFn: client.rates }),
+  broughtIn: () =>
+    queryOptions({ queryKey: ['brought-in'], queryFn: client.broughtIn, meta: { kept: false } }),
+  kept: () => queryOptions({ queryKey: ['kept-nurseries'], queryFn: client.kept, meta: { kept: false } }),
   plan: () => queryOptions({ queryKey: ['plan'], queryFn: client.plan }),
   seasonPlan: () => queryOptions({ queryKey: ['season-plan'], queryFn: client.seasonPlan }),
   orderPlanned: (order: string) =>

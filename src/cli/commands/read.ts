@@ -5,6 +5,7 @@ import {
   type Mapping,
   type NurseryReading,
   readNursery,
+  rememberBrought,
   summaryText,
 } from '../../exchange/index.ts'
 import { Entry, foldEntries } from '../../record/index.ts'
@@ -72,7 +73,9 @@ export const read: Command = {
       const entries = reading.told.map(({ on, body }) =>
         Entry.parse({ id: uuidv7(), on, at: null, by: null, device: 'office', body }),
       ) as Entry[]
-      const { accepted } = log!.append(entries, new Date().toISOString())
+      const at = new Date().toISOString()
+      const { accepted } = log!.append(entries, at)
+      rememberBrought(log!, { id: uuidv7(), at, by: null, files, written: accepted })
       log!.remember(MAPPING_KEY, { ...remembered, ...reading.mapping })
       process.stderr.write(`${accepted.length} entries written into ${folder}.\n`)
     } finally {

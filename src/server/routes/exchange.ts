@@ -1,9 +1,3 @@
-import { createWriteStream, mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { Readable } from 'node:stream'
-import { pipeline } from 'node:stream/promises'
-import type { ReadableStream } from 'node:stream/web'
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import { type EmptySheet, Mapping, type Reading, type SheetField } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
@@ -16,11 +10,12 @@ import {
   type NurseryReading,
   packageFile,
   readNursery,
+  rememberBrought,
   sheetForms,
 } from '../../exchange/index.ts'
 import { Entry } from '../../record/index.ts'
-import { LogTrouble } from '../../store/index.ts'
 import { PersonId } from '../../trade/index.ts'
+import { bodyOf, download } from '../download.ts'
 import { refusal, type Served } from '../served.ts'
 
 const MOST_BYTES = 50 * 1024 * 1024
@@ -46,11 +41,8 @@ const shown = (id: string, { told: _, mapping, ...reading }: NurseryReading): Re
   fields: fieldsByKind,
 })
 
-/** Whole bytes of a view, as a body takes them. */
-const bodyOf = (bytes: Uint8Array): ArrayBuffer => new Uint8Array(bytes).buffer
-
 /** Files in, looked at before anything of them is written; files out. */
-export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId, putBack }: Served): void => {
+export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: Served): void => {
   const kept = new Map<string, Kept>()
   const remembered = (): Mapping => memory.log.recall<Mapping>(MAPPING_KEY) ?? {}
   const readingOf = ({ files, said }: Kept) =>
@@ -119,10 +111,12 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId, pu
       ({ on, body }) =>
         Entry.parse({ id: newId(), on, at: null, by: person, device: 'office', body }) as Entry,
     )
-    const { accepted } = memory.append(entries, now())
+    const at = now()
+    const { accepted } = memory.append(entries, at)
+    rememberBrought(memory.log, { id, at, by, files: one.files, written: accepted })
     memory.log.remember(MAPPING_KEY, { ...remembered(), ...reading.mapping })
     const byKind = reading.would.map(({ kind, number }) => ({ kind, number }))
-    return c.json({ written: accepted.length, byKind, throughSeq: memory.throughSeq() }, 200)
+    return c.json({ written: accepted.length, byKind, throughSeq: memory.throughSeq(), brought: id }, 200)
   })
 
   app.openapi(routes.emptySheets, c =>
@@ -167,46 +161,7 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId, pu
         : 'application/x-ndjson'
     return c.body(text, 200, download(file, type))
   })
-
-  app.openapi(routes.restore, async c => {
-    const { folder } = memory.log
-    const incoming = join(folder, 'incoming.budstick')
-    const keptAs = join(folder, `before-${now().slice(0, 19).replaceAll(/[T:]/g, '-')}.budstick`)
-    try {
-      await pipeline(
-        Readable.fromWeb((c.req.raw.body ?? new Blob().stream()) as ReadableStream),
-        createWriteStream(incoming),
-      )
-      return c.json({ entries: await putBack(incoming, keptAs), keptAs }, 200)
-    } catch (problem) {
-      if (!(problem instanceof LogTrouble)) throw problem
-      const why = problem.message.replaceAll(incoming, 'The file')
-      return c.json(refusal('The nursery is as it was: the backup was not put back', 'backup', why), 422)
-    } finally {
-      rmSync(incoming, { force: true })
-    }
-  })
-
-  app.openapi(routes.backup, async c => {
-    const folder = mkdtempSync(join(tmpdir(), 'budstick-backup-'))
-    try {
-      const file = join(folder, 'nursery.budstick')
-      await memory.log.backup(file)
-      return c.body(
-        bodyOf(readFileSync(file)),
-        200,
-        download(`nursery-${today()}.budstick`, 'application/octet-stream'),
-      )
-    } finally {
-      rmSync(folder, { recursive: true, force: true })
-    }
-  })
 }
-
-const download = (name: string, type: string): Record<string, string> => ({
-  'content-type': type,
-  'content-disposition': `attachment; filename="${name}"`,
-})
 
 function mappingIn(said: unknown): Mapping | null {
   if (said === undefined || said === '') return {}

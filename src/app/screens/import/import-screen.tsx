@@ -7,6 +7,7 @@ import { whoNow } from '../../data/who.ts'
 import { Fetching } from '../../parts/asked.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './import.css'
+import { BroughtIn } from './brought-in.tsx'
 import { DropFiles } from './drop-files.tsx'
 import { EmptySheets } from './empty-sheets.tsx'
 import { ReadingSummary } from './reading-summary.tsx'
@@ -65,6 +66,7 @@ export function ImportScreen() {
           )}
         </>
       )}
+      {(reading === undefined || accept.data !== undefined) && <BroughtIn />}
       {reading === undefined && <EmptySheets />}
     </div>
   )

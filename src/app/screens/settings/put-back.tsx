@@ -1,20 +1,25 @@
-import { useMutation } from '@tanstack/react-query'
+import { useMutation, useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Button, FileTrigger } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
+import { look } from '../../data/queries.ts'
+import { deviceDay, deviceTime } from '../../data/today.ts'
 import { Leaf } from '../../parts/leaf.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
-/** A backup in the place of the nursery: asked once more, for no undo on this page takes it back. */
+/** A backup that was saved somewhere, in the place of the nursery: asked once more, for it is another nursery from then on. */
 export function PutBackup() {
   const { t } = useTranslation()
   const format = useFormat()
   const [file, setFile] = useState<File | null>(null)
   const put = useMutation({ mutationFn: client.putBack })
+  const back = useMutation({ mutationFn: client.putBackKept, onSuccess: () => location.reload() })
+  const isBusy = put.isPending || back.isPending
+  const problem = put.error ?? back.error
   const close = () => {
+    if (isBusy) return
     if (put.isSuccess) location.reload()
-    if (put.isPending) return
     setFile(null)
     put.reset()
   }
@@ -25,38 +30,43 @@ export function PutBackup() {
       </FileTrigger>
       <Leaf title={t('settings.putBack.title')} isOpen={file !== null} onClose={close}>
         {put.isSuccess ? (
-          <div className="stack" role="status">
-            <p>
+          <div className="stack">
+            <p role="status">
               {t('settings.putBack.done', {
                 count: put.data.entries,
                 shown: format.number(put.data.entries),
                 kept: put.data.keptAs,
               })}
             </p>
-            <p>
-              <Button className="deed" onPress={close}>
+            <p className="caution">{t('settings.putBack.backWarns')}</p>
+            {problem !== null && (
+              <p className="warn" role="alert">
+                {problem.message}
+              </p>
+            )}
+            <div className="row">
+              <Button className="deed" isDisabled={isBusy} onPress={close}>
                 {t('settings.putBack.look')}
               </Button>
-            </p>
+              <Button className="plain" isDisabled={isBusy} onPress={() => back.mutate(put.data.kept)}>
+                {t(back.isPending ? 'settings.putBack.putting' : 'settings.putBack.back')}
+              </Button>
+            </div>
           </div>
         ) : (
           <div className="stack">
             <p>{t('settings.putBack.says', { file: file?.name ?? '' })}</p>
             <p className="caution">{t('settings.putBack.warns')}</p>
-            {put.error !== null && (
+            {problem !== null && (
               <p className="warn" role="alert">
-                {put.error.message}
+                {problem.message}
               </p>
             )}
             <div className="row">
-              <Button
-                className="deed"
-                isDisabled={put.isPending}
-                onPress={() => file !== null && put.mutate(file)}
-              >
+              <Button className="deed" isDisabled={isBusy} onPress={() => file !== null && put.mutate(file)}>
                 {t(put.isPending ? 'settings.putBack.putting' : 'settings.putBack.put')}
               </Button>
-              <Button className="plain" isDisabled={put.isPending} onPress={close}>
+              <Button className="plain" isDisabled={isBusy} onPress={close}>
                 {t('settings.putBack.leave')}
               </Button>
             </div>
@@ -64,5 +74,47 @@ export function PutBackup() {
         )}
       </Leaf>
     </>
+  )
+}
+
+/** The nurseries that were kept when a backup was put in their place: each stands there again by one press. */
+export function KeptNurseries() {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const { data: kept } = useQuery(look.kept())
+  const back = useMutation({ mutationFn: client.putBackKept, onSuccess: () => location.reload() })
+  if (kept === undefined || kept.length === 0) return null
+  return (
+    <div className="stack">
+      <h3>{t('settings.kept.title')}</h3>
+      <p className="caution">{t('settings.putBack.backWarns')}</p>
+      {back.error !== null && (
+        <p className="warn" role="alert">
+          {back.error.message}
+        </p>
+      )}
+      <ul className="stack">
+        {kept.map(({ name, at }) => {
+          const when = `${format.fullDay(deviceDay(new Date(at)))}, ${deviceTime(new Date(at))}`
+          return (
+            <li key={name} className="row">
+              <span>{t('settings.kept.one', { when })}</span>
+              <Button
+                className="plain"
+                isDisabled={back.isPending}
+                aria-label={`${t('settings.putBack.put')}: ${when}`}
+                onPress={() => back.mutate(name)}
+              >
+                {t(
+                  back.isPending && back.variables === name
+                    ? 'settings.putBack.putting'
+                    : 'settings.putBack.put',
+                )}
+              </Button>
+            </li>
+          )
+        })}
+      </ul>
+    </div>
   )
 }

@@ -14,7 +14,7 @@ import { useFormat } from '../../text/use-format.tsx'
 import './settings.css'
 import { LanguagePick } from './language-pick.tsx'
 import { NurseryLists } from './nursery-lists.tsx'
-import { PutBackup } from './put-back.tsx'
+import { KeptNurseries, PutBackup } from './put-back.tsx'
 
 /** What is set for this device, and what is set for the nursery. */
 export function SettingsScreen() {
@@ -94,6 +94,7 @@ export function SettingsScreen() {
           <PutBackup />
         </div>
         <p className="soft small">{t('settings.filesSay')}</p>
+        <KeptNurseries />
       </section>
       <NurseryLists nursery={nursery} />
       <p>

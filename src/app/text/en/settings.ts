@@ -38,6 +38,13 @@ export const settings = {
     done_one: 'The backup is back: {{shown}} entry. What was here before is kept as {{kept}}.',
     done_other: 'The backup is back: {{shown}} entries. What was here before is kept as {{kept}}.',
     look: 'Open the nursery',
+    back: 'Go back to what was here',
+    backWarns:
+      'Going back puts the nursery that was kept in the place of the one that is here, which is kept in its turn: nothing entered is lost, but what was entered here since is not in it.',
+  },
+  kept: {
+    title: 'Kept when a backup was put back',
+    one: 'The nursery as it was until {{when}}',
   },
   api: 'For programs: the description of the interface',
   checks: {

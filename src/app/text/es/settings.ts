@@ -39,6 +39,13 @@ export const settings = {
     done_one: 'La copia está repuesta: {{shown}} anotación. Lo que había antes se guarda como {{kept}}.',
     done_other: 'La copia está repuesta: {{shown}} anotaciones. Lo que había antes se guarda como {{kept}}.',
     look: 'Abrir el vivero',
+    back: 'Volver a lo que había',
+    backWarns:
+      'Al volver, el vivero que se guardó ocupa el lugar del que está aquí, que a su vez se guarda: nada de lo anotado se pierde, pero lo anotado aquí desde entonces no está en él.',
+  },
+  kept: {
+    title: 'Guardados al recuperar una copia',
+    one: 'El vivero como estaba hasta {{when}}',
   },
   api: 'Para programas: la descripción de la interfaz',
   checks: {

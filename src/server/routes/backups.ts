@@ -1,0 +1,96 @@
+import {
+  createWriteStream,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+} from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { Readable } from 'node:stream'
+import { pipeline } from 'node:stream/promises'
+import type { ReadableStream } from 'node:stream/web'
+import type { OpenAPIHono } from '@hono/zod-openapi'
+import type { PutBack, Refusal } from '../../api/index.ts'
+import { routes } from '../../api/routes/index.ts'
+import { LogTrouble } from '../../store/index.ts'
+import { bodyOf, download } from '../download.ts'
+import { refusal, type Served } from '../served.ts'
+
+/** What the nursery of before is kept as beside the one put in its place. */
+const KEPT = /^before-[\d-]+\.budstick$/
+
+/** The whole nursery in one file: out, in the place of the one that is here, and the way back. */
+export const backupRoutes = (app: OpenAPIHono, { memory, today, now, putBack }: Served): void => {
+  const { folder } = memory.log
+
+  /** Puts a file in the nursery's place; null with the reason where it is no whole backup. */
+  const inPlace = async (file: string, named: string): Promise<PutBack | Refusal> => {
+    const kept = `before-${now().slice(0, 23).replaceAll(/[T:.]/g, '-')}.budstick`
+    const keptAs = join(folder, kept)
+    try {
+      return { entries: await putBack(file, keptAs), keptAs, kept }
+    } catch (problem) {
+      if (!(problem instanceof LogTrouble)) throw problem
+      const why = problem.message.replaceAll(file, named)
+      return refusal('The nursery is as it was: the backup was not put back', 'backup', why)
+    }
+  }
+
+  app.openapi(routes.restore, async c => {
+    const incoming = join(folder, 'incoming.budstick')
+    try {
+      await pipeline(
+        Readable.fromWeb((c.req.raw.body ?? new Blob().stream()) as ReadableStream),
+        createWriteStream(incoming),
+      )
+      const put = await inPlace(incoming, 'The file')
+      return 'what' in put ? c.json(put, 422) : c.json(put, 200)
+    } finally {
+      rmSync(incoming, { force: true })
+    }
+  })
+
+  app.openapi(routes.kept, c =>
+    c.json(
+      readdirSync(folder)
+        .filter(name => KEPT.test(name))
+        .map(name => ({ name, at: statSync(join(folder, name)).mtime.toISOString() }))
+        .sort((a, b) => b.name.localeCompare(a.name)),
+      200,
+    ),
+  )
+
+  app.openapi(routes.restoreKept, async c => {
+    const { name } = c.req.valid('param')
+    const file = join(folder, name)
+    if (!KEPT.test(name) || !existsSync(file))
+      return c.json(
+        refusal(
+          'No such nursery is kept',
+          name,
+          'See /api/kept for those that are, or choose a backup file.',
+        ),
+        404,
+      )
+    const put = await inPlace(file, name)
+    return 'what' in put ? c.json(put, 422) : c.json(put, 200)
+  })
+
+  app.openapi(routes.backup, async c => {
+    const folder = mkdtempSync(join(tmpdir(), 'budstick-backup-'))
+    try {
+      const file = join(folder, 'nursery.budstick')
+      await memory.log.backup(file)
+      return c.body(
+        bodyOf(readFileSync(file)),
+        200,
+        download(`nursery-${today()}.budstick`, 'application/octet-stream'),
+      )
+    } finally {
+      rmSync(folder, { recursive: true, force: true })
+    }
+  })
+}
