@@ -1,6 +1,7 @@
 import type { OrderForecast, Supposed, WhatIf } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
+import type { Ahead, AheadAsked } from './ahead-shapes.ts'
 import type { BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
 import type {
@@ -95,6 +96,7 @@ export const createClient = (base = '') => {
       ask<LineageView>(`/lineage/${what}/${encodeURIComponent(id)}`),
     affected: (what: 'batch' | 'mother', id: string) =>
       ask<AffectedView>(`/lineage/${what}/${encodeURIComponent(id)}/affected`),
+    ahead: (asked: AheadAsked) => send<Ahead>('/ahead', 'POST', asked),
     benchStand: (id: string) => ask<BenchStand>(`/benches/${encodeURIComponent(id)}`),
     work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
     promise: (asked: { kind: string; number: number; sure: number }) =>

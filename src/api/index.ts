@@ -1,4 +1,5 @@
 /** The door of the API: the shapes that server and screens share, and the client. The routes have a door of their own. */
+export { Ahead, AheadAsked } from './ahead-shapes.ts'
 export { BATCH_SUMS, BandPoint, BatchView } from './batch-shapes.ts'
 export { type Client, createClient, Refused } from './client.ts'
 export { RatesCompared } from './compared-shapes.ts'

@@ -6,6 +6,7 @@ import { QueryClientProvider } from '@tanstack/react-query'
 import { RouterProvider } from '@tanstack/react-router'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { keepAhead } from './data/ahead.ts'
 import { clearOldViews } from './data/kept-views.ts'
 import { keepPages } from './data/newer-version.ts'
 import { keepSending } from './data/outbox/use-outbox.ts'
@@ -33,3 +34,5 @@ createRoot(document.getElementById('root')!).render(
     </QueryClientProvider>
   </StrictMode>,
 )
+
+keepAhead(queryClient)

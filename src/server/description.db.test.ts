@@ -86,6 +86,27 @@ test('every batch, and the family of every batch and mother tree, answers in its
     fits((await nursery.ask(`/api/lineage/mother/${id}`)).json, shapeOf(routes.lineage, 200))
 })
 
+test('what is asked for ahead is answered as each page alone has it, without what is not there, and no more than 25 at once', async () => {
+  const { batches, mothers, benches } = nursery.memory.nursery()
+  const some = { batches: [...batches.keys()].slice(-3), mothers: [...mothers.keys()].slice(-2) }
+  const asked = { ...some, benches: [...benches.keys()].slice(0, 2) }
+  const post = (body: object) => {
+    const headers = { 'content-type': 'application/json' }
+    return nursery.ask('/api/ahead', { method: 'POST', headers, body: JSON.stringify(body) })
+  }
+  const alone = (page: string, ids: readonly string[]) =>
+    Promise.all(ids.map(async id => (await nursery.ask(`/api/${page}/${id}`)).json))
+  const { status, json } = await post({ ...asked, batches: [...asked.batches, 'no-such'] })
+  expect(status).toBe(200)
+  fits(json, shapeOf(routes.ahead, 200))
+  expect(json).toEqual({
+    batches: await alone('batches', asked.batches),
+    mothers: await alone('mothers', asked.mothers),
+    benches: await alone('benches', asked.benches),
+  })
+  expect((await post({ ...asked, batches: [...batches.keys()].slice(0, 26) })).status).toBe(400)
+})
+
 test.each([
   ['/api/batches/no-such', 404],
   ['/api/batches/%20', 400],

@@ -38,11 +38,12 @@ const keptOn = (page: Page) =>
       }),
   )
 
-test('the app opens and shows what it knew while no server runs, and what is entered then arrives once', async () => {
+test('the app opens and shows what it knew while no server runs, a batch that was never opened can be counted, and what is entered then arrives once', async () => {
   const first = await startServer(BUILT, folder, '--empty', '--today', TODAY)
   const client = createClient(first.address)
   await client.pushEntries(smallNursery(TODAY))
-  const [row] = await client.batches({ state: 'alive' })
+  const [row, other] = await client.batches({ state: 'alive' })
+  const { counts: countsBefore } = await client.batch(other!.id)
 
   const context = await browser.newContext({ locale: 'en-GB', serviceWorkers: 'allow' })
   const page = await context.newPage()
@@ -54,6 +55,8 @@ test('the app opens and shows what it knew while no server runs, and what is ent
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined))
   const kept = ['["nursery"]', '["orders"]', `["batch","${row!.id}"]`]
   await expect.poll(() => keptOn(page)).toEqual(expect.arrayContaining(kept))
+  // Nobody opens this one while there is a server.
+  await expect.poll(() => keptOn(page), { timeout: 30_000 }).toContain(`["batch","${other!.id}"]`)
 
   await first.end()
   await page.goto(`${first.address}/orders`)
@@ -65,13 +68,19 @@ test('the app opens and shows what it knew while no server runs, and what is ent
   await page.getByLabel('Note', { exact: true }).fill('looked at without the office')
   await page.keyboard.press('Enter')
   await page.getByText('1 entry on this device, not yet at the office').waitFor()
+  await page.goto(`${first.address}/batches/${other!.id}/count`)
+  await page.getByRole('heading', { name: `Count batch ${other!.name}` }).waitFor()
+  await page.keyboard.type('7')
+  await page.keyboard.press('Enter')
+  await page.getByText('2 entries on this device, not yet at the office').waitFor()
 
   const second = await startServer(BUILT, folder, '--port', new URL(first.address).port, '--today', TODAY)
-  await page.getByText('1 entry on this device').waitFor({ state: 'detached', timeout: 30_000 })
+  await page.getByText('2 entries on this device').waitFor({ state: 'detached', timeout: 30_000 })
   const notes = (await client.batch(row!.id)).entries.filter(({ says }) =>
     inEnglish(says).includes('without the office'),
   )
   expect(notes).toHaveLength(1)
+  expect((await client.batch(other!.id)).counts).toHaveLength(countsBefore.length + 1)
   await context.close()
   await second.end()
 })

@@ -1,5 +1,6 @@
 import { createRoute, z } from '@hono/zod-openapi'
 import { BenchId, MotherId } from '../../trade/index.ts'
+import { Ahead, AheadAsked } from '../ahead-shapes.ts'
 import { HoldRow } from '../hold-shapes.ts'
 import { AffectedView, BenchStand, MotherView } from '../record-shapes.ts'
 import { Refusal } from '../shapes.ts'
@@ -21,6 +22,19 @@ export const recordRoutes = {
       200: json(MotherView, 'One mother tree: tests, growth, wood in hand, licence, holds and entries'),
       400: refused,
       404: refused,
+    },
+  }),
+  ahead: createRoute({
+    method: 'post',
+    path: '/api/ahead',
+    request: { body: { content: { 'application/json': { schema: AheadAsked } }, required: true } },
+    responses: {
+      200: json(
+        Ahead,
+        'Those of the batches, mother trees and benches that there are, as each page has them',
+      ),
+      400: refused,
+      415: refused,
     },
   }),
   holds: createRoute({

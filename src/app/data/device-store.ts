@@ -65,6 +65,12 @@ export const keptViews = {
   write: async (question: string, view: KeptView): Promise<void> => {
     await (await device()).put('answers', view, question)
   },
+  /** All or none of them. */
+  writeAll: async (views: readonly (readonly [question: string, view: KeptView])[]): Promise<void> => {
+    const writing = (await device()).transaction('answers', 'readwrite')
+    for (const [question, view] of views) void writing.store.put(view, question)
+    await writing.done
+  },
   forgetBefore: async (at: number): Promise<void> => {
     const writing = (await device()).transaction('answers', 'readwrite')
     for (const question of await writing.store.index('at').getAllKeys(IDBKeyRange.upperBound(at)))

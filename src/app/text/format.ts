@@ -49,6 +49,7 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
   const weekday = date({ weekday: 'long' })
   const shortWeekday = date({ weekday: 'short', day: 'numeric', month: 'short' })
   const month = date({ month: 'short' })
+  const clock = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' })
   const narrowMonth = date({ month: 'narrow' })
   const monthYear = date({ month: 'short', year: 'numeric' })
   const monthName = (index: number) => month.format(Date.UTC(2026, index, 15))
@@ -90,6 +91,8 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
     shareRange: (low: number, high: number) => percent.formatRange(low, high),
     range: (low: number, high: number) => whole.formatRange(low, high),
     day: (day: string) => shortDay.format(instant(day)),
+    /** An instant, by this device's clock. */
+    moment: (at: number) => clock.format(at),
     fullDay: (day: string) => fullDay.format(instant(day)),
     weekday: (day: string) => weekday.format(instant(day)),
     weekdayAndDay: (day: string) => shortWeekday.format(instant(day)),

@@ -2,6 +2,7 @@ import type { OpenAPIHono } from '@hono/zod-openapi'
 import { routes } from '../../api/routes/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { affectedView } from '../views/affected.ts'
+import { batchView } from '../views/batch.ts'
 import { benchStand } from '../views/bench-stand.ts'
 import { familyTable } from '../views/family-tables.ts'
 import { holdRows } from '../views/holds.ts'
@@ -10,12 +11,40 @@ import { motherView } from '../views/mother.ts'
 const missing = (what: string, id: string) =>
   refusal(`No such ${what}`, `${what} ${id}`, 'Look for it by name in the list.')
 
+/** Lets others be answered in between, and leaves out what is not there. */
+const oneByOne = async <Id, View>(
+  ids: readonly Id[],
+  viewOf: (id: Id) => View | null | Promise<View | null>,
+): Promise<View[]> => {
+  const views: View[] = []
+  for (const id of ids) {
+    const view = await viewOf(id)
+    if (view !== null) views.push(view)
+    await new Promise(setImmediate)
+  }
+  return views
+}
+
 /** One mother tree, one bench, holds, and where something found in a tree may have got to. */
-export const recordRoutes = (app: OpenAPIHono, { memory, plans, today }: Served): void => {
+export const recordRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, today }: Served): void => {
   app.openapi(routes.mother, c => {
     const { id } = c.req.valid('param')
     const view = motherView(memory, id, today())
     return view === null ? c.json(missing('mother', id), 404) : c.json(view, 200)
+  })
+  app.openapi(routes.ahead, async c => {
+    const { batches, mothers, benches } = c.req.valid('json')
+    const day = today()
+    return c.json(
+      {
+        batches: await oneByOne(batches, async id =>
+          batchView(memory, plans.latest(), id, day, [...(await rateLooks.band(id, day))]),
+        ),
+        mothers: await oneByOne(mothers, id => motherView(memory, id, day)),
+        benches: await oneByOne(benches, id => benchStand(memory, id)),
+      },
+      200,
+    )
   })
   app.openapi(routes.holds, c => c.json(holdRows(memory), 200))
   app.openapi(routes.benchStand, c => {

@@ -12,6 +12,7 @@ import { ThemePick } from '../../shell/theme-pick.tsx'
 import { WhoPick } from '../../shell/who-pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './settings.css'
+import { KeptHere } from './kept-here.tsx'
 import { LanguagePick } from './language-pick.tsx'
 import { NurseryLists } from './nursery-lists.tsx'
 import { KeptNurseries, PutBackup } from './put-back.tsx'
@@ -56,6 +57,7 @@ export function SettingsScreen() {
             }}
           />
         </div>
+        <KeptHere />
       </section>
       <section className="sheet stack">
         <h2>{t('settings.nursery')}</h2>

@@ -12,6 +12,12 @@ export const settings = {
     notHere: 'The words of this language are not on this device, and the office does not answer.',
   },
   replan: { label: 'After a count', yes: 'Plan again at once', no: 'Only when asked' },
+  keptHere: {
+    label: 'Without the office',
+    all: '{{batches}} batches, {{mothers}} mother trees and {{benches}} benches are kept on this device, with the week, the orders and the lists: as of {{at}}.',
+    some: '{{batches}} of {{ofBatches}} batches are kept on this device, those of this week’s work first, with {{mothers}} mother trees, {{benches}} benches, the week, the orders and the lists: as of {{at}}. What has been opened here is kept too.',
+    none: 'Not all of this week is kept on this device yet: only what has been opened here. The rest is fetched while the office answers and nobody types.',
+  },
   site: 'Site: {{name}}, {{latitude}}°, {{longitude}}°, {{height}} above the sea',
   noSite: 'No site is given yet: windows are those of the northern half.',
   places: 'Places',

@@ -12,6 +12,12 @@ export const settings = {
     notHere: 'Las palabras de este idioma no están en este dispositivo, y la oficina no contesta.',
   },
   replan: { label: 'Después de un recuento', yes: 'Planificar de nuevo enseguida', no: 'Solo si se pide' },
+  keptHere: {
+    label: 'Sin la oficina',
+    all: 'En este dispositivo se guardan {{batches}} lotes, {{mothers}} plantas madre y {{benches}} mesas, con la semana, los pedidos y las listas: tal como estaban el {{at}}.',
+    some: 'En este dispositivo se guardan {{batches}} de {{ofBatches}} lotes, primero los del trabajo de esta semana, con {{mothers}} plantas madre, {{benches}} mesas, la semana, los pedidos y las listas: tal como estaban el {{at}}. También se guarda lo que se ha abierto aquí.',
+    none: 'En este dispositivo aún no se guarda toda la semana: solo lo que se ha abierto aquí. Lo demás se trae mientras la oficina contesta y nadie escribe.',
+  },
   site: 'Lugar: {{name}}, {{latitude}}°, {{longitude}}°, {{height}} sobre el mar',
   noSite: 'No se ha dado el lugar: las épocas son las del hemisferio norte.',
   places: 'Sitios',
