@@ -36,6 +36,20 @@ export default defineConfig({
     /** Two pages: the app, and the one that only reads, for a nursery's own web site. */
     rolldownOptions: {
       input: ['index.html', 'plant.html'].map(page => `${import.meta.dirname}/src/app/${page}`),
+      /** The first view's scripts in half as many files: what several pages share, small parts put to their neighbours. */
+      output: {
+        codeSplitting: {
+          groups: [
+            {
+              name: 'shared',
+              tags: ['$initial'],
+              minShareCount: 2,
+              entriesAware: true,
+              entriesAwareMergeThreshold: 3_000,
+            },
+          ],
+        },
+      },
     },
   },
 })

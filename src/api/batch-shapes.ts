@@ -94,7 +94,6 @@ export const BatchView = z
     sizes: z.array(z.object({ entry: EntryId, on: Day, says: Phrase }).readonly()),
     /** What it may be, where its name is in doubt. */
     candidates: z.array(z.object({ cultivar: CultivarId, name: z.string() }).readonly()),
-    expected: z.array(BandPoint),
     from: z.array(
       z
         .object({

@@ -2,7 +2,7 @@ import type { OrderForecast, Supposed, WhatIf } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
 import type { Protocol } from '../trade/index.ts'
 import type { Ahead, AheadAsked } from './ahead-shapes.ts'
-import type { BatchView } from './batch-shapes.ts'
+import type { BandPoint, BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
 import type {
   AcceptedReading,
@@ -90,6 +90,7 @@ export const createClient = (base = '') => {
     batches: (wanted: { find?: string; state?: 'alive' | 'past' | 'all'; limit?: number } = {}) =>
       ask<BatchRow[]>(`/batches${query(wanted)}`),
     batch: (id: string) => ask<BatchView>(`/batches/${encodeURIComponent(id)}`),
+    batchExpected: (id: string) => ask<BandPoint[]>(`/batches/${encodeURIComponent(id)}/expected`),
     benches: (week?: string) => ask<BenchView[]>(`/benches${query({ week })}`),
     fullBenches: () => ask<FullBench[]>('/full-benches'),
     lineage: (what: 'batch' | 'mother', id: string) =>

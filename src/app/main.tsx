@@ -17,6 +17,8 @@ import { router } from './router.tsx'
 import { startText } from './text/i18n.ts'
 import { FormatProvider } from './text/use-format.tsx'
 
+/** The server is asked, and the screen fetched, before anything is drawn: drawing takes a phone longer than the way there. */
+void router.load()
 await startText()
 keepPages()
 keepSending()

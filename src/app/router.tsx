@@ -87,7 +87,10 @@ const batches = createRoute({
 })
 const batch = createRoute({
   ...under('/batches/$batch'),
-  loader: ({ params }) => ask(look.batch(params.batch)),
+  loader: ({ params }) => {
+    ask(look.batch(params.batch))
+    ask(look.batchExpected(params.batch))
+  },
   component: lazyRouteComponent(() => import('./screens/batch/batch-screen.tsx'), 'BatchScreen'),
 })
 const count = createRoute({

@@ -80,6 +80,7 @@ test('every batch, and the family of every batch and mother tree, answers in its
   expect(ids.length).toBeGreaterThan(10)
   for (const id of ids) {
     fits((await nursery.ask(`/api/batches/${id}`)).json, shapeOf(routes.batch, 200))
+    fits((await nursery.ask(`/api/batches/${id}/expected`)).json, shapeOf(routes.batchExpected, 200))
     fits((await nursery.ask(`/api/lineage/batch/${id}`)).json, shapeOf(routes.lineage, 200))
   }
   for (const id of [...mothers.keys()].slice(0, 8))
@@ -109,6 +110,7 @@ test('what is asked for ahead is answered as each page alone has it, without wha
 
 test.each([
   ['/api/batches/no-such', 404],
+  ['/api/batches/no-such/expected', 404],
   ['/api/batches/%20', 400],
   ['/api/batches/a%0Ab', 400],
   ['/api/lineage/batch/no-such', 404],

@@ -1,7 +1,6 @@
-import { createReadStream, existsSync, statSync } from 'node:fs'
+import { existsSync, readFileSync, statSync } from 'node:fs'
 import { createServer, type Server } from 'node:http'
 import { extname, join, normalize, sep } from 'node:path'
-import { Readable } from 'node:stream'
 import { getRequestListener } from '@hono/node-server'
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -33,7 +32,7 @@ const appFile = (folder: string, path: string): Response | null => {
   const isFile = inside && existsSync(wanted) && statSync(wanted).isFile()
   const file = isFile ? wanted : join(folder, 'index.html')
   if (!existsSync(file) || (!isFile && extname(asked) in TYPES)) return null
-  return new Response(Readable.toWeb(createReadStream(file)) as ReadableStream, {
+  return new Response(readFileSync(file), {
     headers: {
       'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
       'cache-control': path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',

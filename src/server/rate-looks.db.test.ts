@@ -1,9 +1,12 @@
+import { uuidv7 } from 'uuidv7'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { discard, entryOf, newFolder, type ServedNursery, serveNursery } from '../../test/served-nursery.ts'
 import { makeDemoEntries } from '../demo/index.ts'
 import type { BatchId } from '../trade/index.ts'
+import { createApp } from './app.ts'
 import { createRateLooks, type RateLooks } from './rate-looks.ts'
 import { type AskedOf, type Look, looks } from './views/looks.ts'
+import { createWhatIfs } from './what-ifs.ts'
 
 const TODAY = '2026-05-19'
 
@@ -49,6 +52,28 @@ test('the server goes on answering while a look is worked out', async () => {
   expect((await nursery.ask('/api/nursery')).status).toBe(200)
   expect(isThere).toBe(false)
   await rates
+})
+
+test('a batch is answered while what takes is still being learnt: its band alone waits', async () => {
+  const app = createApp({
+    ...nursery,
+    rateLooks: inThread,
+    whatIfs: createWhatIfs(nursery.memory, nursery.thread, uuidv7),
+    today: () => TODAY,
+    now: () => `${TODAY}T06:00:00.000Z`,
+    newId: uuidv7,
+    putBack: () => Promise.reject(new Error('Nothing is put back here.')),
+  })
+  const ask = async (path: string) => (await app.request(`http://localhost/api/batches/${path}`)).json()
+  const { id } = [...nursery.memory.nursery().batches.values()].find(batch => batch.outcomes.length > 1)!
+  const answered: string[] = []
+  const [expected] = await Promise.all([
+    ask(`${id}/expected`).finally(() => answered.push('expected')),
+    ask(id).finally(() => answered.push('batch')),
+  ])
+  expect(answered).toEqual(['batch', 'expected'])
+  expect(expected).toEqual(here('band', id))
+  expect(expected).not.toEqual([])
 })
 
 test('a band is known at once after a count, and follows it for the next who asks', async () => {

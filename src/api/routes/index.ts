@@ -2,7 +2,7 @@ import { createRoute, z } from '@hono/zod-openapi'
 import { OrderForecast } from '../../planning/index.ts'
 import { Week } from '../../record/index.ts'
 import { BatchId, OrderId, PersonId, Protocol, ProtocolId } from '../../trade/index.ts'
-import { BatchView } from '../batch-shapes.ts'
+import { BandPoint, BatchView } from '../batch-shapes.ts'
 import { RatesCompared } from '../compared-shapes.ts'
 import { FullBench, NeedsLook } from '../look-shapes.ts'
 import { PlanJob, PlanState, SeasonPlan } from '../plan-shapes.ts'
@@ -116,6 +116,19 @@ export const routes = {
     request: { params: z.object({ id: BatchId }) },
     responses: {
       200: json(BatchView, 'One batch: its life, counts, family and entries'),
+      400: refused,
+      404: refused,
+    },
+  }),
+  batchExpected: createRoute({
+    method: 'get',
+    path: '/api/batches/{id}/expected',
+    request: { params: z.object({ id: BatchId }) },
+    responses: {
+      200: json(
+        z.array(BandPoint),
+        'In what its counts are expected to run; waits until what takes is learnt from the counts',
+      ),
       400: refused,
       404: refused,
     },

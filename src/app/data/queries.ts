@@ -13,6 +13,9 @@ export const look = {
       queryFn: () => client.batches({ state: 'alive', limit: 100_000 }),
     }),
   batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
+  /** Of a large record it takes a while after a start: what takes is learnt first. */
+  batchExpected: (id: string) =>
+    queryOptions({ queryKey: ['batch', id, 'expected'], queryFn: () => client.batchExpected(id) }),
   mothers: () => queryOptions({ queryKey: ['mothers'], queryFn: client.mothers }),
   mother: (id: string) => queryOptions({ queryKey: ['mothers', id], queryFn: () => client.mother(id) }),
   /** Entries by their ids, worded. */

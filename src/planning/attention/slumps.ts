@@ -2,7 +2,7 @@ import type { Batch, Nursery } from '../../record/index.ts'
 import { dayNumber, dayText, watchForSlump } from '../../science/index.ts'
 import type { BatchId, MethodId, PersonId, ProtocolId, SpeciesId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
-import { learntSurvival } from '../rates/learnt-survival.ts'
+import { learntSurvival, type SeenStep } from '../rates/learnt-survival.ts'
 import { seenSteps } from '../rates/read-rate-book.ts'
 
 /** Whose takes are watched together: those of a step of one protocol, of a fruit or a person in one method. */
@@ -41,6 +41,9 @@ export interface Slump {
 const WATCHED_DAYS = 182
 const LIKELY = 0.5
 
+/** A step of a batch, with the day on which it was over. */
+type Ended = SeenStep & { readonly batch: BatchId; readonly ended: number }
+
 /**
  * What has fallen, in the last half-year, below what all batches before had let expect: steps of protocols, then fruits
  * and people in a method, the likeliest first. Kinds, months and people are allowed for in what was expected, so that a
@@ -49,17 +52,17 @@ const LIKELY = 0.5
  * same batches is told once.
  */
 export const slumps = (nursery: Nursery, today: string): readonly Slump[] => {
-  const rows = seenSteps(nursery, today).map(row => ({
-    ...row,
-    ended: lastDay(nursery.batches.get(row.batch), row.step),
-  }))
+  const rows = seenSteps(nursery, today)
   const from = dayNumber(today) - WATCHED_DAYS
-  const late = rows.filter(({ ended }) => ended > from)
-  if (late.length === 0 || late.length === rows.length) return []
-  const before = learntSurvival(
-    rows.filter(({ ended }) => ended <= from),
-    nursery.protocols,
-  )
+  const late: Ended[] = []
+  const earlier: SeenStep[] = []
+  for (const row of rows) {
+    const ended = lastDay(nursery.batches.get(row.batch), row.step)
+    if (ended > from) late.push({ ...row, ended })
+    else earlier.push(row)
+  }
+  if (late.length === 0 || earlier.length === 0) return []
+  const before = learntSurvival(earlier, nursery.protocols)
   const watched = late
     .flatMap(row => {
       const expected = before.share(row)

@@ -49,13 +49,17 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
       : c.json(protocol, 200)
   })
   app.openapi(routes.batches, c => c.json(batchRows(memory.nursery(), c.req.valid('query')), 200))
-  app.openapi(routes.batch, async c => {
+  const noBatch = (id: string) =>
+    refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.')
+  app.openapi(routes.batch, c => {
     const { id } = c.req.valid('param')
-    const expected = await rateLooks.band(id, today())
-    const view = batchView(memory, plans.latest(), id, today(), [...expected])
-    return view === null
-      ? c.json(refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'), 404)
-      : c.json(view, 200)
+    const view = batchView(memory, plans.latest(), id, today())
+    return view === null ? c.json(noBatch(id), 404) : c.json(view, 200)
+  })
+  app.openapi(routes.batchExpected, async c => {
+    const { id } = c.req.valid('param')
+    if (!memory.nursery().batches.has(id)) return c.json(noBatch(id), 404)
+    return c.json([...(await rateLooks.band(id, today()))], 200)
   })
   app.openapi(routes.benches, c => {
     const week = c.req.valid('query').week ?? weekOfDayText(today())

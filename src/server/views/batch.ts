@@ -102,7 +102,6 @@ export const batchView = (
   plan: Plan | null,
   id: string,
   today: string,
-  expected: BatchView['expected'],
 ): BatchView | null => {
   const nursery = memory.nursery()
   const batch = nursery.batches.get(BatchId.parse(id))
@@ -135,7 +134,6 @@ export const batchView = (
       cultivar,
       name: nursery.cultivars.get(cultivar)?.name ?? cultivar,
     })),
-    expected,
     from: batch.sources.map(source => sourceRow(nursery, source)),
     into: childrenOf(nursery, batch.id).map(({ batch: child, number }) => ({
       batch: child,

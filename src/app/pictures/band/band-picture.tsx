@@ -1,5 +1,5 @@
 import { useTranslation } from 'react-i18next'
-import type { BatchView } from '../../../api/index.ts'
+import type { BandPoint, BatchView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './band.css'
 import { Picture } from '../frame/picture.tsx'
@@ -18,7 +18,8 @@ export function BandPicture({
   /** Plants begun with, on day 0. */
   readonly begun: number
   readonly counts: BatchView['counts']
-  readonly expected: BatchView['expected']
+  /** Empty as long as it is not known. */
+  readonly expected: readonly BandPoint[]
   /** Lost over all steps up to now: what is known of today besides the counts. */
   readonly lost: number
   /** Days since the start. */

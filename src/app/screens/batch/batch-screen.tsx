@@ -5,7 +5,7 @@ import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
-import { Asked } from '../../parts/asked.tsx'
+import { Asked, Fetching } from '../../parts/asked.tsx'
 import { BandPicture } from '../../pictures/band/band-picture.tsx'
 import { daysBetween } from '../../text/format.ts'
 import './batch.css'
@@ -26,6 +26,7 @@ export function BatchScreen() {
   const { batch } = route.useParams()
   const { nursery } = useNames()
   const view = useQuery(look.batch(batch))
+  const expected = useQuery(look.batchExpected(batch))
   const [asking, setAsking] = useState<Asking | null>(null)
   const ask = (asked: Asking) => {
     setAsking(asked)
@@ -41,14 +42,17 @@ export function BatchScreen() {
           <BatchLife view={data} />
           <BatchSums view={data} onAsk={ask} />
           <div className="batch-columns">
-            <BandPicture
-              title={t('batch.expected')}
-              begun={data.row.number}
-              counts={data.counts}
-              expected={data.expected}
-              lost={data.steps.reduce((sum, { lost }) => sum + lost, 0)}
-              today={daysBetween(data.row.startedOn, nursery?.today ?? deviceDay())}
-            />
+            <div className="stack">
+              <BandPicture
+                title={t('batch.expected')}
+                begun={data.row.number}
+                counts={data.counts}
+                expected={expected.data ?? []}
+                lost={data.steps.reduce((sum, { lost }) => sum + lost, 0)}
+                today={daysBetween(data.row.startedOn, nursery?.today ?? deviceDay())}
+              />
+              {expected.isPending && <Fetching what={t('batch.band')} />}
+            </div>
             <BatchFamily view={data} />
           </div>
           <BatchEntries view={data} asking={asking} onAll={() => setAsking(null)} />

@@ -55,6 +55,7 @@ export const batch = {
   stepAhead: 'ahead',
   stepDone: 'passed',
   expected: 'Counts against what was expected',
+  band: 'what nine of ten such batches do',
   again: {
     title: 'Still to come, and working again',
     undecided_one:

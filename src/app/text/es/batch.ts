@@ -55,6 +55,7 @@ export const batch = {
   stepAhead: 'por venir',
   stepDone: 'pasada',
   expected: 'Recuentos frente a lo esperado',
+  band: 'lo que hacen nueve de cada diez lotes así',
   again: {
     title: 'Lo que aún viene, y volver a injertar',
     undecided_one:
