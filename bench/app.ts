@@ -45,6 +45,33 @@ function logWithLiveBatches(): AnyEntry[] {
   return [...entries, ...sold]
 }
 
+/** A page with nothing kept, as on a phone so much slower. */
+async function slowPhone(browser: Awaited<ReturnType<typeof openBrowser>>) {
+  const context = await browser.newContext({
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    serviceWorkers: 'block',
+  })
+  const page = await context.newPage()
+  const device = await context.newCDPSession(page)
+  await device.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
+  return { page, device }
+}
+
+/** Seconds until the living batches are shown by a server that has just started, and is still learning what takes. */
+async function firstBatchesWhileLearning(address: string): Promise<number> {
+  const browser = await openBrowser()
+  try {
+    const { page } = await slowPhone(browser)
+    const began = performance.now()
+    await page.goto(`${address}/batches`)
+    await page.locator('.batch-line').first().waitFor({ timeout: 120_000 })
+    return (performance.now() - began) / 1000
+  } finally {
+    await browser.close()
+  }
+}
+
 /**
  * The app on a phone four times slower than this machine, on a nursery of 55,000 batches, over 5,000 of them living: the first
  * view with nothing kept on the device, a count from the tap until it is kept, a search from the key until it is shown.
@@ -63,10 +90,13 @@ export default async () => {
     return (performance.now() - began) / 1000
   }
   const secondsToFoldAfterAKill = await answered('/api/nursery')
+  const secondsToOneBatchWhileLearning = await answered('/api/batches/b54321')
+  const whileLearning = await firstBatchesWhileLearning(server.address)
+  const secondsToLearnRates =
+    secondsToOneBatchWhileLearning + whileLearning + (await answered('/api/batches/b54321/expected'))
   const living = (await (
     await fetch(`${server.address}/api/batches?state=alive&limit=100000`)
   ).json()) as readonly unknown[]
-  const secondsToLearnRates = await answered('/api/batches/b54321')
   // With a plan, the week has its work: every living batch is to be counted or moved on.
   await fetch(`${server.address}/api/plan`, { method: 'POST' })
   const isPlanning = async () =>
@@ -78,18 +108,11 @@ export default async () => {
   await answered('/api/nursery')
   const browser = await openBrowser()
   try {
-    const context = await browser.newContext({
-      viewport: { width: 390, height: 844 },
-      hasTouch: true,
-      serviceWorkers: 'block',
-    })
-    const page = await context.newPage()
-    const device = await context.newCDPSession(page)
+    const { page, device } = await slowPhone(browser)
     await device.send('Performance.enable')
     /** Seconds that the page's thread has worked, slowed down: less than the clock where the machine is busy with others. */
     const worked = async (what: 'ScriptDuration' | 'TaskDuration') =>
       (await device.send('Performance.getMetrics')).metrics.find(({ name }) => name === what)?.value ?? 0
-    await device.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
     const scripts = new Set<string>()
     page.on('request', asked => {
       if (asked.url().endsWith('.js')) scripts.add(new URL(asked.url()).pathname)
@@ -139,6 +162,8 @@ export default async () => {
         livingBatches: living.length,
         pastBatches: PAST + LIVE - living.length,
         secondsToFoldAfterAKill,
+        secondsToAnswerOneBatchWhileLearning: secondsToOneBatchWhileLearning,
+        secondsToFirstViewOfBatchesWhileLearning: whileLearning,
         secondsToLearnRates,
         secondsToFirstViewOfBatches: secondsToBatches,
         ofWhichThePageWorked: secondsOfPage,

@@ -1,5 +1,5 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual'
-import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
+import { type ReactNode, useCallback, useLayoutEffect, useRef, useState } from 'react'
 
 /** A list as long as it likes: only what is in sight is drawn. It scrolls with the page. */
 export function VirtualList<T>({
@@ -28,12 +28,15 @@ export function VirtualList<T>({
     page.observe(document.body)
     return () => page.disconnect()
   }, [])
+  // Asked by a new function, all places are reckoned anew: of thousands that is felt at every key.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a list names its items in the same way throughout
+  const getItemKey = useCallback((index: number) => keyOf(items[index]!), [items])
   const rows = useWindowVirtualizer({
     count: items.length,
     estimateSize: index => rowHeight(items[index]!),
     overscan: 6,
     scrollMargin: top,
-    getItemKey: index => keyOf(items[index]!),
+    getItemKey,
   })
   return (
     <ul ref={ref} aria-label={label} style={{ blockSize: rows.getTotalSize(), position: 'relative' }}>

@@ -51,6 +51,10 @@ export const rowMaker = (nursery: Nursery): ((batch: Batch) => BatchRow) => {
   }
 }
 
+/** Days as they are written follow each other as texts do. */
+const later = (a: string, b: string): number => (a > b ? -1 : a < b ? 1 : 0)
+const byName = new Intl.Collator()
+
 const folded = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
 
 export const batchRows = (
@@ -74,6 +78,6 @@ export const batchRows = (
     found.push(made)
   }
   return found
-    .sort((a, b) => b.startedOn.localeCompare(a.startedOn) || b.name.localeCompare(a.name))
+    .sort((a, b) => later(a.startedOn, b.startedOn) || byName.compare(b.name, a.name))
     .slice(0, asked.limit)
 }

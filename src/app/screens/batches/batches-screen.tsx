@@ -4,7 +4,6 @@ import { useEffect, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
 import { useNames } from '../../data/use-names.tsx'
-import { eachWhenIdle } from '../../data/when-idle.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
@@ -37,7 +36,6 @@ export function BatchesScreen() {
     placeholderData: was => was,
   })
   const textOf = useMemo(() => batchTexts(names.bench, term), [names, term])
-  useEffect(() => eachWhenIdle(batches.data ?? [], textOf), [batches.data, textOf])
   const shown = useMemo(
     () => batchesWith(batches.data ?? [], isAlive ? (typed ?? find) : '', textOf),
     [batches.data, find, typed, isAlive, textOf],

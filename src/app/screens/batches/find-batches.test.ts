@@ -28,3 +28,23 @@ test('accents and capitals do not matter, in what is typed and in what is looked
 test('without a word all are shown, in their order', () => {
   expect(found(' ')).toEqual(rows.map(({ name }) => name))
 })
+
+test('what batches have in common is put into plain letters once, and each is found by its own name all the same', () => {
+  let asked = 0
+  const many = Array.from({ length: 50 }, (_, n) => ({
+    name: `Ñ${n}`,
+    kindName: n % 2 === 0 ? 'Pêche' : 'Quince',
+    stage: 'healing',
+    benches: ['b1'],
+  }))
+  const textOf = batchTexts(
+    id => id,
+    step => {
+      asked += 1
+      return step
+    },
+  )
+  expect(batchesWith(many, 'n7 quince', textOf).map(({ name }) => name)).toEqual(['Ñ7'])
+  expect(batchesWith(many, 'peche b1', textOf)).toHaveLength(25)
+  expect(asked).toBe(2)
+})
