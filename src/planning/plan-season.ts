@@ -13,7 +13,7 @@ import { type MadePlan, replan } from './replan/replan.ts'
 import { restsOn } from './replan/rests-on.ts'
 import { type ShownPlan, shownPlan } from './replan/shown-plan.ts'
 import type { Season } from './season.ts'
-import { orderOutcomes, simulatedLoads } from './simulate/outcome.ts'
+import { orderOutcomes } from './simulate/outcome.ts'
 import { runHere } from './simulate/part-runs.ts'
 import { type Line, runsSharedWith } from './simulate/shared-runs.ts'
 import { movedStarts } from './sureness/saved-by-moving.ts'
@@ -111,7 +111,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     solution: made.whole.solution,
     relaxed: made.relaxed,
     outcomes: orderOutcomes(season, made.simulated),
-    loads: simulatedLoads(season, made.simulated),
+    loads: made.loads,
     starts: made.starts,
     today: wish.today,
     before: wish.previous ?? null,

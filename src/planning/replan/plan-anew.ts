@@ -2,9 +2,13 @@ import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts
 import type { Margins } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season } from '../season.ts'
-import { orderChances } from '../simulate/outcome.ts'
+import { orderChances, simulatedLoads } from '../simulate/outcome.ts'
 import type { OpenRunner } from '../simulate/part-runs.ts'
-import { byComponent, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import {
+  byComponent,
+  type SeasonsByComponent,
+  type SimulationMemory,
+} from '../simulate/simulate-by-component.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { surePlan } from '../sureness/sure-plan.ts'
@@ -38,23 +42,30 @@ const FEW_ORDERS = 60
 export async function planAnew(input: AnewInput): Promise<MadePlan> {
   const { season, isStopped } = input
   const joined = await planOnce(input, false)
-  if (season.orders.length > FEW_ORDERS || isStopped()) return joined.made
+  if (season.orders.length > FEW_ORDERS || isStopped()) return withLoads(input, joined)
   const spread = await planOnce(
     { ...input, tell: (_, round, worst) => input.tell?.('whole numbers', round, worst) },
     true,
   )
   const isBetter =
     spread.lacking < joined.lacking || (spread.lacking === joined.lacking && spread.cost < joined.cost)
-  return isBetter && !isStopped() ? spread.made : joined.made
+  return withLoads(input, isBetter && !isStopped() ? spread : joined)
 }
 
 /** The same in few large batches alone: in half the time. */
-export const planJoined = async (input: AnewInput): Promise<MadePlan> => (await planOnce(input, false)).made
+export const planJoined = async (input: AnewInput): Promise<Once['made']> =>
+  (await planOnce(input, false)).made
+
+async function withLoads({ season, seasons }: AnewInput, { made, simulated }: Once): Promise<MadePlan> {
+  const loads = await simulated.loads(made.starts, made.whole.solution.bought, seasons)
+  return { ...made, loads: simulatedLoads(season, loads) }
+}
 
 async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
   const { season, seasons, seed, proveSeconds, isStopped } = input
   const covered = withCover(season)
   const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
+  const simulated = byComponent(season, seed, input.memory, input.open)
   try {
     const sure = await surePlan({
       season,
@@ -68,10 +79,11 @@ async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
       ...(input.tell && { tell: input.tell }),
       ...(input.margins && { margins: input.margins }),
       reckoning: input.reckoning,
-      simulated: byComponent(season, seed, input.memory, input.open),
+      simulated,
     })
     const chances = orderChances(season, sure.simulated)
     return {
+      simulated,
       made: { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) },
       cost: sure.whole.cost + sure.starts.length * (covered.prices.batch ?? 0),
       lacking: season.orders.filter(({ sure: asked }, o) => chances[o]!.chance < asked - CLOSE_ENOUGH).length,
@@ -82,7 +94,8 @@ async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
 }
 
 interface Once {
-  readonly made: MadePlan
+  readonly simulated: SeasonsByComponent
+  readonly made: Omit<MadePlan, 'loads'>
   /** With what a batch less is worth. */
   readonly cost: number
   /** Orders less sure than asked. */

@@ -4,7 +4,7 @@ import type { Margins, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
-import { orderChances, simulatedLoads } from '../simulate/outcome.ts'
+import { orderChances, type SimulatedLoads, simulatedLoads } from '../simulate/outcome.ts'
 import type { OpenRunner } from '../simulate/part-runs.ts'
 import {
   byComponent,
@@ -35,6 +35,7 @@ export interface ReplanInput {
 }
 
 export type MadePlan = Pick<SurePlan, 'margins' | 'relaxed' | 'whole' | 'starts' | 'simulated'> & {
+  readonly loads: SimulatedLoads
   /** What moving accepted starts saved. */
   readonly saved: number
 }
@@ -53,7 +54,8 @@ const SHARED = ['space', 'labour', 'licence']
 export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const { season, shown, seasons, seed, memory } = input
   const simulated = (of: Season) => byComponent(of, seed, memory, input.open)
-  const before = await simulated(season).run(shown.starts, shown.bought, seasons)
+  const inSeason = simulated(season)
+  const before = await inSeason.run(shown.starts, shown.bought, seasons)
   const isSteadyOrder = orderChances(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
   const anew = kindsToPlan(season, componentsOf(season), shown, isSteadyOrder)
   const part = partOfSeason(season, kind => anew.has(kind))
@@ -73,7 +75,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   if (part.orders.length > 0) {
     const loads = simulatedLoads(
       rest.season,
-      await simulated(rest.season).run(rest.starts, rest.bought, seasons),
+      await simulated(rest.season).loads(rest.starts, rest.bought, seasons),
     )
     const orders = season.orders.flatMap(({ kinds }, o) => (anew.has(kinds[0]!.kind) ? [o] : []))
     const sure = await planned(besideTheRest(part, expectedToTake(loads), rest.starts), {
@@ -102,7 +104,8 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     relaxed: whole.relaxed,
     whole,
     starts: chosenStarts(season, starts),
-    simulated: anew.size === 0 ? before : await simulated(season).run(starts, bought, seasons),
+    simulated: anew.size === 0 ? before : await inSeason.run(starts, bought, seasons),
+    loads: simulatedLoads(season, await inSeason.loads(starts, bought, seasons)),
     saved: own.saved,
   }
 }

@@ -1,4 +1,4 @@
-import type { Season } from '../season.ts'
+import type { SeasonOrder } from '../season.ts'
 import type { StockLine } from './runs.ts'
 import type { Stock } from './stock.ts'
 
@@ -21,6 +21,8 @@ export interface Deliveries extends Delivered {
   deliver(week: number, stock: Stock): void
   /** Trees that may not be kept go to an order that waits for its due week, the next one due first. */
   handOut(line: number, number: number, week: number, stock: Stock): number
+  /** An order is late and may still be filled. */
+  isOneLate(): boolean
   /** By line, delivered this week. */
   readonly deliveredOfLine: Int32Array
 }
@@ -29,8 +31,11 @@ export interface Deliveries extends Delivered {
  * Trees are kept for the next order due and go out in its due week, so that an early delivery never empties
  * another's share; what could not be kept goes out before. Late trees go out as soon as they are there.
  */
-export function noDeliveries(season: Season, lines: readonly StockLine[]): Deliveries {
-  const { orders, weeks } = season
+export function noDeliveries(
+  orders: readonly SeasonOrder[],
+  weeks: number,
+  lines: readonly StockLine[],
+): Deliveries {
   const count = orders.length
   const wanted = Int32Array.from(orders, order => order.number)
   const linesOf = orders.map(order =>
@@ -74,6 +79,7 @@ export function noDeliveries(season: Season, lines: readonly StockLine[]): Deliv
     number,
     late,
     deliveredOfLine,
+    isOneLate: () => open.length > 0,
     clear() {
       number.fill(0)
       late.fill(0)

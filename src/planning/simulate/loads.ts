@@ -2,33 +2,40 @@ import type { Skill } from '../../trade/index.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
 import { skillsOf } from '../reading/skills.ts'
 import type { Course, Season } from '../season.ts'
-import type { Run, StockLine } from './runs.ts'
+import type { Run, Runs } from './runs.ts'
 
-/** Area by place and work by skill are added up in one season of so many. */
+/** Area by place and work by skill are added up in one season of so many, the first among them. */
 export const LOADS_EVERY = 8
 
-/** m² in use by place and week, and minutes by skill and week, of one season. */
-export interface Loads {
-  /** Places where a run or what is finished may stand, and all skills: rows of the two below. */
+/** What some seasons take of the nursery: one in `LOADS_EVERY`. */
+export interface SeasonLoads {
+  readonly weeks: number
+  /** The places where something may stand, and all skills. */
   readonly places: readonly number[]
   readonly skills: readonly Skill[]
-  readonly squareMetres: Float64Array
-  readonly minutes: Float64Array
-  clear(): void
+  /** By season: m² by place and week, minutes by skill and week. */
+  readonly squareMetres: Float32Array
+  readonly minutes: Float32Array
+}
+
+/** The loads of seasons as they are added up. */
+export interface Loads extends SeasonLoads {
+  /** What is added from here on belongs to this one of the seasons. */
+  turnTo(row: number): void
   /** A run that began with `number`; `alive[j]` is the share alive when step j begins, and at last what is finished. */
   addRun(run: Run, number: number, alive: Float64Array, days: number): void
   addFinished(line: number, week: number, number: number): void
 }
 
-export function noLoads(season: Season, runs: readonly Run[], lines: readonly StockLine[]): Loads {
+export function noLoads(season: Season, { free, grafts, lines }: Runs, seasons: number): Loads {
   const { weeks, kinds } = season
   const skills = skillsOf(season)
-  const stood = runs.flatMap(({ steps }) => steps.map(({ place }) => place))
+  const stood = [...free, ...grafts].flatMap(({ steps }) => steps.map(({ place }) => place))
   const keptAt = lines.map(({ kind }) => kinds[kind]!.standsAt?.place ?? -1)
   const places = [...new Set([...stood, ...keptAt])].filter(place => place >= 0).sort((a, b) => a - b)
   const rowOf = new Map(places.map((place, row) => [place, row]))
-  const squareMetres = new Float64Array(places.length * weeks)
-  const minutes = new Float64Array(skills.length * weeks)
+  const squareMetres = new Float32Array(seasons * places.length * weeks)
+  const minutes = new Float32Array(seasons * skills.length * weeks)
   const works = new Map<Course, readonly Work[]>()
   const workOf = (run: Run): readonly Work[] => {
     let known = works.get(run.course)
@@ -39,21 +46,26 @@ export function noLoads(season: Season, runs: readonly Run[], lines: readonly St
     return known
   }
   /** Work on living batches is what the reading expects of them. */
-  const living = new Float64Array(minutes.length)
+  const living = new Float64Array(skills.length * weeks)
   for (const batch of season.batches)
     for (const { skill, minutes: byWeek } of batch.labour) {
       const from = skills.indexOf(skill) * weeks
       for (let w = 0; w < Math.min(weeks, byWeek.length); w++) living[from + w]! += byWeek[w]!
     }
+  for (let row = 0; row < seasons; row++) minutes.set(living, row * living.length)
+  /** Where the season begins in the two. */
+  let areaFrom = 0
+  let minutesFrom = 0
 
   return {
+    weeks,
     places,
     skills,
     squareMetres,
     minutes,
-    clear() {
-      squareMetres.fill(0)
-      minutes.set(living)
+    turnTo(row) {
+      areaFrom = row * places.length * weeks
+      minutesFrom = row * skills.length * weeks
     },
     addRun(run, number, alive, days) {
       const begun = 7 * run.week + (run.isLiving ? 0 : DAY_OF_START)
@@ -64,19 +76,21 @@ export function noLoads(season: Season, runs: readonly Run[], lines: readonly St
         const from = begun + step.from * days
         const to = begun + step.to * days
         for (let w = Math.floor(from / 7); w < weeks && 7 * w < to; w++)
-          squareMetres[row * weeks + w]! += (area * (Math.min(to, 7 * w + 7) - Math.max(from, 7 * w))) / 7
+          squareMetres[areaFrom + row * weeks + w]! +=
+            (area * (Math.min(to, 7 * w + 7) - Math.max(from, 7 * w))) / 7
       })
       if (run.isLiving) return
       for (const { skill, offset, perPlant, perBatch, step, expectedAlive } of workOf(run)) {
         const w = run.week + offset
         if (w < 0 || w >= weeks) continue
         const asExpected = expectedAlive > 0 ? alive[step]! / expectedAlive : 0
-        minutes[skill * weeks + w]! += number * perPlant * asExpected + perBatch
+        minutes[minutesFrom + skill * weeks + w]! += number * perPlant * asExpected + perBatch
       }
     },
     addFinished(line, week, number) {
       const { standsAt } = kinds[lines[line]!.kind]!
-      if (standsAt) squareMetres[rowOf.get(standsAt.place)! * weeks + week]! += number * standsAt.squareMetres
+      if (standsAt)
+        squareMetres[areaFrom + rowOf.get(standsAt.place)! * weeks + week]! += number * standsAt.squareMetres
     },
   }
 }

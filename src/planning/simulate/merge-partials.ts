@@ -10,17 +10,6 @@ export function mergePartials(partials: readonly SimulatedSeasons[]): SimulatedS
       throw new RangeError(`mergePartials: partials must join, got a gap at season ${parts[i - 1]!.to}`)
   })
   const seasons = parts.reduce((sum, { from, to }) => sum + to - from, 0)
-  /** Season after season, as it stands. */
-  const joined = <A extends Int32Array | Float32Array>(of: (part: SimulatedSeasons) => A, all: A): A => {
-    let at = 0
-    for (const part of parts) {
-      all.set(of(part), at)
-      at += of(part).length
-    }
-    return all
-  }
-  const lengthOf = (of: (part: SimulatedSeasons) => { readonly length: number }) =>
-    parts.reduce((sum, part) => sum + of(part).length, 0)
   /** Order by order, of each the seasons of all parts. */
   const byOrder = <A extends Int32Array | Uint8Array>(of: (part: SimulatedSeasons) => A, all: A): A => {
     let at = 0
@@ -40,8 +29,6 @@ export function mergePartials(partials: readonly SimulatedSeasons[]): SimulatedS
     weeksLate: byOrder(part => part.weeksLate, new Uint8Array(cells)),
     late: byOrder(part => part.late, new Int32Array(cells)),
     delivered: byOrder(part => part.delivered, new Int32Array(cells)),
-    squareMetres: joined(part => part.squareMetres, new Float32Array(lengthOf(part => part.squareMetres))),
-    minutes: joined(part => part.minutes, new Float32Array(lengthOf(part => part.minutes))),
-    promisable: joined(part => part.promisable, new Int32Array(lengthOf(part => part.promisable))),
+    promisable: Int32Array.from(parts.flatMap(part => [...part.promisable])),
   }
 }

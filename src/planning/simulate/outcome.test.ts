@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import type { SeasonPlace } from '../season.ts'
+import type { SeasonLoads } from './loads.ts'
 import { orderChances, orderOutcomes, simulatedLoads } from './outcome.ts'
 import type { SimulatedSeasons } from './simulate-seasons.ts'
 
@@ -33,16 +34,19 @@ const simulated: SimulatedSeasons = {
   weeksLate: Uint8Array.from([...seasons.map(s => (s < 9 ? 255 : 0)), ...seasons.map(() => 0)]),
   late: new Int32Array(40),
   delivered: Int32Array.from([...seasons.map(s => Math.min(10, s + 1)), ...seasons.map(() => 20)]),
+  watched: [],
+  promisable: new Int32Array(0),
+}
+const loads: SeasonLoads = {
+  weeks: WEEKS,
   places: [1],
   skills: ['grafting'],
   squareMetres: Float32Array.from(seasons.flatMap(s => [20 - s, 7])),
   minutes: Float32Array.from(seasons.flatMap(s => [60, s === 3 ? 600 : 0])),
-  watched: [],
-  promisable: new Int32Array(0),
 }
 
 test('of each place and skill the mean is shown, and what nine seasons of ten do not exceed', () => {
-  const { squareMetres, minutes } = simulatedLoads(season, simulated)
+  const { squareMetres, minutes } = simulatedLoads(season, loads)
   // The mean of 1 to 20 is 10.5; 18 of 20 seasons take 18 m² or less.
   expect([...squareMetres[1]!.expected]).toEqual([10.5, 7])
   expect([...squareMetres[1]!.badYear]).toEqual([18, 7])
@@ -53,7 +57,7 @@ test('of each place and skill the mean is shown, and what nine seasons of ten do
 })
 
 test('where nothing ever stands, the load is nothing', () => {
-  const { squareMetres } = simulatedLoads(season, simulated)
+  const { squareMetres } = simulatedLoads(season, loads)
   expect([...squareMetres[0]!.expected, ...squareMetres[0]!.badYear]).toEqual([0, 0, 0, 0])
 })
 

@@ -1,6 +1,7 @@
 import { betaQuantile } from '../../science/index.ts'
 import type { Skill } from '../../trade/index.ts'
 import type { Season } from '../season.ts'
+import type { SeasonLoads } from './loads.ts'
 import type { SimulatedSeasons } from './simulate-seasons.ts'
 
 /** As much as is needed to move margins. */
@@ -99,9 +100,8 @@ export const quantileOfSorted = (sorted: Float64Array | Int32Array, share: numbe
     ? 0
     : sorted[Math.min(sorted.length - 1, Math.max(0, Math.ceil(share * sorted.length) - 1))]!
 
-export function simulatedLoads(season: Season, simulated: SimulatedSeasons): SimulatedLoads {
-  const { weeks } = season
-  const { places, skills, squareMetres, minutes } = simulated
+export function simulatedLoads(season: Season, loads: SeasonLoads): SimulatedLoads {
+  const { places, skills, weeks, squareMetres, minutes } = loads
   const loadsOf = (all: Float32Array, rows: number): Load[] => {
     const seasons = rows === 0 ? 0 : all.length / (rows * weeks)
     const values = new Float64Array(seasons)

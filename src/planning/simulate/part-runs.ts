@@ -1,6 +1,13 @@
 import type { Season, SeasonStart } from '../season.ts'
+import type { SeasonLoads } from './loads.ts'
 import type { Part } from './parts.ts'
-import { type SimulatedSeasons, type SimulationInput, simulateSeasons } from './simulate-seasons.ts'
+import {
+  nothingKept,
+  type SimulatedSeasons,
+  type SimulationInput,
+  simulateLoads,
+  simulateSeasons,
+} from './simulate-seasons.ts'
 
 /** Seasons to be run of one part of a season. */
 export interface PartRun {
@@ -12,6 +19,7 @@ export interface PartRun {
 
 export interface PartRunner {
   run(run: PartRun): Promise<SimulatedSeasons>
+  loads(run: PartRun): Promise<SeasonLoads>
   /** Takes a hand in what no thread has begun. */
   help(): void
 }
@@ -19,10 +27,29 @@ export interface PartRunner {
 export type OpenRunner = (season: Season, parts: readonly Part[]) => PartRunner
 
 /** Runs each part at once, in this thread. */
-export const runHere: OpenRunner = (_, parts) => ({
-  run: async run => seasonsOfPart(parts, run),
-  help() {},
-})
+export const runHere: OpenRunner = (_, parts) => {
+  const { run, loads } = partRuns(parts)
+  return { run: async of => run(of), loads: async of => loads(of), help() {} }
+}
 
-export const seasonsOfPart = (parts: readonly Part[], { part, starts, input }: PartRun): SimulatedSeasons =>
-  simulateSeasons(parts[part]!.season, starts, input)
+export interface PartRuns {
+  run(run: PartRun): SimulatedSeasons
+  loads(run: PartRun): SeasonLoads
+}
+
+/** Runs of the parts of a season in one thread, which keeps what it knows of each for the next run. */
+export function partRuns(parts: readonly Part[]): PartRuns {
+  let { luck } = nothingKept(0)
+  let kept: ReturnType<typeof nothingKept>[] = []
+  const keptOf = ({ part, input }: PartRun) => {
+    if (luck.seed !== input.seed || kept.length === 0) {
+      ;({ luck } = nothingKept(input.seed))
+      kept = parts.map(() => ({ ...nothingKept(input.seed), luck }))
+    }
+    return kept[part]!
+  }
+  return {
+    run: run => simulateSeasons(parts[run.part]!.season, run.starts, run.input, keptOf(run)),
+    loads: run => simulateLoads(parts[run.part]!.season, run.starts, run.input, keptOf(run)),
+  }
+}

@@ -1,10 +1,10 @@
 import type { StockLine } from './runs.ts'
 
-/** How many trees of some kinds could be promised more, week by week, in one season. */
+/** How many trees of some kinds could be promised more, week by week, season by season. */
 export interface Promisable {
   note(line: number, week: number, onHand: number, outgrown: number): void
-  /** By watched kind and week: what may leave in that week so that nobody later goes without. */
-  season(): Int32Array
+  /** Adds, by watched kind and week, what may leave in that week so that nobody later goes without. */
+  endSeason(row: number): void
 }
 
 /**
@@ -16,11 +16,11 @@ export function promisable(
   watched: readonly number[],
   lines: readonly StockLine[],
   weeks: number,
+  into: Int32Array,
 ): Promisable {
   const onHand = new Int32Array(watched.length * weeks)
   const outgrown = new Int32Array(watched.length * weeks)
   const rowOf = lines.map(line => watched.indexOf(line.kind))
-  const free = new Int32Array(watched.length * weeks)
   return {
     note(line, week, number, gone) {
       const row = rowOf[line]!
@@ -28,18 +28,17 @@ export function promisable(
       onHand[row * weeks + week]! += number
       outgrown[row * weeks + week]! += gone
     },
-    season() {
+    endSeason(season) {
       for (let row = 0; row < watched.length; row++) {
         let least = Number.POSITIVE_INFINITY
         for (let week = weeks - 1; week >= 0; week--) {
           const at = row * weeks + week
           least = Math.min(onHand[at]!, least) + outgrown[at]!
-          free[at] = least
+          into[season * onHand.length + at]! += least
         }
       }
       onHand.fill(0)
       outgrown.fill(0)
-      return free
     },
   }
 }

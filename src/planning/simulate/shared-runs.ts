@@ -1,5 +1,6 @@
 import type { Season } from '../season.ts'
-import { type OpenRunner, type PartRun, type PartRunner, seasonsOfPart } from './part-runs.ts'
+import type { SeasonLoads } from './loads.ts'
+import { type OpenRunner, type PartRun, type PartRunner, partRuns } from './part-runs.ts'
 import { type Part, partsOf } from './parts.ts'
 import type { SimulatedSeasons } from './simulate-seasons.ts'
 
@@ -13,12 +14,17 @@ export interface Line {
 /** What a thread is told: a season once, then runs of its parts. Whoever claims a run first, runs it. */
 type Told =
   | { readonly season: Season; readonly number: number }
-  | { readonly run: PartRun; readonly number: number; readonly at: number; readonly claims: Int32Array }
+  | (Asked & { readonly number: number; readonly at: number; readonly claims: Int32Array })
+
+interface Asked {
+  readonly run: PartRun
+  readonly what: 'run' | 'loads'
+}
 
 interface Answer {
   readonly number: number
   readonly at: number
-  readonly simulated: SimulatedSeasons
+  readonly answer: SimulatedSeasons | SeasonLoads
 }
 
 /** Runs of one season that threads may claim; later ones are run where they are asked for. */
@@ -40,34 +46,35 @@ export const runsSharedWith =
 function shared(season: Season, parts: readonly Part[], lines: readonly Line[]): PartRunner {
   const number = ++numbers
   const claims = new Int32Array(new SharedArrayBuffer(4 * MOST_CLAIMS))
-  const waiting = new Map<
-    number,
-    { readonly run: PartRun; readonly answer: (of: SimulatedSeasons) => void }
-  >()
-  let asked = 0
+  const here = partRuns(parts)
+  const waiting = new Map<number, Asked & { readonly hear: (answer: Answer['answer']) => void }>()
+  let asks = 0
   const heard = (message: unknown) => {
-    const { number: of, at, simulated } = message as Answer
+    const { number: of, at, answer } = message as Answer
     if (of !== number) return
-    waiting.get(at)?.answer(simulated)
+    waiting.get(at)?.hear(answer)
     waiting.delete(at)
     if (waiting.size === 0) for (const line of lines) line.off('message', heard)
   }
   for (const line of lines) line.postMessage({ season, number } satisfies Told)
 
+  const ask = (asked: Asked): Promise<Answer['answer']> => {
+    const at = asks++
+    if (lines.length === 0 || at >= MOST_CLAIMS) return Promise.resolve(here[asked.what](asked.run))
+    if (waiting.size === 0) for (const line of lines) line.on('message', heard)
+    const answered = new Promise<Answer['answer']>(hear => waiting.set(at, { ...asked, hear }))
+    for (const line of lines) line.postMessage({ ...asked, number, at, claims } satisfies Told)
+    return answered
+  }
+
   return {
-    run(run) {
-      const at = asked++
-      if (lines.length === 0 || at >= MOST_CLAIMS) return Promise.resolve(seasonsOfPart(parts, run))
-      if (waiting.size === 0) for (const line of lines) line.on('message', heard)
-      const answered = new Promise<SimulatedSeasons>(answer => waiting.set(at, { run, answer }))
-      for (const line of lines) line.postMessage({ run, number, at, claims } satisfies Told)
-      return answered
-    },
+    run: run => ask({ run, what: 'run' }) as Promise<SimulatedSeasons>,
+    loads: run => ask({ run, what: 'loads' }) as Promise<SeasonLoads>,
     help() {
       // The threads take the first; from the other end nobody waits for another.
-      for (const [at, { run, answer }] of [...waiting].reverse()) {
+      for (const [at, { run, what, hear }] of [...waiting].reverse()) {
         if (!claim(claims, at)) continue
-        answer(seasonsOfPart(parts, run))
+        hear(here[what](run))
         waiting.delete(at)
       }
     },
@@ -79,19 +86,18 @@ const claim = (claims: Int32Array, at: number) => Atomics.compareExchange(claims
 /** The other end: runs what nobody has claimed. */
 export function takeRuns(line: Line): void {
   let number = 0
-  let parts: readonly Part[] = []
+  let runs = partRuns([])
   line.on('message', message => {
     const told = message as Told
     if ('season' in told) {
       number = told.number
-      parts = partsOf(told.season)
+      runs = partRuns(partsOf(told.season))
       return
     }
     if (told.number !== number || !claim(told.claims, told.at)) return
-    const simulated = seasonsOfPart(parts, told.run)
-    const { byDue, weeksLate, late, delivered, squareMetres, minutes, promisable } = simulated
-    const arrays = [byDue, weeksLate, late, delivered, squareMetres, minutes, promisable]
-    line.postMessage({ number, at: told.at, simulated } satisfies Answer, arrays.map(bufferOf))
+    const answer = runs[told.what](told.run)
+    const arrays = Object.values(answer).filter(value => ArrayBuffer.isView(value))
+    line.postMessage({ number, at: told.at, answer } satisfies Answer, arrays.map(bufferOf))
   })
 }
 

@@ -4,9 +4,10 @@ import { MONDAY } from '../fixtures/small-nursery.ts'
 import { readSeason } from '../reading/read-season.ts'
 import type { SeasonStart } from '../season.ts'
 import { componentsOf } from './components.ts'
+import { simulatedLoads } from './outcome.ts'
 import { type PartRun, runHere } from './part-runs.ts'
 import { byComponent, type SimulationMemory } from './simulate-by-component.ts'
-import { simulateSeasons } from './simulate-seasons.ts'
+import { nothingKept, simulateLoads, simulateSeasons } from './simulate-seasons.ts'
 
 const season = readSeason(
   inventedNursery({ kinds: 40, ordersPerKind: 1, treesPerOrder: 60, today: MONDAY, seed: 3, room: 1 }),
@@ -24,13 +25,24 @@ test('part by part gives what the whole gives, season for season', async () => {
   expect(parts.byDue).toEqual(whole.byDue)
   expect(parts.weeksLate).toEqual(whole.weeksLate)
   expect(parts.delivered).toEqual(whole.delivered)
-  expect(parts.squareMetres.length).toBe(whole.squareMetres.length)
-  parts.squareMetres.forEach((area, i) => {
-    expect(Math.abs(area - whole.squareMetres[i]!)).toBeLessThan(1e-2)
+  const input = { from: 0, to: 64, seed: 5 }
+  const wholeLoads = simulatedLoads(season, simulateLoads(season, starts, input, nothingKept(5)))
+  const partLoads = simulatedLoads(season, await byComponent(season, 5).loads(starts, [], 64))
+  wholeLoads.squareMetres.forEach(({ expected, badYear }, place) => {
+    expected.forEach((area, week) => {
+      expect(Math.abs(area - partLoads.squareMetres[place]!.expected[week]!)).toBeLessThan(1e-2)
+      expect(Math.abs(badYear[week]! - partLoads.squareMetres[place]!.badYear[week]!)).toBeLessThan(1e-2)
+    })
   })
-  parts.minutes.forEach((minutes, i) => {
-    expect(Math.abs(minutes - whole.minutes[i]!)).toBeLessThan(1e-1)
+  wholeLoads.minutes.forEach(({ skill, expected, badYear }, row) => {
+    expect(partLoads.minutes[row]!.skill).toBe(skill)
+    expected.forEach((minutes, week) => {
+      expect(Math.abs(minutes - partLoads.minutes[row]!.expected[week]!)).toBeLessThan(1e-1)
+      expect(Math.abs(badYear[week]! - partLoads.minutes[row]!.badYear[week]!)).toBeLessThan(1e-1)
+    })
   })
+  expect(wholeLoads.squareMetres.some(({ expected }) => expected.some(area => area > 1))).toBe(true)
+  expect(wholeLoads.minutes.some(({ expected }) => expected.some(minutes => minutes > 1))).toBe(true)
 })
 
 test('only the component that changed is run again, and more seasons go on from those that there are', async () => {

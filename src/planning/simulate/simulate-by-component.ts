@@ -1,16 +1,26 @@
 import type { Solution } from '../model/season-model.ts'
 import type { Season, SeasonStart } from '../season.ts'
-import { LOADS_EVERY } from './loads.ts'
+import type { SeasonLoads } from './loads.ts'
 import { mergePartials } from './merge-partials.ts'
 import { type OpenRunner, runHere } from './part-runs.ts'
 import { partsOf } from './parts.ts'
 import { type SimulatedSeasons, simulateSeasons } from './simulate-seasons.ts'
+import { loadsSummed } from './sum-loads.ts'
 
 /** What was simulated last of each component, with what it began from. */
-export type SimulationMemory = Map<string, { readonly from: string; readonly simulated: SimulatedSeasons }>
+export type SimulationMemory = Map<
+  string,
+  {
+    readonly from: string
+    readonly simulated: SimulatedSeasons
+    readonly loads?: { readonly seasons: number; readonly of: SeasonLoads }
+  }
+>
 
 export interface SeasonsByComponent {
   run(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SimulatedSeasons>
+  /** The places and hands that the seasons take. */
+  loads(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SeasonLoads>
   /** Begins with the components of these starts, of which all is known: the next run will ask for them. */
   begin(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): void
 }
@@ -23,9 +33,10 @@ export interface SeasonsByComponent {
 export function byComponent(
   season: Season,
   seed: number,
-  memory: SimulationMemory = new Map(),
+  remembered?: SimulationMemory,
   open: OpenRunner = runHere,
 ): SeasonsByComponent {
+  const memory: SimulationMemory = remembered ?? new Map()
   const parts = partsOf(season)
   const runner = open(season, parts)
   const partOfKind = new Int32Array(season.kinds.length)
@@ -37,6 +48,8 @@ export function byComponent(
     { readonly from: string; readonly seasons: number; readonly all: Running }
   >()
 
+  const beginning = (p: number, starts: readonly SeasonStart[], bought: Solution['bought']) =>
+    [parts[p]!.says, seed, ...starts.map(said), ...bought.map(saidBought)].join('\n')
   /** What comes of a part: remembered, running, or begun now. */
   const seasonsOf = (
     p: number,
@@ -44,8 +57,8 @@ export function byComponent(
     bought: Solution['bought'],
     seasons: number,
   ) => {
-    const { says, name } = parts[p]!
-    const from = [says, seed, ...starts.map(said), ...bought.map(saidBought)].join('\n')
+    const { name } = parts[p]!
+    const from = beginning(p, starts, bought)
     const begun = running.get(p)
     if (begun?.from === from && begun.seasons >= seasons) return begun.all
     const known = memory.get(name)
@@ -61,12 +74,31 @@ export function byComponent(
     running.set(p, { from, seasons, all })
     return all
   }
+  const loadsOf = async (
+    p: number,
+    starts: readonly SeasonStart[],
+    bought: Solution['bought'],
+    seasons: number,
+  ): Promise<SeasonLoads> => {
+    const { name } = parts[p]!
+    const known = memory.get(name)
+    const isSame = known?.from === beginning(p, starts, bought)
+    if (isSame && known.loads?.seasons === seasons) return known.loads.of
+    const of = await runner.loads({ part: p, starts, input: { from: 0, to: seasons, seed, bought } })
+    // They are large, and nobody asks for them again who does not plan again.
+    if (isSame && remembered) memory.set(name, { ...known, loads: { seasons, of } })
+    return of
+  }
   const byPart = (starts: readonly SeasonStart[], bought: Solution['bought']) => {
     const own = parts.map(() => ({ starts: [] as SeasonStart[], bought: [] as Solution['bought'][number][] }))
     for (const start of starts) own[partOfKind[season.ways[start.way]!.kind]!]!.starts.push(start)
     for (const each of bought) own[partOfKind[each.kind]!]!.bought.push(each)
     return own
   }
+  const busyParts = (starts: readonly SeasonStart[], bought: Solution['bought']) =>
+    byPart(starts, bought).flatMap((own, part) =>
+      parts[part]!.isIdle && own.starts.length === 0 && own.bought.length === 0 ? [] : [{ part, ...own }],
+    )
 
   return {
     begin(starts, bought, seasons) {
@@ -74,11 +106,18 @@ export function byComponent(
         if (own.starts.length > 0) seasonsOf(p, own.starts, own.bought, seasons).catch(() => {})
       })
     },
+    async loads(starts, bought, seasons) {
+      const results = busyParts(starts, bought).map(own => loadsOf(own.part, own.starts, own.bought, seasons))
+      runner.help()
+      const { sum, add } = loadsSummed(season, seasons)
+      for (const each of results) add(await each)
+      return sum
+    },
     async run(starts, bought, seasons) {
-      const results = byPart(starts, bought).flatMap((own, p) => {
-        if (parts[p]!.isIdle && own.starts.length === 0 && own.bought.length === 0) return []
-        return { part: parts[p]!, of: seasonsOf(p, own.starts, own.bought, seasons) }
-      })
+      const results = busyParts(starts, bought).map(own => ({
+        part: parts[own.part]!,
+        of: seasonsOf(own.part, own.starts, own.bought, seasons),
+      }))
       if (results.length === 0) return simulateSeasons(season, starts, { from: 0, to: seasons, seed, bought })
       runner.help()
       const all: Result[] = []
@@ -101,9 +140,8 @@ const said = ({ way, week, number }: SeasonStart) => `${way} ${week} ${Math.roun
 const saidBought = ({ kind, week, number }: Solution['bought'][number]) =>
   `${kind} ${week} ${Math.round(number * 1000)}`
 
-/** Orders side by side again, the first so many seasons of each; areas and minutes add up. */
+/** Orders side by side again, the first so many seasons of each. */
 function together(season: Season, results: readonly Result[], seasons: number): SimulatedSeasons {
-  const { weeks } = season
   const cells = season.orders.length * seasons
   const byDue = new Int32Array(cells)
   const weeksLate = new Uint8Array(cells)
@@ -117,25 +155,8 @@ function together(season: Season, results: readonly Result[], seasons: number): 
       late.set(of.late.subarray(from, from + seasons), order * seasons)
       delivered.set(of.delivered.subarray(from, from + seasons), order * seasons)
     })
-  const first = results[0]!.of
-  const places = [...new Set(results.flatMap(({ of }) => of.places))].sort((a, b) => a - b)
-  const rowOf = new Map(places.map((place, row) => [place, row]))
-  // A part of which more seasons are known has loads of more: those of the first are summed.
-  const loaded = Math.ceil(seasons / LOADS_EVERY)
-  const squareMetres = new Float32Array(loaded * places.length * weeks)
-  const minutes = new Float32Array(loaded * first.skills.length * weeks)
-  for (const { of } of results) {
-    for (let i = 0; i < minutes.length; i++) minutes[i]! += of.minutes[i]!
-    of.places.forEach((place, row) => {
-      for (let s = 0; s < loaded; s++) {
-        const from = (s * of.places.length + row) * weeks
-        const to = (s * places.length + rowOf.get(place)!) * weeks
-        for (let w = 0; w < weeks; w++) squareMetres[to + w]! += of.squareMetres[from + w]!
-      }
-    })
-  }
   return {
-    ...first,
+    ...results[0]!.of,
     from: 0,
     to: seasons,
     orders: season.orders.length,
@@ -143,8 +164,5 @@ function together(season: Season, results: readonly Result[], seasons: number): 
     weeksLate,
     late,
     delivered,
-    places,
-    squareMetres,
-    minutes,
   }
 }

@@ -1,8 +1,8 @@
 import type { StockLine } from './runs.ts'
 import type { Workable } from './workable.ts'
 
-/** No cell. */
-const NONE = -1
+export const READY = 1
+export const PAST_USE = 2
 
 /** Finished plants of one season, by line of stock and week in which they became ready. */
 export interface Stock {
@@ -11,18 +11,19 @@ export interface Stock {
   clear(): void
   /** Plants that become ready in a week, past or to come. */
   put(line: number, week: number, number: number): void
-  /** Nothing becomes ready in this week, and nothing is past use after it. */
-  isQuiet(week: number): boolean
+  /** `READY` where something becomes ready in this week, `PAST_USE` where something is past use after it, both or 0. */
+  marks(week: number): number
   /** Plants of a line that became ready this week. */
   readyIn(line: number): number
-  /** What becomes ready this week is on hand. Weeks are opened in their order; quiet ones may be left out. */
+  /**
+   * What is ready by this week is on hand. Weeks are opened in their order; those in which nobody takes anything may be left
+   * out, and what is past use by then is gone.
+   */
   open(week: number): void
   /** Takes plants of this week's stock, the oldest first; returns how many there were. */
   takeOldest(line: number, wanted: number): number
   /** Takes rootstocks whose stems can be worked, the thickest of the oldest first: they are outgrown soonest. */
   takeStems(line: number, workable: Workable | null, wanted: number): number
-  /** Lines that had plants ready so long ago that they may not be kept beyond this week, in their order. */
-  eachLast(then: (line: number) => void): void
   /** Plants of a line that may not be kept beyond this week. */
   lastChance(line: number): number
   /** Throws out what is past use at the end of this week; returns how many. */
@@ -51,45 +52,17 @@ export function emptyStock(
   for (let week = 1; week < weeks; week++)
     grown[week + weeksBack] = grown[week + weeksBack - 1]! + (growing?.[week] ?? 1)
 
-  /** Cells begun in this season; those of each week, and those past use after each week, as chains in order of line. */
-  const cells = new Int32Array(count * width)
-  let begunCells = 0
-  const readyIn = new Int32Array(width).fill(NONE)
-  const nextReady = new Int32Array(count * width)
-  const lastIn = new Int32Array(width).fill(NONE)
-  const nextLast = new Int32Array(count * width)
-  const chain = (first: Int32Array, next: Int32Array, at: number, cell: number) => {
-    let before = NONE
-    let after = first[at]!
-    while (after !== NONE && after < cell) {
-      before = after
-      after = next[after]!
-    }
-    next[cell] = after
-    if (before === NONE) first[at] = cell
-    else next[before] = cell
-  }
-  const begin = (line: number, back: number, cell: number) => {
-    cells[begunCells++] = cell
-    chain(readyIn, nextReady, back, cell)
-    const last = back + usable[line]!
-    if (last < width) chain(lastIn, nextLast, last, cell)
-  }
+  const marks = new Uint8Array(width)
 
   const firstCell = (line: number) => line * width + Math.max(oldest[line]!, now + weeksBack - usable[line]!)
 
   return {
     onHand,
     clear() {
-      for (let i = 0; i < begunCells; i++) {
-        const cell = cells[i]!
-        left[cell] = 0
-        begun[cell] = 0
-        takenAbove[cell] = 1
-      }
-      begunCells = 0
-      readyIn.fill(NONE)
-      lastIn.fill(NONE)
+      left.fill(0)
+      begun.fill(0)
+      takenAbove.fill(1)
+      marks.fill(0)
       oldest.fill(0)
       onHand.fill(0)
       now = -1
@@ -97,17 +70,26 @@ export function emptyStock(
     put(line, week, number) {
       const back = week + weeksBack
       const cell = line * width + back
-      if (begun[cell] === 0 && number > 0) begin(line, back, cell)
+      marks[back]! |= READY
+      if (back + usable[line]! < width) marks[back + usable[line]!]! |= PAST_USE
       left[cell]! += number
       begun[cell]! += number
       if (week <= now) onHand[line]! += number
     },
-    isQuiet: week => readyIn[week + weeksBack] === NONE && lastIn[week + weeksBack] === NONE,
+    marks: week => marks[week + weeksBack]!,
     readyIn: line => begun[line * width + now + weeksBack]!,
     open(week) {
+      const from = now + 1 + weeksBack
+      const to = week + weeksBack
       now = week
-      for (let cell = readyIn[week + weeksBack]!; cell !== NONE; cell = nextReady[cell]!)
-        onHand[Math.floor(cell / width)]! += left[cell]!
+      for (let line = 0, row = 0; line < count; line++, row += width) {
+        for (let back = from; back <= to; back++) onHand[line]! += left[row + back]!
+        const pastUse = to - usable[line]!
+        for (let back = Math.max(0, from - usable[line]!); back < pastUse; back++) {
+          onHand[line]! -= left[row + back]!
+          left[row + back] = 0
+        }
+      }
     },
     takeOldest(line, wanted) {
       let rest = Math.min(wanted, onHand[line]!)
@@ -141,10 +123,6 @@ export function emptyStock(
       }
       onHand[line]! -= got
       return got
-    },
-    eachLast(then) {
-      for (let cell = lastIn[now + weeksBack]!; cell !== NONE; cell = nextLast[cell]!)
-        then(Math.floor(cell / width))
     },
     lastChance(line) {
       const back = now + weeksBack - usable[line]!

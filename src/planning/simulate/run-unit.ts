@@ -1,0 +1,225 @@
+import { DAY_OF_START } from '../rates/days-to-ready.ts'
+import type { Season } from '../season.ts'
+import { noDeliveries } from './deliveries.ts'
+import type { Draws } from './draw-run.ts'
+import type { Loads } from './loads.ts'
+import { normalShare } from './normal-share.ts'
+import type { Promisable } from './promisable.ts'
+import type { Run, Runs } from './runs.ts'
+import { emptyStock, PAST_USE, READY } from './stock.ts'
+import { survivors } from './survivors.ts'
+import type { Unit } from './units.ts'
+
+/** One line of stock in one week of one season. */
+export interface WeekCount {
+  readonly season: number
+  readonly week: number
+  readonly line: number
+  readonly before: number
+  readonly ready: number
+  readonly used: number
+  readonly delivered: number
+  readonly outgrown: number
+  readonly after: number
+}
+
+/** Season `from`, and every so many after it. */
+export interface Rows {
+  readonly from: number
+  readonly count: number
+  readonly every: number
+}
+
+/** What came of the orders of a unit, by order and season. */
+export interface UnitSeasons {
+  readonly byDue: readonly Int32Array[]
+  readonly weeksLate: readonly Uint8Array[]
+  readonly late: readonly Int32Array[]
+  readonly delivered: readonly Int32Array[]
+}
+
+export interface UnitInput {
+  readonly season: Season
+  readonly runs: Runs
+  readonly unit: Unit
+  readonly rows: Rows
+  readonly draws: Draws
+  /** Bought in: on hand in their week. */
+  readonly bought: readonly { readonly kind: number; readonly week: number; readonly number: number }[]
+  /** Rootstocks that each graft got, by season: of those that take elsewhere; those that take here are written. */
+  readonly got: Map<Run, Int32Array>
+  /** Where area and work are added up. */
+  readonly loads?: Loads | undefined
+  readonly watch?: Promisable | undefined
+  readonly ledger?: ((week: WeekCount) => void) | undefined
+}
+
+const LONGEST_WEEKS = 1200
+/** Logarithm of the days from a start until each week since it ends. */
+const logWeekEnds = Float64Array.from({ length: LONGEST_WEEKS }, (_, k) =>
+  Math.log(7 * (k + 1) - DAY_OF_START),
+)
+
+/** Runs one unit through seasons, one by one. */
+export function runUnit(input: UnitInput): UnitSeasons {
+  const { season, unit, rows, got, loads, watch, ledger } = input
+  const { drawn, draw } = input.draws
+  const { weeks } = season
+  const { free, grafts } = unit
+  const lines = unit.lines.map(line => input.runs.lines[line]!)
+  const ownLine = new Int32Array(input.runs.lines.length).fill(-1)
+  unit.lines.forEach((line, own) => {
+    ownLine[line] = own
+  })
+  const orders = unit.orders.map(o => season.orders[o]!)
+  const standing = input.runs.standing
+    .map(({ line, weeksAgo, number }) => ({ line: ownLine[line]!, weeksAgo, number }))
+    .filter(({ line, weeksAgo }) => line >= 0 && weeksAgo <= lines[line]!.usableWeeks)
+  const bought = input.bought
+    .map(({ kind, week, number }) => ({ line: lines.findIndex(line => line.kind === kind), week, number }))
+    .filter(({ line }) => line >= 0)
+  const weeksBack = Math.max(1, ...standing.map(({ weeksAgo }) => weeksAgo))
+  const stock = emptyStock(lines, weeks, weeksBack, season.growing)
+  const deliveries = noDeliveries(orders, weeks, lines)
+  const used = new Int32Array(lines.length)
+  const before = new Int32Array(lines.length)
+  const isEveryWeekSeen = loads !== undefined || watch !== undefined || ledger !== undefined
+  /** Weeks in which an order falls due or rootstocks are taken, or all. */
+  const isWeekOfPlan = new Uint8Array(weeks).fill(isEveryWeekSeen ? 1 : 0)
+  /** Before its due week an order gets what could not be kept for it. */
+  const marksAwaited = new Uint8Array(weeks)
+  for (const { earliestWeek, dueWeek } of orders) {
+    if (dueWeek < weeks) isWeekOfPlan[Math.max(0, dueWeek)] = 1
+    marksAwaited.fill(PAST_USE, Math.max(0, earliestWeek), Math.max(0, dueWeek))
+  }
+  for (const { run } of grafts) if (run.useWeek < weeks) isWeekOfPlan[run.useWeek] = 1
+  /** After this week nobody takes anything. */
+  const lastWeek = isEveryWeekSeen
+    ? weeks - 1
+    : Math.min(
+        weeks - 1,
+        Math.max(
+          ...orders.flatMap(({ dueWeek, latestWeek }) => [dueWeek, latestWeek]),
+          ...grafts.map(({ run }) => run.useWeek),
+        ),
+      )
+
+  const byOrder = <A>(empty: () => A): A[] => orders.map(empty)
+  const result = {
+    byDue: byOrder(() => new Int32Array(rows.count)),
+    weeksLate: byOrder(() => new Uint8Array(rows.count)),
+    late: byOrder(() => new Int32Array(rows.count)),
+    delivered: byOrder(() => new Int32Array(rows.count)),
+  }
+  for (const { run, takesHere } of grafts) if (takesHere) got.set(run, new Int32Array(rows.count))
+  const gotBy = grafts.map(({ run }) => got.get(run)!)
+
+  /** What is wanted of a graft's rootstocks: what lives until they are taken. */
+  const wanted = (run: Run): number => {
+    const alive = drawn.alive[run.stepsBeforeRootstock]!
+    return alive < 1 ? survivors(run.number, alive, drawn.earlyLuck) : run.number
+  }
+  const take = (run: Run, wanted: number): number => {
+    let got = 0
+    for (const { line, workable } of run.rootstockLines) {
+      if (got === wanted) break
+      const own = ownLine[line]!
+      const took = stock.takeStems(own, workable, wanted - got)
+      used[own]! += took
+      got += took
+    }
+    return got
+  }
+  /** Puts what is finished of a run, as it was drawn, into the stock of its weeks. */
+  const finish = (run: Run, number: number, finished: number) => {
+    const { logDays } = drawn
+    loads?.addRun(run, number, drawn.alive, Math.exp(logDays))
+    if (finished === 0 || run.isOnHold) return
+    const { week, plantSdLog: spread } = run
+    const line = ownLine[run.line]!
+    if (spread < 1e-6) {
+      const ready = week + Math.floor((DAY_OF_START + Math.exp(logDays)) / 7)
+      if (ready <= lastWeek) stock.put(line, ready, finished)
+      return
+    }
+    const earliest = Math.floor((DAY_OF_START + Math.exp(logDays - 4 * spread)) / 7)
+    let done = 0
+    for (let k = earliest; done < finished && week + k <= lastWeek; k++) {
+      const by = Math.round(finished * normalShare((logWeekEnds[k]! - logDays) / spread))
+      if (by > done) {
+        stock.put(line, week + k, by - done)
+        done = by
+      }
+    }
+  }
+  const runFree = (run: Run, s: number) => {
+    draw(run, s)
+    finish(run, run.number, survivors(run.number, drawn.alive[run.steps.length]!, drawn.luck))
+  }
+  const runGraft = (graft: number, row: number, s: number) => {
+    const { run, takesHere, comesHere } = grafts[graft]!
+    if (run.rootstockLines.length === 0) return runFree(run, s)
+    if (comesHere || run.stepsBeforeRootstock > 0) draw(run, s)
+    const want = comesHere || run.stepsBeforeRootstock > 0 ? wanted(run) : run.number
+    if (takesHere) gotBy[graft]![row] = take(run, want)
+    if (!comesHere) return
+    const number = gotBy[graft]![row]!
+    const alive = drawn.alive[run.stepsBeforeRootstock]!
+    const finished = survivors(number, alive > 0 ? drawn.alive[run.steps.length]! / alive : 0, drawn.luck)
+    finish(run, want > 0 ? (run.number * number) / want : run.number, finished)
+  }
+
+  for (let row = 0; row < rows.count; row++) {
+    const s = rows.from + row * rows.every
+    stock.clear()
+    deliveries.clear()
+    loads?.turnTo(row)
+    for (const { line, weeksAgo, number } of standing) stock.put(line, -weeksAgo, number)
+    for (const { line, week, number } of bought) stock.put(line, week, Math.round(number))
+    for (const run of free) runFree(run, s)
+
+    let graft = 0
+    for (let week = 0; week <= lastWeek; week++) {
+      if (isWeekOfPlan[week] === 0) {
+        const awaited = marksAwaited[week]! | (deliveries.isOneLate() ? READY : 0)
+        if ((stock.marks(week) & awaited) === 0) continue
+      }
+      if (ledger) {
+        before.set(stock.onHand)
+        used.fill(0)
+        deliveries.deliveredOfLine.fill(0)
+      }
+      stock.open(week)
+      for (; graft < grafts.length && grafts[graft]!.run.useWeek <= week; graft++) runGraft(graft, row, s)
+      deliveries.deliver(week, stock)
+      for (let line = 0; line < lines.length; line++) {
+        const last = stock.lastChance(line)
+        if (last > 0) deliveries.handOut(line, last, week, stock)
+        const outgrown = last > 0 ? stock.outgrow(line) : 0
+        const onHand = stock.onHand[line]!
+        watch?.note(unit.lines[line]!, week, onHand, outgrown)
+        if (loads && onHand > 0) loads.addFinished(unit.lines[line]!, week, onHand)
+        ledger?.({
+          season: s,
+          week,
+          line: unit.lines[line]!,
+          before: before[line]!,
+          ready: stock.readyIn(line),
+          used: used[line]!,
+          delivered: deliveries.deliveredOfLine[line]!,
+          outgrown,
+          after: onHand,
+        })
+      }
+    }
+
+    watch?.endSeason(row)
+    for (let o = 0; o < orders.length; o++) {
+      result.byDue[o]![row] = deliveries.byDue[o]!
+      result.weeksLate[o]![row] = deliveries.weeksLate[o]!
+      result.late[o]![row] = deliveries.late[o]!
+      result.delivered[o]![row] = deliveries.number[o]!
+    }
+  }
+  return result
+}
