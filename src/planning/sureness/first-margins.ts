@@ -22,7 +22,6 @@ const TIME_PART = 0.5
 export function firstMargins(season: Season, isKnown: (order: number) => boolean = () => false): Margins {
   const plannedNumber = Float64Array.from(season.orders, order => order.number)
   const plannedDueWeek = Int32Array.from(season.orders, order => order.dueWeek)
-  const factors = new Map<string, number>()
   const isMany = season.orders.length > MANY_ORDERS
   for (const chain of orderChains(season)) {
     if (chain.every(isKnown)) continue
@@ -38,7 +37,7 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
       wanted += number
       const factor = isMany
         ? roughFactor(course, wanted, sure, place + 1)
-        : factorOf(course, rounded(wanted), sure, place + 1, factors)
+        : factorOf(course, rounded(wanted), sure, place + 1)
       const planned = Math.max(before, wanted * factor)
       plannedNumber[o] = planned - before
       before = planned
@@ -55,25 +54,29 @@ export function firstMargins(season: Season, isKnown: (order: number) => boolean
 const rounded = (wanted: number): number =>
   Math.max(1, Math.round(BUCKET ** Math.ceil(Math.log(wanted) / Math.log(BUCKET))))
 
+/** The search takes long, and the next plan begins from the same rates. */
+const factors = new Map<string, number>()
+const MOST_FACTORS = 10_000
+
 /** Mean number finished from the start that is needed, over the number wanted. */
 function factorOf(
   course: Course,
   wanted: number,
   sure: number,
   ordersSoFar: number,
-  known: Map<string, number>,
 ): number {
   const batches = Math.min(ordersSoFar, MOST_BATCHES)
   const shares = course.steps.map(({ alpha, beta }) => `${alpha}/${beta}`).join(' ')
   const name = `${shares} ${wanted} ${sure} ${batches}`
-  const before = known.get(name)
+  const before = factors.get(name)
   if (before !== undefined) return before
   const steps = course.steps
     .filter(({ beta }) => beta > 0)
     .map(({ alpha, beta }) => ({ kind: 'uncertain', alpha, beta }) as const)
   const survival = steps.reduce((product, { alpha, beta }) => (product * alpha) / (alpha + beta), 1)
   const factor = steps.length === 0 ? 1 : (needed({ wanted, sure, steps, batches }).start * survival) / wanted
-  known.set(name, factor)
+  if (factors.size >= MOST_FACTORS) factors.clear()
+  factors.set(name, factor)
   return factor
 }
 
