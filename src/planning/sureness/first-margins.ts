@@ -59,12 +59,7 @@ const factors = new Map<string, number>()
 const MOST_FACTORS = 10_000
 
 /** Mean number finished from the start that is needed, over the number wanted. */
-function factorOf(
-  course: Course,
-  wanted: number,
-  sure: number,
-  ordersSoFar: number,
-): number {
+function factorOf(course: Course, wanted: number, sure: number, ordersSoFar: number): number {
   const batches = Math.min(ordersSoFar, MOST_BATCHES)
   const shares = course.steps.map(({ alpha, beta }) => `${alpha}/${beta}`).join(' ')
   const name = `${shares} ${wanted} ${sure} ${batches}`
