@@ -1,6 +1,5 @@
-import type { Rows, UnitSeasons } from './run-unit.ts'
+import type { Rows, UnitInput, UnitSeasons } from './run-unit.ts'
 import type { Run, Runs } from './runs.ts'
-import type { SimulationInput } from './simulate-seasons.ts'
 import type { Unit } from './units.ts'
 
 /** What is known of a unit: its seasons from `from` on. */
@@ -22,7 +21,7 @@ export type KeptUnits = ReadonlyMap<string, KnownUnit>
 export function runUnits(
   runs: Runs,
   units: readonly Unit[],
-  { from, to, bought = [] }: SimulationInput,
+  { from, to, bought }: { readonly from: number; readonly to: number } & Pick<UnitInput, 'bought'>,
   kept: KeptUnits,
   run: (unit: Unit, rows: Rows, got: Map<Run, Int32Array>) => UnitSeasons,
 ): { readonly known: readonly KnownUnit[]; readonly keep: KeptUnits } {
@@ -64,7 +63,7 @@ export function runUnits(
 function said(
   { lines, standing }: Runs,
   { lines: own, orders, free, grafts }: Unit,
-  bought: NonNullable<SimulationInput['bought']>,
+  bought: UnitInput['bought'],
 ): string {
   const kinds = new Set(own.map(line => lines[line]!.kind))
   return JSON.stringify([

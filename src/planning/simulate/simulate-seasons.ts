@@ -69,8 +69,12 @@ export function simulateSeasons(
   const promises = new Int32Array((to - from) * watched.length * weeks)
   const watch = watched.length > 0 ? promisable(watched, runs.lines, weeks, promises) : undefined
   const isSeen = watch !== undefined || ledger !== undefined
-  const { known, keep } = runUnits(runs, units, input, isSeen ? new Map() : kept.units, (unit, rows, got) =>
-    runUnit({ season, runs, unit, rows, draws, bought, got, watch, ledger }),
+  const { known, keep } = runUnits(
+    runs,
+    units,
+    { from, to, bought },
+    isSeen ? new Map() : kept.units,
+    (unit, rows, got) => runUnit({ season, runs, unit, rows, draws, bought, got, watch, ledger }),
   )
   if (!isSeen) kept.units = keep
 
