@@ -51,6 +51,75 @@ test('a batch is dragged from its bench onto another one of the plan: how it fit
   expect(problems).toEqual([])
 })
 
+test('by finger a long press lifts a batch, which then follows it onto another bench while the page stays; a swipe without one scrolls, and a press that lets go leaves it in hand for a touch', async () => {
+  const { from, to, stand } = await twoBenches()
+  const before = await standing(to)
+  const { page, context, problems } = await app.open({
+    reducedMotion: 'reduce',
+    hasTouch: true,
+    isMobile: true,
+    viewport: { width: 390, height: 844 },
+  })
+  await page.goto(`${app.address}/benches?bench=${from}`)
+  const touches = await context.newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: { x: number; y: number }) =>
+    touches.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [at] })
+  const drag = async (start: { x: number; y: number }, end: { x: number; y: number }) => {
+    for (let step = 1; step <= 8; step++)
+      await touch('touchMove', {
+        x: start.x + ((end.x - start.x) * step) / 8,
+        y: start.y + ((end.y - start.y) * step) / 8,
+      })
+  }
+  const block = blockOf(page, stand.name).first()
+  const target = page.locator(`[data-bench="${to}"]`)
+  const middle = async (what: typeof block) => {
+    const { x, y, width, height } = (await what.boundingBox())!
+    return { x: x + width / 2, y: y + height / 2 }
+  }
+  const scrolled = () => page.evaluate(() => window.scrollY)
+  const inHand = page.getByText(/^In hand:/)
+  /** Both the batch and the plan in sight. */
+  const look = async () => {
+    await target.evaluate(bench => window.scrollBy(0, bench.getBoundingClientRect().top - 100))
+    await block.waitFor()
+  }
+
+  await look()
+  const still = await scrolled()
+  const at = await middle(block)
+  await touch('touchStart', at)
+  await drag(at, { x: at.x, y: at.y - 200 })
+  await touch('touchEnd')
+  await expect.poll(scrolled).toBeGreaterThan(still)
+  expect(await inHand.count()).toBe(0)
+
+  await look()
+  const lifted = await middle(block)
+  await touch('touchStart', lifted)
+  await inHand.waitFor()
+  const held = await scrolled()
+  await drag(await middle(block), await middle(target))
+  await page.getByText(/it fits|too much\.$/).waitFor()
+  expect(await scrolled()).toBe(held)
+  expect(await standing(to)).toEqual(before)
+  await touch('touchEnd')
+  await expect.poll(() => standing(to)).toContain(`${stand.number} of ${stand.batch}`)
+  expect(new URL(page.url()).pathname).toBe('/benches')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(() => standing(to)).toEqual(before)
+
+  await look()
+  await touch('touchStart', await middle(block))
+  await inHand.waitFor()
+  await touch('touchEnd')
+  await target.tap()
+  await expect.poll(() => standing(to)).toContain(`${stand.number} of ${stand.batch}`)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(() => standing(to)).toEqual(before)
+  expect(problems).toEqual([])
+})
+
 test('by keys alone a batch is taken with M and put down with Enter; Escape leaves it where it stands', async () => {
   const { from, to, stand } = await twoBenches()
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })

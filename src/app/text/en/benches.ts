@@ -22,8 +22,8 @@ export const benches = {
   empty: 'empty',
   choose: 'Bench',
   move: {
-    hint: 'Drag a batch onto a bench of the plan, or press M on it and Enter on the bench.',
-    held: 'In hand: {{number}} of batch {{batch}}, {{area}}. Enter on a bench puts it down, Escape leaves it here.',
+    hint: 'Drag a batch onto a bench of the plan; a finger lifts it by a long press. Or press M on it and Enter on the bench.',
+    held: 'In hand: {{number}} of batch {{batch}}, {{area}}. A touch or Enter on a bench of the plan puts it down; on its own bench, or with Escape, it stays.',
     fits: 'On {{bench}} it fits: {{area}} stay free.',
     over: 'On {{bench}} it would be {{area}} too much.',
     done: '{{number}} of batch {{batch}} stand on {{bench}} now.',

@@ -22,8 +22,8 @@ export const benches = {
   empty: 'vacía',
   choose: 'Mesa',
   move: {
-    hint: 'Arrastre un lote a una mesa del plano, o pulse M sobre él e Intro sobre la mesa.',
-    held: 'En la mano: {{number}} del lote {{batch}}, {{area}}. Intro sobre una mesa lo deja allí, Escape lo deja donde está.',
+    hint: 'Arrastre un lote a una mesa del plano; con el dedo se levanta manteniéndolo pulsado. O pulse M sobre él e Intro sobre la mesa.',
+    held: 'En la mano: {{number}} del lote {{batch}}, {{area}}. Un toque o Intro sobre una mesa del plano lo deja allí; sobre su propia mesa, o con Escape, se queda.',
     fits: 'En {{bench}} cabe: quedan {{area}} libres.',
     over: 'En {{bench}} sobrarían {{area}}.',
     done: '{{number}} del lote {{batch}} están ahora en {{bench}}.',
