@@ -94,6 +94,8 @@ test.for([
   '/benches',
   '/mothers?mother={mother}',
   '/rates?show=all',
+  '/rates?view=kinds',
+  '/rates?view=slumps',
   '/year',
   '/methods',
   '/methods/air_layer',
@@ -140,6 +142,20 @@ test.for([
     expect(problems).toEqual([])
   },
 )
+
+test('the table of a picture writes numbers as the language chosen does, not as the browser does', async () => {
+  const { page } = opened
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await opens(page, '/rates?show=all')
+  expect(await page.evaluate(() => (0.5).toLocaleString())).toBe('0.5')
+  await page
+    .getByRole('button', { name: /^Tabla/ })
+    .first()
+    .click()
+  const cells = await page.locator('.numbers-scroll td.number').allTextContents()
+  expect(cells.some(cell => /^\d+,\d+$/.test(cell))).toBe(true)
+  expect(cells.filter(cell => cell.includes('.'))).toEqual([])
+})
 
 test('a week is worked and a batch counted in Spanish', async () => {
   const { page, problems } = opened

@@ -33,14 +33,20 @@ const screens = [
   '/season?start={start}',
   '/orders',
   '/orders?order={order}',
+  '/orders?order={order}&open=change',
   '/orders/new',
   '/batches',
   '/batches/{batch}',
+  '/batches/{batch}?open=lost',
   '/batches/{batch}/count',
   '/benches',
   '/benches/{bench}/count',
-  '/mothers?mother={mother}',
+  '/mothers?mother={mother}&open=observe',
   '/rates?show=all',
+  '/rates?view=kinds',
+  '/rates?view=rootstocks',
+  '/rates?view=people',
+  '/rates?view=slumps',
   '/species',
   '/species/fig',
   '/protocols/{protocol}',
@@ -118,3 +124,46 @@ test.for(screens)(
     expect([...faults, ...problems]).toEqual([])
   },
 )
+
+/** Forms that lie over a page: the page, and the button that opens each. */
+const forms: readonly (readonly [path: string, button: string, open: string])[] = [
+  ['/batches/{batch}', 'Lost some', 'lost'],
+  ['/orders?order={order}', 'Change', 'change'],
+  ['/mothers?mother={mother}', 'Observe', 'observe'],
+  ['/benches?bench={bench}', 'Put on hold', 'hold'],
+  ['/species', 'Add a fruit', 'add'],
+]
+
+test('an open form has an address that opens it again; going back closes it, and closing it leaves the page once in the history', async () => {
+  const { page, problems } = opened
+  await page.setViewportSize({ width: 1280, height: 800 })
+  for (const [path, button, open] of forms) {
+    await page.goto(app.address + path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => known[what]))
+    await page.evaluate(() => {
+      document.documentElement.dir = 'ltr'
+    })
+    const form = page.getByRole('dialog')
+    const opens = page.getByRole('button', { name: button, exact: true }).first()
+    await opens.click()
+    await form.waitFor()
+    expect(new URL(page.url()).searchParams.get('open')).toBe(open)
+    await page.reload()
+    await form.waitFor()
+    await page.goBack()
+    await form.waitFor({ state: 'detached' })
+    const length = await page.evaluate(() => history.length)
+    await opens.click()
+    await form.getByRole('button', { name: 'Close' }).click()
+    await form.waitFor({ state: 'detached' })
+    expect(new URL(page.url()).searchParams.get('open')).toBeNull()
+    expect(await page.evaluate(() => history.length)).toBe(length)
+    // From a link there is no page behind it to go back to.
+    const address = new URL(page.url())
+    address.searchParams.set('open', open)
+    await page.goto(address.href)
+    await form.getByRole('button', { name: 'Close' }).click()
+    await form.waitFor({ state: 'detached' })
+    expect(new URL(page.url()).pathname).toBe(address.pathname)
+  }
+  expect(problems).toEqual([])
+})

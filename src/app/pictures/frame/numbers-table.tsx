@@ -1,3 +1,5 @@
+import { useFormat } from '../../text/use-format.tsx'
+
 /** The numbers of a picture. Columns of numbers stand to the right. */
 export interface Numbers {
   readonly columns: readonly string[]
@@ -5,6 +7,7 @@ export interface Numbers {
 }
 
 export function NumbersTable({ title, numbers }: { readonly title: string; readonly numbers: Numbers }) {
+  const { locale } = useFormat()
   const isNumber = numbers.columns.map((_, index) =>
     numbers.rows.every(row => typeof row[index] === 'number'),
   )
@@ -28,7 +31,7 @@ export function NumbersTable({ title, numbers }: { readonly title: string; reado
               {row.map((cell, index) => (
                 <td key={numbers.columns[index]} className={isNumber[index] ? 'number' : undefined}>
                   {typeof cell === 'number'
-                    ? cell.toLocaleString(undefined, { maximumFractionDigits: 2 })
+                    ? cell.toLocaleString(locale, { maximumFractionDigits: 2 })
                     : cell}
                 </td>
               ))}

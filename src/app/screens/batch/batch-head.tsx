@@ -1,5 +1,4 @@
 import { Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
@@ -8,12 +7,13 @@ import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { LicenceTally } from '../../parts/licence-tally.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import type { Asking } from './asking.ts'
-import { type DeedKind, NEAR_DEEDS } from './batch-deed.ts'
+import { MORE_DEEDS, NEAR_DEEDS, possible } from './batch-deed.ts'
 import { BatchDrill } from './batch-drill.tsx'
 import { DeedLeaf } from './deed-leaf.tsx'
 import { DeedMenu } from './deed-menu.tsx'
@@ -30,7 +30,8 @@ export function BatchHead({
   const names = useNames()
   const tell = useTell()
   const { waiting } = useOutbox()
-  const [deed, setDeed] = useState<DeedKind | null>(null)
+  const [opened, open] = useOpened()
+  const deed = [...NEAR_DEEDS, ...MORE_DEEDS].find(kind => kind === opened && possible(view, kind))
   const { row } = view
   const unsent = waiting.filter(({ entry: { body } }) => 'batch' in body && body.batch === row.id).length
   const isStanding = row.standing > 0
@@ -112,14 +113,14 @@ export function BatchHead({
           )}
           {isStanding &&
             NEAR_DEEDS.map(kind => (
-              <Button key={kind} className="plain" onPress={() => setDeed(kind)}>
+              <Button key={kind} className="plain" onPress={() => open(kind)}>
                 {t(`batch.does.${kind}`)}
               </Button>
             ))}
-          <DeedMenu view={view} onPick={setDeed} />
+          <DeedMenu view={view} onPick={open} />
         </div>
       </div>
-      {deed !== null && <DeedLeaf view={view} kind={deed} onClose={() => setDeed(null)} />}
+      {deed !== undefined && <DeedLeaf view={view} kind={deed} onClose={() => open(null)} />}
     </header>
   )
 }

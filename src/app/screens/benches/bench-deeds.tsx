@@ -9,6 +9,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** What can be done with the bench that is looked at: count it, or stop what stands on it. */
@@ -16,7 +17,7 @@ export function BenchDeeds({ bench }: { readonly bench: BenchId }) {
   const { t } = useTranslation()
   const format = useFormat()
   const { data: stand } = useQuery(look.benchStand(bench))
-  const [isHolding, setHolding] = useState(false)
+  const [opened, open] = useOpened()
   const holds = stand?.holds ?? []
   return (
     <div className="stack">
@@ -25,7 +26,7 @@ export function BenchDeeds({ bench }: { readonly bench: BenchId }) {
           {t('benches.count')}
         </Link>
         {holds.length === 0 && (
-          <Button className="plain" onPress={() => setHolding(true)}>
+          <Button className="plain" onPress={() => open('hold')}>
             {t('benches.hold')}
           </Button>
         )}
@@ -38,7 +39,7 @@ export function BenchDeeds({ bench }: { readonly bench: BenchId }) {
         )}
       </div>
       {holds.length > 0 && <HoldList holds={holds} />}
-      {isHolding && <HoldBench bench={bench} onClose={() => setHolding(false)} />}
+      {opened === 'hold' && <HoldBench bench={bench} onClose={() => open(null)} />}
     </div>
   )
 }

@@ -1,14 +1,13 @@
 import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { QueryRow } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
 import { StrikeOne } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { VirtualList } from '../../parts/virtual-list.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './checks.css'
@@ -21,9 +20,11 @@ export function ChecksScreen() {
   const format = useFormat()
   const names = useNames()
   const tell = useTell()
-  const [settling, setSettling] = useState<QueryRow | null>(null)
-  const [wrong, setWrong] = useState<QueryRow | null>(null)
+  const [opened, open] = useOpened()
   const queries = useQuery(look.queries())
+  const named = (word: string) => queries.data?.find(({ id }) => id === openedOf(opened, word))
+  const settling = named('settle')
+  const wrong = named('strike')
   return (
     <Asked query={queries} what={t('settings.checks.title')}>
       {rows => (
@@ -74,10 +75,10 @@ export function ChecksScreen() {
                         {t('settings.checks.openMother')}
                       </Link>
                     )}
-                    <Button className="quiet" onPress={() => setSettling(row)}>
+                    <Button className="quiet" onPress={() => open(`settle ${row.id}`)}>
                       {t('settings.checks.settle')}
                     </Button>
-                    <Button className="quiet" onPress={() => setWrong(row)}>
+                    <Button className="quiet" onPress={() => open(`strike ${row.id}`)}>
                       {t('settings.checks.strike')}
                     </Button>
                   </div>
@@ -86,11 +87,11 @@ export function ChecksScreen() {
             }}
           </VirtualList>
           <Holds />
-          {settling !== null && <SettleLeaf query={settling} onClose={() => setSettling(null)} />}
-          {wrong !== null && (
+          {settling !== undefined && <SettleLeaf query={settling} onClose={() => open(null)} />}
+          {wrong !== undefined && (
             <StrikeOne
               entry={{ id: wrong.entry, says: wrong.raisedBy?.says ?? wrong.says }}
-              onClose={() => setWrong(null)}
+              onClose={() => open(null)}
             />
           )}
         </div>

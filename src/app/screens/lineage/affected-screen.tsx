@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { AffectedView } from '../../../api/index.ts'
@@ -8,6 +7,7 @@ import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './affected.css'
 import { Carriers } from './carriers.tsx'
@@ -33,7 +33,7 @@ export function AffectedScreen() {
 function Shown({ view }: { readonly view: AffectedView }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [holding, setHolding] = useState(false)
+  const [opened, open] = useOpened()
   const { what, id, name } = view.of
   const isHeld = view.holds.some(hold => hold.what === 'lineage' && hold.of.id === id)
   const sum = (number: (carrier: AffectedView['carriers'][number]) => number) =>
@@ -58,7 +58,7 @@ function Shown({ view }: { readonly view: AffectedView }) {
         </div>
         <div className="row">
           {!isHeld && (
-            <Button className="deed" onPress={() => setHolding(true)}>
+            <Button className="deed" onPress={() => open('hold')}>
               {t('lineage.hold')}
             </Button>
           )}
@@ -90,7 +90,7 @@ function Shown({ view }: { readonly view: AffectedView }) {
       <Letters view={view} />
       <Carriers view={view} />
       <WiderCircle view={view} />
-      {holding && <HoldFamily what={what} id={id} name={name} onClose={() => setHolding(false)} />}
+      {opened === 'hold' && <HoldFamily what={what} id={id} name={name} onClose={() => open(null)} />}
     </div>
   )
 }

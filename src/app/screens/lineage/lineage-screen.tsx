@@ -1,11 +1,11 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, Link, useNavigate } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { LineagePicture } from '../../pictures/lineage/lineage-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { HoldFamily } from './hold-family.tsx'
@@ -21,7 +21,7 @@ export function LineageScreen() {
   const params = route.useParams()
   const what = params.what === 'mother' ? 'mother' : 'batch'
   const family = useQuery(look.lineage(what, params.id))
-  const [holding, setHolding] = useState(false)
+  const [opened, open] = useOpened()
   return (
     <Asked query={family} what={t('lineage.title', { name: '' })}>
       {view => {
@@ -59,7 +59,7 @@ export function LineageScreen() {
                 <a className="plain" href={client.downloads.family(what, params.id, 'family.csv')} download>
                   {t('lineage.affected.table')}
                 </a>
-                <Button className="quiet" onPress={() => setHolding(true)}>
+                <Button className="quiet" onPress={() => open('hold')}>
                   {t('lineage.hold')}
                 </Button>
               </div>
@@ -73,13 +73,8 @@ export function LineageScreen() {
               }}
             />
             <LineageLinks view={view} />
-            {holding && (
-              <HoldFamily
-                what={what}
-                id={params.id}
-                name={own?.name ?? ''}
-                onClose={() => setHolding(false)}
-              />
+            {opened === 'hold' && (
+              <HoldFamily what={what} id={params.id} name={own?.name ?? ''} onClose={() => open(null)} />
             )}
           </div>
         )

@@ -16,7 +16,7 @@ export function MethodFruits({ method }: { readonly method: MethodId }) {
       const way = wayOf(species, method)
       return way === undefined ? [] : [{ species, way }]
     })
-    .sort((a, b) => term(a.species.commonName).localeCompare(term(b.species.commonName)))
+    .sort((a, b) => term(a.species.commonName).localeCompare(term(b.species.commonName), format.locale))
   return (
     <section className="sheet stack">
       <div>

@@ -13,6 +13,7 @@ import { EntryList } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { LicenceTally } from '../../parts/licence-tally.tsx'
 import { useInSight } from '../../parts/use-in-sight.ts'
+import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { ChangeMother } from './change-mother.tsx'
@@ -25,7 +26,7 @@ import { WoodCollected } from './wood-collected.tsx'
 import { WoodInHand } from './wood-in-hand.tsx'
 
 const DEEDS = ['observe', 'hold', 'retire'] as const
-type Doing = (typeof DEEDS)[number] | 'lab' | 'wood' | 'change'
+const DOINGS = [...DEEDS, 'lab', 'wood', 'change'] as const
 
 /** One mother tree: what it may give, its health, the wood in hand, where it is from, and all that was said of it. */
 export function MotherDetail({ id }: { readonly id: string }) {
@@ -43,9 +44,10 @@ function Detail({ view }: { readonly view: MotherView }) {
   const names = useNames()
   const tell = useTell()
   const today = names.nursery?.today ?? deviceDay()
-  const [doing, setDoing] = useState<Doing | null>(null)
+  const [opened, open] = useOpened()
+  const doing = DOINGS.find(one => one === opened) ?? null
   const [asking, setAsking] = useState<EntriesAsked | null>(null)
-  const close = () => setDoing(null)
+  const close = () => open(null)
   const { row } = view
   const { mother } = row
   const place = useInSight<HTMLDivElement>(mother.id)
@@ -79,20 +81,20 @@ function Detail({ view }: { readonly view: MotherView }) {
         )}
       </div>
       <div className="row">
-        <Button className="deed" onPress={() => setDoing('wood')}>
+        <Button className="deed" onPress={() => open('wood')}>
           {t('mothers.wood.do')}
         </Button>
-        <Button className="plain" onPress={() => setDoing('lab')}>
+        <Button className="plain" onPress={() => open('lab')}>
           {t('mothers.lab.do')}
         </Button>
         {DEEDS.filter(deed => deed === 'observe' || (deed === 'hold' ? !row.onHold : !row.retired)).map(
           deed => (
-            <Button key={deed} className="plain" onPress={() => setDoing(deed)}>
+            <Button key={deed} className="plain" onPress={() => open(deed)}>
               {t(`mothers.${deed}`)}
             </Button>
           ),
         )}
-        <Button className="plain" onPress={() => setDoing('change')}>
+        <Button className="plain" onPress={() => open('change')}>
           {t('mothers.change')}
         </Button>
       </div>

@@ -5,6 +5,7 @@ import type { LotRow } from '../../../api/index.ts'
 import { Drill } from '../../parts/drill.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import type { EntriesAsked } from './entries-asked.ts'
 
@@ -20,7 +21,8 @@ export function WoodInHand({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [going, setGoing] = useState<LotRow | null>(null)
+  const [opened, open] = useOpened()
+  const going = lots.find(({ lot }) => lot === openedOf(opened, 'discard'))
   return (
     <div>
       <h3>{t('mothers.wood.title')}</h3>
@@ -50,14 +52,14 @@ export function WoodInHand({
             <Button
               className="quiet"
               aria-label={`${t('mothers.wood.discard')}: ${lot.lot}`}
-              onPress={() => setGoing(lot)}
+              onPress={() => open(`discard ${lot.lot}`)}
             >
               {t('mothers.wood.discard')}
             </Button>
           </li>
         ))}
       </ul>
-      {going !== null && <Discard lot={going} onClose={() => setGoing(null)} />}
+      {going !== undefined && <Discard lot={going} onClose={() => open(null)} />}
     </div>
   )
 }

@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { OrderRow } from '../../../api/index.ts'
@@ -9,6 +8,7 @@ import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Behind } from '../../parts/behind.tsx'
 import { useDone } from '../../parts/done.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { ChangeOrder } from './change-order.tsx'
@@ -21,8 +21,8 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
   const format = useFormat()
   const tell = useTell()
   const names = useNames()
-  const [changing, setChanging] = useState(false)
-  const [trying, setTrying] = useState(false)
+  const [opened, open] = useOpened()
+  const trying = opened === 'try'
   const done = useDone()
   const { order, kindName, chanceAtAcceptance } = row
   const { data: planned } = useQuery(look.orderPlanned(order.id))
@@ -35,7 +35,12 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
 
   return (
     <div className="stack">
-      <Link from="/orders" to="/orders" search={({ order: _, ...was }) => was} className="quiet orders-back">
+      <Link
+        from="/orders"
+        to="/orders"
+        search={({ order: _, open: __, ...was }) => was}
+        className="quiet orders-back"
+      >
         {t('orders.back')}
       </Link>
       <header className="sheet stack order-head">
@@ -97,11 +102,11 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
         )}
         {!row.cancelled && (
           <div className="row">
-            <Button className="plain" onPress={() => setChanging(true)}>
+            <Button className="plain" onPress={() => open('change')}>
               {t('orders.change')}
             </Button>
             {forecast !== undefined && (
-              <Button className="plain" aria-expanded={trying} onPress={() => setTrying(!trying)}>
+              <Button className="plain" aria-expanded={trying} onPress={() => open(trying ? null : 'try')}>
                 {t(trying ? 'suppose.close' : 'suppose.open')}
               </Button>
             )}
@@ -111,9 +116,9 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
           </div>
         )}
       </header>
-      {trying && <OrderWhatIf key={order.id} order={order} onClose={() => setTrying(false)} />}
+      {trying && <OrderWhatIf key={order.id} order={order} onClose={() => open(null)} />}
       <OrderLadders forecast={forecast} />
-      <ChangeOrder order={order} isOpen={changing} onClose={() => setChanging(false)} />
+      <ChangeOrder order={order} isOpen={opened === 'change'} onClose={() => open(null)} />
     </div>
   )
 }

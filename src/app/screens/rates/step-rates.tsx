@@ -9,6 +9,7 @@ import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { RatePicture } from '../../pictures/rate-points/rate-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
@@ -17,6 +18,7 @@ import { SetRate } from './set-rate.tsx'
 const route = getRouteApi('/rates')
 const SHOW = ['own', 'set', 'all'] as const
 const GROUPS_AT_ONCE = 6
+const nameOf = ({ kind, protocol, step }: RateRow): string => JSON.stringify([kind, protocol, step])
 
 /** What takes, step by step: one picture for each kind, a lane for each step. */
 export function StepRates() {
@@ -27,7 +29,8 @@ export function StepRates() {
   const navigate = route.useNavigate()
   const rates = useQuery(look.rates())
   const [groupsShown, setGroupsShown] = useState(GROUPS_AT_ONCE)
-  const [chosen, setChosen] = useState<RateRow | null>(null)
+  const [opened, open] = useOpened()
+  const chosen = rates.data?.find(row => nameOf(row) === openedOf(opened, 'rate'))
   const groups = useMemo(() => {
     const words = folded(find).split(/\s+/).filter(Boolean)
     const rows = (rates.data ?? []).filter(row => {
@@ -41,8 +44,8 @@ export function StepRates() {
       const key = row.kindName ?? t('rates.anyKind')
       byKind.set(key, [...(byKind.get(key) ?? []), row])
     }
-    return [...byKind].sort(([a], [b]) => a.localeCompare(b))
-  }, [rates.data, find, show, t, term])
+    return [...byKind].sort(([a], [b]) => a.localeCompare(b, format.locale))
+  }, [rates.data, find, show, t, term, format])
 
   return (
     <Asked query={rates} what={t('rates.title')}>
@@ -75,7 +78,7 @@ export function StepRates() {
                   ? `${term(row.stepName)} (${term(row.protocolName)})`
                   : term(row.stepName)
               }
-              onChoose={setChosen}
+              onChoose={row => open(`rate ${nameOf(row)}`)}
             />
           ))}
           {groups.length > groupsShown && (
@@ -85,7 +88,7 @@ export function StepRates() {
               </Button>
             </p>
           )}
-          {chosen !== null && <SetRate rate={chosen} onClose={() => setChosen(null)} />}
+          {chosen !== undefined && <SetRate rate={chosen} onClose={() => open(null)} />}
         </div>
       )}
     </Asked>

@@ -1,4 +1,3 @@
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { FactSet } from '../../../record/index.ts'
@@ -6,6 +5,7 @@ import type { Fact, Species } from '../../../trade/facts/index.ts'
 import type { Hemisphere } from '../../../trade/index.ts'
 import { strike } from '../../data/say.ts'
 import { useDone } from '../../parts/done.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
 import { figureLine, figureWords, isFigure, isWindow, monthsOf } from './fact-words.ts'
@@ -34,7 +34,8 @@ export function FactTable({
   const term = useTerm()
   const format = useFormat()
   const done = useDone()
-  const [chosen, setChosen] = useState<Fact | null>(null)
+  const [opened, open] = useOpened()
+  const chosen = facts.find(({ key }) => key === openedOf(opened, 'figure'))
   const hasOwn = facts.some(({ key }) => sets.has(key))
 
   const words = (fact: Fact, value: Fact['value']) => {
@@ -133,7 +134,7 @@ export function FactTable({
                     <Button
                       className="quiet"
                       aria-label={`${t(set === undefined ? 'species.facts.overrule' : 'species.facts.change')}: ${term(name)}`}
-                      onPress={() => setChosen(fact)}
+                      onPress={() => open(`figure ${fact.key}`)}
                     >
                       {t(set === undefined ? 'species.facts.overrule' : 'species.facts.change')}
                     </Button>
@@ -153,22 +154,17 @@ export function FactTable({
           </tbody>
         </table>
       </section>
-      {chosen !== null &&
+      {chosen !== undefined &&
         (chosen.key.endsWith('.window') ? (
           <SetWindow
             species={species}
             fact={chosen}
             set={sets.get(chosen.key)}
             hemisphere={hemisphere}
-            onClose={() => setChosen(null)}
+            onClose={() => open(null)}
           />
         ) : (
-          <SetFact
-            species={species}
-            fact={chosen}
-            set={sets.get(chosen.key)}
-            onClose={() => setChosen(null)}
-          />
+          <SetFact species={species} fact={chosen} set={sets.get(chosen.key)} onClose={() => open(null)} />
         ))}
     </>
   )

@@ -1,5 +1,4 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { type AssumptionKey, treeFigures } from '../../../advice/index.ts'
@@ -10,6 +9,7 @@ import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
 import { useDone } from '../../parts/done.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import '../methods/methods.css'
 import './species.css'
@@ -68,7 +68,7 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
   const format = useFormat()
   const done = useDone()
   const { nursery } = useNames()
-  const [isAdding, setAdding] = useState(false)
+  const [opened, open] = useOpened()
   const sources = [...new Set(sourcesIn(given))]
   const hemisphere: Hemisphere = (nursery?.site?.latitudeDegrees ?? 1) < 0 ? 'south' : 'north'
   const sets = new Map(
@@ -175,7 +175,7 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
         </WayFacts>
       ))}
       <p>
-        <Button className="plain" onPress={() => setAdding(true)}>
+        <Button className="plain" onPress={() => open('add')}>
           {t('species.method.open')}
         </Button>
       </p>
@@ -190,7 +190,7 @@ function SpeciesPage({ species, given }: { readonly species: Species; readonly g
           </ol>
         </section>
       )}
-      {isAdding && <AddMethod species={species} onClose={() => setAdding(false)} />}
+      {opened === 'add' && <AddMethod species={species} onClose={() => open(null)} />}
     </article>
   )
 }

@@ -1,5 +1,4 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { methodById, type Species } from '../../../trade/facts/index.ts'
@@ -8,6 +7,7 @@ import { folded } from '../../data/folded.ts'
 import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { FindField } from '../../parts/find-field.tsx'
+import { useOpened } from '../../parts/use-opened.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { AddFruit } from './add-fruit.tsx'
@@ -26,7 +26,7 @@ export function SpeciesScreen() {
   const navigate = route.useNavigate()
   const { nursery } = useNames()
   const fruits = useFruits()
-  const [isAdding, setAdding] = useState(false)
+  const [opened, open] = useOpened()
   const words = folded(find).split(/\s+/).filter(Boolean)
   const found = [...fruits.all]
     .filter(({ commonName, botanical, family, ways }) => {
@@ -34,7 +34,7 @@ export function SpeciesScreen() {
       const text = folded(`${term(commonName)} ${botanical} ${family} ${methods}`)
       return words.every(word => text.includes(word))
     })
-    .sort((a, b) => term(a.commonName).localeCompare(term(b.commonName)))
+    .sort((a, b) => term(a.commonName).localeCompare(term(b.commonName), format.locale))
   const isAdded = (id: string) => nursery?.speciesSets.some(({ species }) => species.id === id) ?? false
   const stated = (id: string) => nursery?.factSets.filter(({ species }) => species === id).length ?? 0
   const years = ({ orchard: { yearsToFruitClonal: clonal, yearsToFruitSeedling: seedling } }: Species) =>
@@ -58,7 +58,7 @@ export function SpeciesScreen() {
             hint={t('species.findHint')}
             onFind={said => void navigate({ search: { find: said || undefined }, replace: true })}
           />
-          <Button className="deed" onPress={() => setAdding(true)}>
+          <Button className="deed" onPress={() => open('add')}>
             {t('species.add.open')}
           </Button>
         </div>
@@ -101,7 +101,7 @@ export function SpeciesScreen() {
           </li>
         ))}
       </ul>
-      {isAdding && <AddFruit fruits={fruits} onClose={() => setAdding(false)} />}
+      {opened === 'add' && <AddFruit fruits={fruits} onClose={() => open(null)} />}
     </div>
   )
 }

@@ -8,6 +8,8 @@ import { AnswerView } from './answer-view.tsx'
 import { askedInWords } from './asked-in-words.ts'
 import type { PageAsked } from './page-link.ts'
 import './which-tree.css'
+import './ways-table.css'
+import './buyers-sheet.css'
 
 /** The answer to one question, to read. */
 export function PlantPage({ asked }: { readonly asked: PageAsked | null }) {

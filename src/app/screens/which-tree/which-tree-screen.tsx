@@ -22,6 +22,8 @@ import { ShareIt } from './share-it.tsx'
 import { Tick } from './tick.tsx'
 import { useAnswer } from './use-answer.ts'
 import './which-tree.css'
+import './ways-table.css'
+import './buyers-sheet.css'
 import { useTerm } from '../../text/use-term.ts'
 
 const route = getRouteApi('/which-tree')
