@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { BatchId, BenchId, MotherId } from '../trade/index.ts'
-import { BatchView } from './batch-shapes.ts'
+import { BandPoint, BatchView } from './batch-shapes.ts'
 import { BenchStand, MotherView } from './record-shapes.ts'
 
 /** So many of a sort are answered at once, that nobody else waits for long. */
@@ -20,6 +20,8 @@ export type AheadAsked = z.infer<typeof AheadAsked>
 export const Ahead = z
   .object({
     batches: z.array(BatchView),
+    /** In what the counts of those batches are expected to run. */
+    expected: z.array(z.object({ batch: BatchId, band: z.array(BandPoint) }).readonly()),
     mothers: z.array(MotherView),
     benches: z.array(BenchStand),
   })

@@ -86,6 +86,7 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
       const answer = await client.ahead({ ...NOTHING, ...piece } as AheadAsked)
       await keep([
         ...answer.batches.map(view => [look.batch(view.row.id).queryKey, view] as const),
+        ...answer.expected.map(({ batch, band }) => [look.batchExpected(batch).queryKey, band] as const),
         ...answer.mothers.map(view => [look.mother(view.row.mother.id).queryKey, view] as const),
         ...answer.benches.map(view => [look.benchStand(view.bench).queryKey, view] as const),
       ])

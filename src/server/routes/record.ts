@@ -37,8 +37,11 @@ export const recordRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, today
     const day = today()
     return c.json(
       {
-        batches: await oneByOne(batches, async id =>
-          batchView(memory, plans.latest(), id, day, [...(await rateLooks.band(id, day))]),
+        batches: await oneByOne(batches, id => batchView(memory, plans.latest(), id, day)),
+        expected: await oneByOne(batches, async batch =>
+          memory.nursery().batches.has(batch)
+            ? { batch, band: [...(await rateLooks.band(batch, day))] }
+            : null,
         ),
         mothers: await oneByOne(mothers, id => motherView(memory, id, day)),
         benches: await oneByOne(benches, id => benchStand(memory, id)),
