@@ -102,6 +102,12 @@ test('what is asked for ahead is answered as each page alone has it, without wha
   fits(json, shapeOf(routes.ahead, 200))
   expect(json).toEqual({
     batches: await alone('batches', asked.batches),
+    expected: await Promise.all(
+      asked.batches.map(async batch => ({
+        batch,
+        band: (await nursery.ask(`/api/batches/${batch}/expected`)).json,
+      })),
+    ),
     mothers: await alone('mothers', asked.mothers),
     benches: await alone('benches', asked.benches),
   })
