@@ -88,15 +88,28 @@ test('the same nursery, day and seed give the same plan', async () => {
   expect(await plan(MONDAY, ...said)).toEqual(await plan(MONDAY, ...said))
 })
 
-test('stopped at once, it still gives a plan and says that it was stopped', async () => {
-  const made = await planSeason(
-    smallNursery(order('F1', 'fig', 72, '2026-10-04')),
-    { today: MONDAY, throughSeq: 7, seasons: 200, seed: 1 },
-    { isStopped: () => true },
-  )
-  expect(made.outcome.kind).toBe('stopped early')
-  expect(Plan.parse(made)).toEqual(made)
-})
+test.for(['reading', 'relaxation', 'margins', 'whole numbers'] as const)(
+  'stopped while %s, it gives a plan to work by: begun in whole trays, with its chance and its gap',
+  async stage => {
+    let isStopped = false
+    const made = await planSeason(
+      smallNursery(order('F1', 'fig', 72, '2026-10-04')),
+      { today: MONDAY, throughSeq: 7, seasons: 200, seed: 1 },
+      {
+        isStopped: () => isStopped,
+        onProgress: progress => {
+          isStopped ||= progress.stage === stage
+        },
+      },
+    )
+    expect(made.outcome).toEqual({ kind: 'stopped early', gapShare: expect.any(Number) })
+    expect(Plan.parse(made)).toEqual(made)
+    // 72 figs, of which three quarters take: begun are more than were ordered, and most seasons have enough.
+    expect(made.starts.reduce((sum, { number }) => sum + number, 0)).toBeGreaterThan(72)
+    expect(made.orders[0]!.chance).toBeGreaterThan(0.5)
+    expect(made.gapShare).toBeLessThan(0.2)
+  },
+)
 
 test('progress goes through its stages in order, in words', async () => {
   const stages: string[] = []

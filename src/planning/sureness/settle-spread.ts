@@ -28,7 +28,7 @@ export async function settleSpread(input: SpreadInput): Promise<SettledSpread> {
   const { model } = solver
   const solve = (margins: Settled<Solution>['margins']) => {
     solver.withMargins(margins)
-    return solver.solve(input.isStopped)
+    return solver.solve()
   }
   const first = await settleMargins<Solution>({ ...input, solve })
   let best = first

@@ -29,6 +29,7 @@ export interface SurePlanInput {
   readonly keepsSurplus?: (order: number) => boolean
   readonly simulated?: SeasonsByComponent
   readonly reckoning?: ReckoningMemory | undefined
+  /** Once true, no further round is made: what is relaxed by then is rounded, so that there always is a plan to work by. */
   readonly isStopped?: () => boolean
   readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
 }
@@ -65,7 +66,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const joined = joinedStarts(solver)
   const relax = (margins: Margins) => {
     solver.withMargins(margins)
-    return sentInTheirDates(season, joined.solve(isStopped))
+    return sentInTheirDates(season, joined.solve())
   }
   const isMany = season.orders.length > MANY_ORDERS
   const part = (share: number) => Math.max(FEWEST_SEASONS, Math.round(share * seasons))
@@ -112,7 +113,7 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   })
   solver.withMargins(margins)
   joined.done()
-  const relaxedPlan = sentInTheirDates(season, solver.solve(isStopped))
+  const relaxedPlan = sentInTheirDates(season, solver.solve())
   const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought, input.reckoning)
   return {
     margins,

@@ -13,7 +13,7 @@ const LEAST_COST = 0.05
 /** The relaxation, solved so that few large batches are preferred to many small ones. */
 export interface JoinedStarts {
   /** Solved with what a batch is worth laid upon its plants. */
-  solve(isStopped?: () => boolean): Solution
+  solve(): Solution
   /** From here on the solver solves at true costs again: the bound, and the worth of what limits. */
   done(): void
 }
@@ -49,13 +49,13 @@ export function joinedStarts({ model, ...solver }: SeasonSolver): JoinedStarts {
   }
 
   return {
-    solve(isStopped) {
-      if (batch === 0) return solver.solve(isStopped)
+    solve() {
+      if (batch === 0) return solver.solve()
       solver.setColumnCosts(
         indices,
         trueCosts.map((cost, s) => cost + perPlant[s]!),
       )
-      const solution = solver.solve(isStopped)
+      const solution = solver.solve()
       if (solution.outcome === 'optimal') lay(solution)
       return solution
     },

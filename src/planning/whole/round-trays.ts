@@ -17,6 +17,7 @@ export interface RoundInput {
   readonly most?: ReadonlyMap<number, number> | undefined
   /** Seconds to spend on proving and bettering the rounded plan; 0 for none. */
   readonly proveSeconds: number
+  /** Ends the bettering: the plan is rounded by then. */
   readonly isStopped?: (() => boolean) | undefined
 }
 
@@ -50,7 +51,7 @@ export async function roundTrays(
   boundStarts(model, most)
   const solver = await openSolver(model)
   try {
-    const begun = whichBatches(model, solver, kept, isStopped)
+    const begun = whichBatches(model, solver, kept)
     const rounded = fixTrays(model, solver, begun)
     const better = await proveWhole(model, solver.addedRows(), rounded, {
       proveSeconds,
@@ -68,7 +69,7 @@ export async function roundTrays(
  */
 export async function roundAgain(
   season: Season,
-  { margins, most, isStopped }: Pick<RoundInput, 'margins' | 'most' | 'isStopped'>,
+  { margins, most }: Pick<RoundInput, 'margins' | 'most'>,
   last: Pick<Solution, 'starts' | 'bought'> & { readonly lacking: Float64Array },
 ): Promise<Rounding | null> {
   const model = buildSeasonModel(
@@ -79,7 +80,7 @@ export async function roundAgain(
   boundStarts(model, most)
   const solver = await openSolver(model)
   try {
-    const begun = allBatches(model, solver, isStopped)
+    const begun = allBatches(model, solver)
     const { free } = begun
     if (free.outcome !== 'optimal' || buysOther(free, last)) return null
     if (lackingIn(margins, free).some((number, o) => number > last.lacking[o]! + UNSERVED)) return null

@@ -28,31 +28,26 @@ export function whichBatches(
   model: SeasonModel,
   solver: SeasonSolver,
   kept: readonly SeasonStart[] | undefined,
-  isStopped: (() => boolean) | undefined,
 ): Begun {
   const stays = kept && batchesOf(model, kept)
   if (stays) solver.setColumnBounds(begunColumns(model), stays, new Float64Array(stays.length).fill(1))
-  const free = joinedFirst(solver, isStopped)
+  const free = joinedFirst(solver)
   return { free, ...(stays ? begunBeside(model, solver, free, stays) : fixBegun(model, solver, free)) }
 }
 
 /** Each batch of the model is begun. */
-export function allBatches(
-  model: SeasonModel,
-  solver: SeasonSolver,
-  isStopped: (() => boolean) | undefined,
-): Begun {
+export function allBatches(model: SeasonModel, solver: SeasonSolver): Begun {
   const begun = new Float64Array(model.wholeStarts.length).fill(1)
   bindBegun(model, solver, begun)
-  const free = solver.solve(isStopped)
+  const free = solver.solve()
   return { begun, solution: free, free }
 }
 
 /** Before yes and no are said, a few solves in which small batches give way to large ones. */
-function joinedFirst(solver: SeasonSolver, isStopped: (() => boolean) | undefined): Solution {
+function joinedFirst(solver: SeasonSolver): Solution {
   const joined = joinedStarts(solver)
-  let solution = joined.solve(isStopped)
-  for (let solve = 1; solve < JOINING_SOLVES; solve++) solution = joined.solve(isStopped)
+  let solution = joined.solve()
+  for (let solve = 1; solve < JOINING_SOLVES; solve++) solution = joined.solve()
   joined.done()
   return solution
 }

@@ -77,7 +77,7 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
       )
       const seen = ofKinds(season, part, relaxed).starts
       const found =
-        (last && (await roundAgain(room, { margins: own, most, isStopped }, last))) ??
+        (last && (await roundAgain(room, { margins: own, most }, last))) ??
         (await roundTrays(room, {
           margins: own,
           seen,
