@@ -16,7 +16,7 @@ export interface WorkAgain {
   readonly stillTake: StillToCome
   /** Batches of the nursery whose looks say when such plants take; 0: the protocol's days do. */
   readonly timedByBatches: number
-  /** Failed so far; the count holds if their stocks live. */
+  /** Stocks of which the work failed so far; the count holds if they live. 0 of cuttings, layers and seed: nothing is left of them. */
   readonly failed: number
   /** How many to work again now, the trees that come of it, and what that is worth, costs taken off. */
   readonly number: number
@@ -28,7 +28,7 @@ export interface WorkAgain {
   readonly helps: readonly { readonly order: OrderId; readonly lastWeek: string; readonly trees: number }[]
 }
 
-/** Null where the batch was not yet counted in its first step, or nothing in it failed or is undecided. */
+/** Null where the batch was not yet counted in its first step, or no plant is undecided and no stock failed. */
 export function workAgain(
   nursery: Nursery,
   plan: Pick<Plan, 'orders'>,
@@ -41,7 +41,8 @@ export function workAgain(
   const outcome = batch?.outcomes.find(({ step }) => step === first?.id)
   const look = outcome?.looks.at(-1)
   if (!batch || !protocol || !first || !outcome || !look) return null
-  const failed = outcome.looks.reduce((sum, { dead }) => sum + dead, 0)
+  const dead = outcome.looks.reduce((sum, look) => sum + look.dead, 0)
+  const failed = protocol.takes.some(({ what }) => what === 'rootstock') ? dead : 0
   const standing = batch.portions
     .filter(({ step }) => step === first.id)
     .reduce((sum, { number }) => sum + number, 0)
@@ -54,7 +55,7 @@ export function workAgain(
     timing,
     readRateBook(nursery, today).survival(protocol, 0, { kind: batch.kind, startMonth }),
     Math.max(0, dayNumber(today) - dayNumber(outcome.firstEntered)),
-    { taken: standing - undecided + outcome.left, dead: failed, undecided },
+    { taken: standing - undecided + outcome.left, dead, undecided },
   )
   const season = seasonOf(nursery, today)
   const way = season.ways.findIndex(

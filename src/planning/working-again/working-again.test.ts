@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { BatchId, KindId, ProtocolId, StepId } from '../../trade/index.ts'
-import { protocols, type Said, smallNursery } from '../fixtures/small-nursery.ts'
+import { BatchId, KindId, OrderId, ProtocolId, StepId } from '../../trade/index.ts'
+import { order, protocols, type Said, smallNursery } from '../fixtures/small-nursery.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { takeTiming } from './take-curve-of.ts'
 import { undecidedThatTake } from './undecided.ts'
+import { workAgain } from './work-again.ts'
 import { worthWorkingAgain } from './worth-working-again.ts'
 
 describe('the undecided', () => {
@@ -120,5 +121,74 @@ describe('working failed stocks again', () => {
   test('a late tree is worth a week of lateness, not the whole tree: then it may not pay', () => {
     const found = worthWorkingAgain(season([0]), 0, 100, [{ order: 0, late: 30, short: 0 }])
     expect(found.worth).toBeCloseTo(30 * 0.5 - 120, 9)
+  })
+})
+
+describe('a counted batch', () => {
+  const BATCH = BatchId.parse('b')
+  const lacks20 = (kind: string) => ({
+    orders: [{ order: OrderId.parse(`of ${kind}`), late: 0, short: 20 }] as never,
+  })
+  const counted = (
+    kind: string,
+    method: keyof typeof protocols,
+    looks: readonly { readonly on: string; readonly taken: number; readonly dead: number }[],
+  ) =>
+    smallNursery(
+      // Nothing must be done to the wood days before: it can be worked today.
+      { kind: 'protocol-set/1', protocol: { ...protocols[method], before: [] } },
+      order(`of ${kind}`, kind, 100, '2027-06-01'),
+      {
+        on: '2026-07-01',
+        body: {
+          kind: 'batch-started/1',
+          batch: BATCH,
+          name: 'b',
+          kindOfTree: KindId.parse(kind),
+          protocol: ProtocolId.parse(protocols[method].id),
+          number: 100,
+          sources: [],
+          bench: null,
+          workedBy: [],
+          candidates: [],
+        },
+      },
+      ...looks.map(
+        ({ on, taken, dead }): Said => ({
+          on,
+          body: {
+            kind: 'counted/1',
+            batch: BATCH,
+            step: protocols[method].steps[0]!.id,
+            sign: 'alive',
+            taken,
+            dead,
+            undecided: 100 - taken - dead,
+          },
+        }),
+      ),
+    )
+
+  test('of grafts: the stocks that failed are worked again for the order that lacks, in number by what takes', () => {
+    const nursery = counted('pear', 'veneer', [{ on: '2026-07-20', taken: 30, dead: 60 }])
+    const again = workAgain(nursery, lacks20('pear'), BATCH, '2026-07-20')!
+    expect(again).toMatchObject({ failed: 60, undecided: 10, helps: [{ order: 'of pear', trees: 20 }] })
+    // Eight in ten heal, nine in ten of those grow on: 20 trees of 28 grafts.
+    expect(again.number).toBeGreaterThanOrEqual(27)
+    expect(again.number).toBeLessThanOrEqual(29)
+    expect(again.trees).toBeCloseTo(20, 0)
+    expect(again.worth).toBeGreaterThan(0)
+  })
+
+  test('of cuttings: nothing is left of the dead to be worked; the undecided are still told', () => {
+    const dead = counted('fig', 'cutting', [{ on: '2026-07-20', taken: 15, dead: 85 }])
+    expect(workAgain(dead, lacks20('fig'), BATCH, '2026-07-20')).toBeNull()
+    const undecided = counted('fig', 'cutting', [{ on: '2026-07-20', taken: 15, dead: 60 }])
+    expect(workAgain(undecided, lacks20('fig'), BATCH, '2026-07-20')).toMatchObject({
+      undecided: 25,
+      failed: 0,
+      number: 0,
+      worth: 0,
+    })
   })
 })
