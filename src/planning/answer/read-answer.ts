@@ -1,6 +1,7 @@
 import { type Phrase, phrase } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Plan } from '../plan.ts'
+import { poolSaid } from '../reading/pools.ts'
 import { changesOf } from './changes.ts'
 import { costParts } from './costs.ts'
 import { giveBenches } from './give-benches.ts'
@@ -11,7 +12,7 @@ import { matchStock } from './match-stock.ts'
 import { orderForecasts } from './orders.ts'
 import type { Planned } from './planned.ts'
 import { plantingsOf } from './plantings.ts'
-import { shareMothers } from './share-mothers.ts'
+import { type LackingWood, shareMothers } from './share-mothers.ts'
 import { plannedStarts } from './starts.ts'
 import { tasksOf } from './tasks.ts'
 
@@ -24,7 +25,7 @@ export type Answer = Pick<
 export function readAnswer(planned: Planned): Answer {
   const { season, solution, nursery } = planned
   const matches = matchStock(season, solution, planned.starts)
-  const shares = shareMothers(season, planned.starts)
+  const { shares, lacking } = shareMothers(season, planned.starts)
   const benches = giveBenches(nursery, season, planned.starts)
   const begun = plannedStarts(planned, matches, shares, benches)
   const tasks = tasksOf(planned, begun, shares)
@@ -39,7 +40,12 @@ export function readAnswer(planned: Planned): Answer {
     changes: changesOf(planned, orders),
     tasks,
     costParts: costParts(planned),
-    assumed: [...season.assumed, ...overfull(planned), ...boughtIn(planned)],
+    assumed: [
+      ...season.assumed,
+      ...overfull(planned),
+      ...boughtIn(planned),
+      ...lackingWood(planned, lacking),
+    ],
   }
 }
 
@@ -62,6 +68,25 @@ function overfull({ season }: Planned): Phrase[] {
         ]
       : []
   })
+}
+
+/** In the season before the first young mothers give, when nobody but those that stand can. */
+const WEEKS_BEFORE_YOUNG_GIVE = 52
+
+/** What is begun in whole trays may be a little more than the mothers give, one by one. */
+function lackingWood({ season }: Planned, lacking: readonly LackingWood[]): Phrase[] {
+  const ofMothers = lacking.filter(
+    ({ pool, week }) => season.pools[pool]!.young === null || week < WEEKS_BEFORE_YOUNG_GIVE,
+  )
+  return [...grouped(ofMothers, ({ pool }) => pool)].map(([pool, of]) =>
+    phrase(
+      '{number} more than the mother trees may give are needed of {wood}: begin fewer, or find more wood.',
+      {
+        number: of.reduce((sum, { number }) => sum + number, 0),
+        wood: poolSaid(season.pools[pool]!),
+      },
+    ),
+  )
 }
 
 function boughtIn({ season, solution }: Planned): Phrase[] {

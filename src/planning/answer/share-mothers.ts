@@ -11,14 +11,30 @@ export interface MotherShare {
   readonly number: number
 }
 
+export interface LackingWood {
+  readonly start: number
+  readonly pool: number
+  readonly week: number
+  readonly number: number
+}
+
+export interface SharedMothers {
+  readonly shares: readonly MotherShare[]
+  /** What no mother may give, by start and pool. */
+  readonly lacking: readonly LackingWood[]
+}
+
 /**
- * Shares out what each start takes to the mothers of the pool: evenly, but none beyond what it may give in the week
- * and in the season. Wood is cut as late as it can be. Whole sticks, cuttings and seeds.
+ * Shares out what each start takes to the mothers of the pool, the earliest first: those first that have most weeks' worth
+ * left, so that all last equally long, and none beyond what it may give in the week and in the season. Wood is cut as late
+ * as it can be. Whole sticks, cuttings and seeds.
  */
-export function shareMothers(season: Season, starts: readonly ChosenStart[]): MotherShare[] {
+export function shareMothers(season: Season, starts: readonly ChosenStart[]): SharedMothers {
   const shares: MotherShare[] = []
+  const lacking: LackingWood[] = []
   const left = season.pools.map(poolLedger)
-  starts.forEach(({ week, number, course }, start) => {
+  const inOrder = starts.map((of, start) => ({ ...of, start })).sort((a, b) => a.week - b.week)
+  for (const { week, number, course, start } of inOrder) {
     for (const { pool, offset, perPlant } of course.material) {
       const useWeek = Math.max(0, week + offset)
       let wanted = Math.ceil(number * perPlant - 1e-6)
@@ -29,9 +45,10 @@ export function shareMothers(season: Season, starts: readonly ChosenStart[]): Mo
           shares.push({ start, pool, mother, week: cut, number: taken })
           wanted -= taken
         }
+      if (wanted > 0) lacking.push({ start, pool, week: useWeek, number: wanted })
     }
-  })
-  return shares
+  }
+  return { shares, lacking }
 }
 
 function poolLedger(pool: MotherPool) {
@@ -40,6 +57,8 @@ function poolLedger(pool: MotherPool) {
     id: mother.id,
     week: mother.perWeek.slice(),
     seasons: [...mother.perYear],
+    mostInWeek: Math.max(0, ...mother.perWeek),
+    mostInSeason: mother.perYear,
   }))
   return {
     takeStored(wanted: number, week: number): number {
@@ -54,10 +73,14 @@ function poolLedger(pool: MotherPool) {
     },
     cut(wanted: number, week: number): { mother: MotherId; taken: number }[] {
       const s = pool.perYear.findIndex(({ fromWeek, toWeek }) => week >= fromWeek && week <= toWeek)
-      const mayGive = mothers.map(mother =>
-        Math.floor(Math.min(mother.week[week]!, mother.seasons[s] ?? 0) + 1e-6),
+      const taken = sharesByReserve(
+        wanted,
+        mothers.map(mother => ({
+          mayGive: Math.floor(Math.min(mother.week[week]!, mother.seasons[s] ?? 0) + 1e-6),
+          perWeek: Math.min(mother.mostInWeek, mother.mostInSeason[s] ?? 0),
+          left: mother.seasons[s] ?? 0,
+        })),
       )
-      const taken = evenShares(wanted, mayGive)
       return mothers.flatMap((mother, m) => {
         if (taken[m]! <= 0) return []
         mother.week[week]! -= taken[m]!
@@ -68,19 +91,50 @@ function poolLedger(pool: MotherPool) {
   }
 }
 
+/** What a mother may give now, at most in a week, and what is left of her season. */
+export interface Reserve {
+  readonly mayGive: number
+  readonly perWeek: number
+  readonly left: number
+}
+
+const HALVINGS = 60
+
 /**
- * As even as can be in whole numbers, none above its bound.
- * @example evenShares(10, [2, 9, 9]) // [2, 4, 4]
+ * In whole numbers, none above what it may give; so that the weeks' worth left (`left / perWeek`) is level afterwards among
+ * those that gave.
+ * @example two of 20 a week, one with 20 left, one with 100: 30 come as 10 and 20, for the second lasts longer
  */
-export function evenShares(wanted: number, bounds: readonly number[]): number[] {
-  const shares = bounds.map(() => 0)
-  const rising = bounds.map((_, i) => i).sort((a, b) => bounds[a]! - bounds[b]!)
-  let left = wanted
-  rising.forEach((index, position) => {
-    // Who may still give more gives the odd one.
-    const even = Math.floor(left / (rising.length - position))
-    shares[index] = Math.min(bounds[index]!, even, left)
-    left -= shares[index]!
-  })
+export function sharesByReserve(wanted: number, mothers: readonly Reserve[]): number[] {
+  const aboveLevel = ({ mayGive, perWeek, left }: Reserve, level: number) =>
+    Math.max(0, Math.min(mayGive, left - level * perWeek))
+  const all = mothers.reduce((sum, { mayGive }) => sum + mayGive, 0)
+  if (all <= wanted) return mothers.map(({ mayGive }) => mayGive)
+  let low = 0
+  let high = mothers.reduce(
+    (most, { left, perWeek }) => (perWeek > 0 ? Math.max(most, left / perWeek) : most),
+    0,
+  )
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const level = (low + high) / 2
+    if (mothers.reduce((sum, mother) => sum + aboveLevel(mother, level), 0) > wanted) low = level
+    else high = level
+  }
+  const shares = mothers.map(mother => Math.floor(aboveLevel(mother, high) + 1e-9))
+  let rest = wanted - shares.reduce((sum, share) => sum + share, 0)
+  // What is lost to whole numbers, one by one from those that then have most left.
+  while (rest > 0) {
+    let most = -1
+    let weeksLeft = Number.NEGATIVE_INFINITY
+    mothers.forEach(({ mayGive, perWeek, left }, m) => {
+      const after = (left - shares[m]!) / perWeek
+      if (shares[m]! < mayGive && after > weeksLeft) {
+        most = m
+        weeksLeft = after
+      }
+    })
+    shares[most]!++
+    rest--
+  }
   return shares
 }

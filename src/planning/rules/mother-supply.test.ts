@@ -55,6 +55,29 @@ test('what she may give in a week limits the week, not the year', async () => {
   expect(dual('motherYear/Anna, scion sticks/0')).toBeCloseTo(0, 6)
 })
 
+test('a mother who is spent after a week does not give in the next: two of 20 a week, 20 and 100 a year, give 60 in two weeks', async () => {
+  const mother = (id: string, perYear: number) => ({
+    id: MotherId.parse(id),
+    perWeek: everyWeek(30, 20),
+    perYear: [perYear],
+  })
+  const { starts, short, objective, dual } = await solved(
+    apple([
+      pool({
+        mothers: [mother('first', 20), mother('second', 100)],
+        perYear: [{ fromWeek: 0, toWeek: 29, most: 120 }],
+      }),
+    ]),
+  )
+  // Weeks 5 and 6: 20 from the first in all, 20 from the second in each: 60 sticks, 300 plants, 240 trees; 160 short at 15.
+  expect(starts.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(300, 4)
+  expect(short[0]).toBeCloseTo(160, 4)
+  expect(objective).toBeCloseTo(300 * 1 + 160 * 15, 3)
+  // The first is bound by her year alone, the second by each of her weeks: a stick more makes 4 trees at 15, less 5 plants.
+  expect(dual('motherYear/Anna, scion sticks (1)/0')).toBeCloseTo(-55, 5)
+  expect(dual('motherWeek/Anna, scion sticks (2)/5')).toBeCloseTo(-55, 5)
+})
+
 test('air layers: no more branches are ringed than the tree may give, and one more is worth its tree', async () => {
   // Each layer is a branch of its own; 9 of 10 root. The tree gives 30 branches a year, 12 a week.
   const branches = pool({

@@ -1,5 +1,5 @@
 import { grouped } from '../grouped.ts'
-import type { MotherPool } from '../season.ts'
+import type { MotherPool, PoolMother } from '../season.ts'
 import { courseOf, type SeasonDraft, type SeasonRule } from './season-draft.ts'
 
 /** A year of a young tree, and how often planting is thought of. */
@@ -130,16 +130,34 @@ function cutSources({ model, season, planted }: SeasonDraft, pool: MotherPool, p
   )
 }
 
-/** Mothers that give in the same weeks stand for each other; those of other weeks do not. */
+/**
+ * Mothers whose weeks and seasons bind alike stand for each other: those that give in the same weeks, and of which either
+ * the season alone binds, or the weeks alone, or both in the same proportion. Others are told apart: one that is spent
+ * after a week does not give her week's most in the next.
+ */
 function groupsOf(pool: MotherPool): { perWeek: Float64Array; perYear: readonly number[] }[] {
   if (pool.mothers.length === 0)
     return [{ perWeek: pool.perWeek, perYear: pool.perYear.map(({ most }) => most) }]
   return [
-    ...grouped(pool.mothers, ({ perWeek }) => perWeek.map(most => (most > 0 ? 1 : 0)).join('')).values(),
+    ...grouped(
+      pool.mothers,
+      mother =>
+        mother.perWeek.map(most => (most > 0 ? 1 : 0)).join('') +
+        pool.perYear.map(({ fromWeek, toWeek }, s) => bindingIn(mother, fromWeek, toWeek, s)).join(';'),
+    ).values(),
   ].map(mothers => ({
     perWeek: mothers[0]!.perWeek.map((_, week) => mothers.reduce((sum, m) => sum + m.perWeek[week]!, 0)),
     perYear: pool.perYear.map((_, s) => mothers.reduce((sum, m) => sum + m.perYear[s]!, 0)),
   }))
+}
+
+/** What binds a mother in a season: its weeks, the season, or both, in a proportion for each week. */
+function bindingIn({ perWeek, perYear }: PoolMother, fromWeek: number, toWeek: number, s: number): string {
+  const weeks = [...perWeek.subarray(fromWeek, toWeek + 1)].filter(most => most > 0)
+  const season = perYear[s]!
+  if (weeks.reduce((sum, most) => sum + most, 0) <= season) return 'weeks'
+  if (weeks.every(most => most >= season)) return 'season'
+  return weeks.map(most => (most / season).toPrecision(4)).join()
 }
 
 function storedSources({ model }: SeasonDraft, pool: MotherPool, p: number): Source[] {

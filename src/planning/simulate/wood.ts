@@ -6,7 +6,7 @@ import type { MotherPool, Season, SeasonStart } from '../season.ts'
  * a year's most. Wood is cut for the number planned, so this is the same in every season.
  */
 export function startsWithWood(season: Season, starts: readonly SeasonStart[]): SeasonStart[] {
-  const copied = new Map<number, Wood & { readonly isGrowing: boolean }>()
+  const copied = new Map<number, Wood>()
   const copyOf = (pool: number) => {
     const known = copied.get(pool)
     if (known) return known
@@ -20,10 +20,7 @@ export function startsWithWood(season: Season, starts: readonly SeasonStart[]): 
     const way = season.ways[start.way]!
     let number = start.number
     for (const { pool, offset, perPlant } of way.courses[way.courseOfWeek[start.week]!]!.material) {
-      const from = copyOf(pool)
-      // What mothers still to be planted will give is the plan's to count.
-      if (from.isGrowing) continue
-      const got = takeWood(from, Math.max(0, start.week + offset), number * perPlant)
+      const got = takeWood(copyOf(pool), Math.max(0, start.week + offset), number * perPlant)
       // A hair of slack: plans are whole numbers, supplies may be fractions.
       number = Math.min(number, Math.floor(got / perPlant + 1e-6))
     }
@@ -32,13 +29,26 @@ export function startsWithWood(season: Season, starts: readonly SeasonStart[]): 
   return served
 }
 
-const poolCopy = (pool: MotherPool) => ({
-  stored: pool.stored.map(lot => ({ ...lot })).sort((a, b) => a.untilWeek - b.untilWeek),
-  perWeek: Float64Array.from(pool.perWeek),
-  perYear: pool.perYear.map(year => ({ ...year })),
-  keepsWeeks: pool.keepsWeeks,
-  isGrowing: pool.young !== null,
-})
+/** A mother planted now gives nothing in a season that begins before it has stood a year. */
+const FIRST_YEAR = 52
+
+/** What mothers still to be planted will give, in the seasons in which they can, is the plan's to count. */
+const poolCopy = (pool: MotherPool): Wood => {
+  const mayGrow = (fromWeek: number) => pool.young !== null && fromWeek >= FIRST_YEAR
+  const perWeek = Float64Array.from(pool.perWeek)
+  for (const { fromWeek, toWeek } of pool.perYear)
+    if (mayGrow(fromWeek)) perWeek.fill(Number.POSITIVE_INFINITY, fromWeek, toWeek + 1)
+  return {
+    stored: pool.stored.map(lot => ({ ...lot })).sort((a, b) => a.untilWeek - b.untilWeek),
+    perWeek,
+    perYear: pool.perYear.map(({ fromWeek, toWeek, most }) => ({
+      fromWeek,
+      toWeek,
+      most: mayGrow(fromWeek) ? Number.POSITIVE_INFINITY : most,
+    })),
+    keepsWeeks: pool.keepsWeeks,
+  }
+}
 
 interface Wood {
   readonly stored: { number: number; readonly untilWeek: number }[]

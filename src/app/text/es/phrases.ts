@@ -296,6 +296,8 @@ export const phrases: Readonly<Record<string, string>> = {
     'Plante {trees} plantas madre de {cultivar} hasta la semana {week} de {year}: las que hay no dan las {material} que piden los pedidos.',
   'What stands in the {place} already takes up to {area} m² more than its benches have.':
     'Lo que hay en {place} ya ocupa hasta {area} m² más de los que tienen sus mesas.',
+  '{number} more than the mother trees may give are needed of {wood}: begin fewer, or find more wood.':
+    'De {wood} hacen falta {number} más de lo que pueden dar las plantas madre: empiece menos, o busque más material.',
   '{number} of {kind} are bought in.': 'Se compran {number} de {kind}.',
   'One batch fewer is taken to be worth {minutes} minutes beside its own work, for its bench, label, card and counts: common practice, no source. It is weighed and not paid.':
     'Un lote menos se toma como {minutes} minutos además de su propio trabajo, por su mesa, etiqueta, ficha y recuentos: práctica común, sin fuente. Se pondera y no se paga.',
