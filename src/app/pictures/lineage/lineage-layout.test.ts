@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { BOX, layOutLineage } from './lineage-layout.ts'
+import { layOutLineage, NARROW, WIDE } from './lineage-layout.ts'
 
 test('ancestors stand before it and descendants after, a generation to a column, none on another', () => {
   const { places } = layOutLineage(
@@ -21,7 +21,7 @@ test('ancestors stand before it and descendants after, a generation to a column,
   expect(at('mother').x).toBe(at('stock').x)
   expect(at('mother').x).toBeLessThan(at('batch').x)
   expect(at('batch').x).toBeLessThan(at('a').x)
-  expect(Math.abs(at('a').y - at('b').y)).toBeGreaterThanOrEqual(BOX.height)
+  expect(Math.abs(at('a').y - at('b').y)).toBeGreaterThanOrEqual(WIDE.height)
 })
 
 test('relatives stand near those they are linked to, so that lines do not cross where they need not', () => {
@@ -39,4 +39,12 @@ test('relatives stand near those they are linked to, so that lines do not cross 
   )
   const y = (key: string) => places.get(key)!.y
   expect(Math.sign(y('p') - y('q'))).toBe(Math.sign(y('of-p') - y('of-q')))
+})
+
+test('on a phone of 390 pixels, of which the page leaves 305, parents and children stand side by side whole', () => {
+  const things = ['mother', 'stock', 'batch'].map((key, at) => ({ key, generation: at < 2 ? -1 : 0 }))
+  const links = ['mother', 'stock'].map(from => ({ from, to: 'batch' }))
+  const { width, places } = layOutLineage(things, links, NARROW)
+  expect(width + 8).toBeLessThanOrEqual(305)
+  expect(places.get('batch')!.x).toBeGreaterThan(places.get('mother')!.x + NARROW.width)
 })

@@ -15,8 +15,15 @@ export interface LineageLayout {
   readonly height: number
 }
 
-export const BOX = { width: 190, height: 50 } as const
-const ACROSS = 64
+/** How large each relative is drawn, and how far the generations stand apart. */
+export interface LineageSize {
+  readonly width: number
+  readonly height: number
+  readonly across: number
+}
+export const WIDE: LineageSize = { width: 190, height: 50, across: 64 }
+/** On a phone parents and children stand side by side without scrolling. */
+export const NARROW: LineageSize = { width: 136, height: 50, across: 24 }
 const DOWN = 12
 const SWEEPS = 6
 
@@ -28,6 +35,7 @@ const SWEEPS = 6
 export const layOutLineage = (
   relatives: readonly Relative[],
   links: readonly { readonly from: string; readonly to: string }[],
+  size: LineageSize = WIDE,
 ): LineageLayout => {
   const columns = new Map<number, string[]>()
   for (const { key, generation } of relatives)
@@ -59,16 +67,16 @@ export const layOutLineage = (
     }
   }
   const tallest = Math.max(1, ...[...columns.values()].map(({ length }) => length))
-  const pitch = BOX.height + DOWN
+  const pitch = size.height + DOWN
   const height = tallest * pitch - DOWN
   const places = new Map<string, PlacedRelative>()
   generations.forEach((generation, column) => {
     for (const key of columns.get(generation)!)
       places.set(key, {
         key,
-        x: column * (BOX.width + ACROSS),
-        y: height / 2 - BOX.height / 2 + order.get(key)! * pitch,
+        x: column * (size.width + size.across),
+        y: height / 2 - size.height / 2 + order.get(key)! * pitch,
       })
   })
-  return { places, width: generations.length * (BOX.width + ACROSS) - ACROSS, height }
+  return { places, width: generations.length * (size.width + size.across) - size.across, height }
 }

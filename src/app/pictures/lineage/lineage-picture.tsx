@@ -1,3 +1,4 @@
+import { type ReactNode, useEffect, useRef } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { LineageView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
@@ -6,9 +7,10 @@ import { asButton } from '../as-button.ts'
 import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
-import { BOX, layOutLineage } from './lineage-layout.ts'
+import { type LineageSize, layOutLineage, NARROW, WIDE } from './lineage-layout.ts'
 
 type Thing = LineageView['things'][number]
+const PHONE = 480
 const keyOf = ({ what, id }: { readonly what: string; readonly id: string }) => `${what} ${id}`
 
 /** A family drawn: what it came from on one side, what came of it on the other. */
@@ -23,10 +25,12 @@ export function LineagePicture({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const layout = layOutLineage(
-    view.things.map(thing => ({ key: keyOf(thing), generation: thing.generation })),
-    view.links.map(({ from, to }) => ({ from: keyOf(from), to: keyOf(to) })),
-  )
+  const laidOut = (size: LineageSize) =>
+    layOutLineage(
+      view.things.map(thing => ({ key: keyOf(thing), generation: thing.generation })),
+      view.links.map(({ from, to }) => ({ from: keyOf(from), to: keyOf(to) })),
+      size,
+    )
   const own = keyOf(view.of)
   return (
     <Picture
@@ -48,79 +52,110 @@ export function LineagePicture({
           ]),
       })}
     >
-      {() => (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
-        <section className="lineage-scroll" tabIndex={0} aria-label={title}>
-          <svg
-            className="family"
-            width={layout.width + 8}
-            height={layout.height + 8}
-            role="group"
-            aria-label={t('pictures.lineage.aria', { name: title })}
-          >
-            {view.links.map(({ from, to, as, number }) => {
-              const a = layout.places.get(keyOf(from))
-              const b = layout.places.get(keyOf(to))
-              if (a === undefined || b === undefined) return null
-              const [x1, y1, x2, y2] = [
-                a.x + BOX.width + 4,
-                a.y + BOX.height / 2 + 4,
-                b.x + 4,
-                b.y + BOX.height / 2 + 4,
-              ]
-              const bend = (x1 + x2) / 2
-              return (
-                <path
-                  key={`${keyOf(from)} ${keyOf(to)} ${as}`}
-                  d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}
-                  className={as === 'rootstock' || as === 'interstem' ? 'lineage-link stock' : 'lineage-link'}
-                >
-                  <title>{`${format.number(number)} ${as}`}</title>
-                </path>
-              )
-            })}
-            {view.things.map(thing => {
-              const place = layout.places.get(keyOf(thing))!
-              const canOpen = thing.what === 'batch' || thing.what === 'mother'
-              const label = `${t(`lineage.what.${thing.what}`)} ${thing.name}, ${thing.detail}${thing.onHold ? `, ${t('common.onHold')}` : ''}`
-              return (
-                <g
-                  key={keyOf(thing)}
-                  transform={`translate(${place.x + 4} ${place.y + 4})`}
-                  className={canOpen ? 'lineage-thing open' : 'lineage-thing'}
-                  aria-label={label}
-                  {...(canOpen ? asButton(() => onOpen(thing)) : { role: 'img' })}
-                >
-                  <rect
-                    width={BOX.width}
-                    height={BOX.height}
-                    rx={thing.what === 'mother' ? 25 : 2}
-                    className={keyOf(thing) === own ? 'lineage-box own' : 'lineage-box'}
-                  />
-                  {thing.mark !== null && (
-                    <svg x={8} y={13} width={24} height={24} viewBox="0 0 34 34" aria-hidden="true">
-                      <MarkStrokes mark={thing.mark} />
-                    </svg>
-                  )}
-                  <text x={thing.mark === null ? 16 : 40} y={21} className={thing.onHold ? 'warn' : 'strong'}>
-                    {thing.onHold && '✕ '}
-                    {fitted(thing.name, thing.mark === null ? 22 : 18)}
-                  </text>
-                  <text x={thing.mark === null ? 16 : 40} y={38} className="soft">
-                    {fitted(
-                      [thing.number > 0 ? format.number(thing.number) : '', thing.detail]
-                        .filter(Boolean)
-                        .join(' · '),
-                      thing.mark === null ? 25 : 21,
+      {width => {
+        const size = width < PHONE ? NARROW : WIDE
+        const layout = laidOut(size)
+        const letters = (of: number) => Math.floor((of * (size.width - 30)) / (WIDE.width - 30))
+        const middle = layout.places.get(own)!.x + size.width / 2
+        return (
+          <Scroll title={title} to={middle - width / 2}>
+            <svg
+              className="family"
+              width={layout.width + 8}
+              height={layout.height + 8}
+              role="group"
+              aria-label={t('pictures.lineage.aria', { name: title })}
+            >
+              {view.links.map(({ from, to, as, number }) => {
+                const a = layout.places.get(keyOf(from))
+                const b = layout.places.get(keyOf(to))
+                if (a === undefined || b === undefined) return null
+                const [x1, y1, x2, y2] = [
+                  a.x + size.width + 4,
+                  a.y + size.height / 2 + 4,
+                  b.x + 4,
+                  b.y + size.height / 2 + 4,
+                ]
+                const bend = (x1 + x2) / 2
+                return (
+                  <path
+                    key={`${keyOf(from)} ${keyOf(to)} ${as}`}
+                    d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}
+                    className={
+                      as === 'rootstock' || as === 'interstem' ? 'lineage-link stock' : 'lineage-link'
+                    }
+                  >
+                    <title>{`${format.number(number)} ${as}`}</title>
+                  </path>
+                )
+              })}
+              {view.things.map(thing => {
+                const place = layout.places.get(keyOf(thing))!
+                const canOpen = thing.what === 'batch' || thing.what === 'mother'
+                const label = `${t(`lineage.what.${thing.what}`)} ${thing.name}, ${thing.detail}${thing.onHold ? `, ${t('common.onHold')}` : ''}`
+                return (
+                  <g
+                    key={keyOf(thing)}
+                    transform={`translate(${place.x + 4} ${place.y + 4})`}
+                    className={canOpen ? 'lineage-thing open' : 'lineage-thing'}
+                    aria-label={label}
+                    {...(canOpen ? asButton(() => onOpen(thing)) : { role: 'img' })}
+                  >
+                    <rect
+                      width={size.width}
+                      height={size.height}
+                      rx={thing.what === 'mother' ? 25 : 2}
+                      className={keyOf(thing) === own ? 'lineage-box own' : 'lineage-box'}
+                    />
+                    {thing.mark !== null && (
+                      <svg x={8} y={13} width={24} height={24} viewBox="0 0 34 34" aria-hidden="true">
+                        <MarkStrokes mark={thing.mark} />
+                      </svg>
                     )}
-                  </text>
-                  <title>{label}</title>
-                </g>
-              )
-            })}
-          </svg>
-        </section>
-      )}
+                    <text
+                      x={thing.mark === null ? 16 : 40}
+                      y={21}
+                      className={thing.onHold ? 'warn' : 'strong'}
+                    >
+                      {thing.onHold && '✕ '}
+                      {fitted(thing.name, letters(thing.mark === null ? 22 : 18))}
+                    </text>
+                    <text x={thing.mark === null ? 16 : 40} y={38} className="soft">
+                      {fitted(
+                        [thing.number > 0 ? format.number(thing.number) : '', thing.detail]
+                          .filter(Boolean)
+                          .join(' · '),
+                        letters(thing.mark === null ? 25 : 21),
+                      )}
+                    </text>
+                    <title>{label}</title>
+                  </g>
+                )
+              })}
+            </svg>
+          </Scroll>
+        )
+      }}
     </Picture>
+  )
+}
+
+/** A wide family is moved so that the one it is of stands in the middle. */
+function Scroll({
+  title,
+  to,
+  children,
+}: {
+  readonly title: string
+  readonly to: number
+  readonly children: ReactNode
+}) {
+  const place = useRef<HTMLElement>(null)
+  useEffect(() => place.current?.scrollTo({ left: to }), [to])
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
+    <section ref={place} className="lineage-scroll" tabIndex={0} aria-label={title}>
+      {children}
+    </section>
   )
 }

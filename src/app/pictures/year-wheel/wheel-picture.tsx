@@ -8,6 +8,9 @@ import { Mark, MarkStrokes } from '../marks/mark.tsx'
 import { windowSpans } from '../window-weeks.ts'
 import { arcPath, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
 
+/** Closer than so many pixels the lines of the rings would run together to a grey ground. */
+const ROOM_FOR_LINES = 6
+
 /** One colour and one line for each mark, so that rings are told apart without colour too. */
 const INK = {
   seed: 'var(--data-orange)',
@@ -82,7 +85,9 @@ export function WheelPicture({
                 const arcs = weekArcs(protocol.window.months, today)
                 return (
                   <g key={protocol.id}>
-                    <circle cx={centre} cy={centre} r={radius} className="grid" />
+                    {pitch >= ROOM_FOR_LINES && (
+                      <circle cx={centre} cy={centre} r={radius} className="grid" />
+                    )}
                     {arcs.map(arc => {
                       const [x, y] = onWheel((arc.from + arc.to) / 2, radius, centre)
                       return (
