@@ -36,6 +36,7 @@ const screens: readonly (readonly [name: string, path: string])[] = [
   ['which-way', '/which-tree?fruit=apple&view=nursery'],
   ['plant', '/plant.html?fruit=lemon&pot=50&winter=moved+inside'],
   ['checks', '/checks'],
+  ['journal', '/journal'],
   ['protocol', '/protocols/{protocol}'],
   ['import', '/import'],
   ['settings', '/settings'],

@@ -1,6 +1,6 @@
 import type { OrderForecast, Supposed, WhatIf } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
-import type { Protocol } from '../trade/index.ts'
+import type { EntryId, Protocol } from '../trade/index.ts'
 import type { Ahead, AheadAsked } from './ahead-shapes.ts'
 import type { BandPoint, BatchView } from './batch-shapes.ts'
 import type { RatesCompared } from './compared-shapes.ts'
@@ -15,6 +15,7 @@ import type {
   TakenBack,
 } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
+import type { JournalPage } from './journal-shapes.ts'
 import type { FullBench, NeedsLook } from './look-shapes.ts'
 import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 import type { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
@@ -120,6 +121,9 @@ export const createClient = (base = '') => {
     acceptPlan: (plan: string, by: string | null) => send<PlanState>('/plan/accept', 'POST', { plan, by }),
     entriesAfter: (after: number, limit?: number) => ask<EntriesPulled>(`/entries${query({ after, limit })}`),
     entriesShown: (ids: readonly string[]) => send<ShownEntry[]>('/entries/shown', 'POST', { ids }),
+    journal: (asked: { before?: number | undefined; find?: string }) =>
+      ask<JournalPage>(`/journal${query(asked)}`),
+    deedsOf: (tasks: readonly string[]) => send<EntryId[]>('/journal/deeds', 'POST', { tasks }),
     pushEntries: (entries: readonly Entry[]) => send<EntriesPushed>('/entries', 'POST', { entries }),
     /** Reads spreadsheets and says what they would write. `FormData` sets its own header. */
     readFiles: (files: readonly File[], mapping?: Mapping) => {

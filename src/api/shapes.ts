@@ -261,7 +261,8 @@ export const WorkList = z
         })
         .readonly(),
     ),
-    done: z.array(z.string()),
+    /** What is done, and the entry that says so. */
+    done: z.array(z.object({ task: z.string(), entry: EntryId }).readonly()),
     /** Tasks that a hold stops: their wood, plants or trees may not be taken, begun with, sold or sent out. */
     stopped: z.array(z.string()),
     accepted: z.boolean(),
@@ -297,6 +298,8 @@ export const RateRow = z
     low: z.number(),
     high: z.number(),
     from: z.enum(['facts', 'records', 'set by the nursery']),
+    /** The entry that overrules it. */
+    setBy: EntryId.nullable(),
     basis: z.string(),
     sources: z.array(z.string()),
     batches: z.number(),

@@ -161,6 +161,11 @@ const checks = createRoute({
   ...under('/checks'),
   component: lazyRouteComponent(() => import('./screens/checks/checks-screen.tsx'), 'ChecksScreen'),
 })
+const journal = createRoute({
+  ...under('/journal'),
+  validateSearch: said => given({ find: text(said.find) }),
+  component: lazyRouteComponent(() => import('./screens/journal/journal-screen.tsx'), 'JournalScreen'),
+})
 const imports = createRoute({
   ...under('/import'),
   component: lazyRouteComponent(() => import('./screens/import/import-screen.tsx'), 'ImportScreen'),
@@ -213,6 +218,7 @@ export const router = createRouter({
     year,
     whichTree,
     checks,
+    journal,
     imports,
     settings,
     protocol,

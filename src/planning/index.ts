@@ -26,7 +26,7 @@ export {
 export { type PlanMemory, planMemory } from './plan-memory.ts'
 export { type PlanJobHooks, type PlanWish, planSeason } from './plan-season.ts'
 export { type CouldBePromised, couldBePromised, type PromiseAsked } from './promise/could-be-promised.ts'
-export type { RateBook } from './rates/rate-book.ts'
+export { latestSet, type RateBook } from './rates/rate-book.ts'
 export { readRateBook } from './rates/read-rate-book.ts'
 export type { Season, SeasonStart } from './season.ts'
 export { type Line, takeRuns } from './simulate/shared-runs.ts'

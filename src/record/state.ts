@@ -299,6 +299,8 @@ export interface AcceptedPlan {
 }
 
 export interface RateSet {
+  /** Null of one that is only supposed. */
+  readonly entry: EntryId | null
   readonly protocol: ProtocolId
   readonly step: StepId
   readonly kind: KindId | null
@@ -355,7 +357,10 @@ export interface Nursery {
   readonly speciesSets: readonly SpeciesSet[]
   readonly factSets: readonly FactSet[]
   readonly acceptedPlan: AcceptedPlan | null
-  readonly tasksDone: ReadonlyMap<string, { readonly on: Day; readonly minutes: number | null }>
+  readonly tasksDone: ReadonlyMap<
+    string,
+    { readonly entry: EntryId; readonly on: Day; readonly minutes: number | null }
+  >
   /** What does not add up and no one has settled yet, in order of the entries. */
   readonly queries: readonly Query[]
   readonly settledQueries: readonly SettledQuery[]

@@ -6,6 +6,7 @@ import { broughtRoutes } from './routes/brought.ts'
 import { entryRoutes } from './routes/entries.ts'
 import { eventRoutes } from './routes/events.ts'
 import { exchangeRoutes } from './routes/exchange.ts'
+import { journalRoutes } from './routes/journal.ts'
 import { pictureRoutes } from './routes/pictures.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
@@ -53,6 +54,7 @@ export const createApp = (served: Served) => {
   readingRoutes(app, served)
   recordRoutes(app, served)
   entryRoutes(app, served)
+  journalRoutes(app, served)
   planRoutes(app, served)
   exchangeRoutes(app, served)
   broughtRoutes(app, served)

@@ -18,6 +18,8 @@ export interface NurseryMemory {
   notesAbout(id: string): readonly LoggedEntry[]
   /** All entries after `seq`, oldest first. */
   after(seq: number, limit: number): readonly LoggedEntry[]
+  /** The last entries before `seq`, newest first. */
+  before(seq: number, limit: number): readonly LoggedEntry[]
   append(entries: readonly AnyEntry[], receivedAt: string): Appended
   onAppend(heard: (throughSeq: number) => void): () => void
   onClose(heard: () => void): () => void
@@ -38,6 +40,7 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
     entries: ids => log.entriesById(ids),
     notesAbout: id => log.entriesById(folded.nursery().notes.get(id) ?? []),
     after: (seq, limit) => log.read({ afterSeq: seq, limit }),
+    before: (seq, limit) => log.readBack({ beforeSeq: seq, limit }),
     append: (entries, receivedAt) => {
       const result = log.append(entries, receivedAt)
       folded.add(result.accepted)

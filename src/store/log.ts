@@ -28,6 +28,8 @@ export interface Log {
   readonly append: (entries: readonly AnyEntry[], receivedAt: string) => Appended
   /** Entries after a number, oldest first. */
   readonly read: (range: { readonly afterSeq: number; readonly limit: number }) => readonly LoggedEntry[]
+  /** The last entries before a number, newest first. */
+  readonly readBack: (range: { readonly beforeSeq: number; readonly limit: number }) => readonly LoggedEntry[]
   /** Those of the entries that are there, in order of arrival. */
   readonly entriesById: (ids: readonly EntryId[]) => readonly LoggedEntry[]
   /** Number of the newest entry; 0 while there is none. */
@@ -130,6 +132,17 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
     return db.all(query).map(logged)
   }
 
+  function readBack(range: { readonly beforeSeq: number; readonly limit: number }): readonly LoggedEntry[] {
+    const query = queries
+      .selectFrom('entries')
+      .select(['seq', 'received_at', 'line', 'hash'])
+      .where('seq', '<', range.beforeSeq)
+      .orderBy('seq', 'desc')
+      .limit(range.limit)
+      .compile()
+    return db.all(query).map(logged)
+  }
+
   function entriesById(ids: readonly EntryId[]): LoggedEntry[] {
     const found = [...chunks(ids)].flatMap(part =>
       db.all(
@@ -153,6 +166,7 @@ export async function openLog(folder: string, how: { readonly write?: boolean } 
     folder,
     append,
     read,
+    readBack,
     entriesById,
     lastSeq: () => last()?.seq ?? 0,
     verify: () => verifyLog(db),

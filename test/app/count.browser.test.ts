@@ -1,4 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { weekAfter } from '../../src/app/text/format.ts'
+import { inEnglish } from '../../src/trade/index.ts'
+import { withKeys } from './hands.ts'
 import { planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -63,4 +66,64 @@ test('on the pad, those not yet to tell are the rest', async () => {
   await expect
     .poll(async () => (await app.client.batch(row.id)).counts.at(-1))
     .toMatchObject({ taken: 7, dead: 3, undecided: row.standing - 10 })
+})
+
+/** The first thing to tick that says more than that it is done, and the week that asks for it. */
+async function tickable() {
+  const { plan } = await app.client.plan()
+  if (plan === null) throw new Error('There is no plan.')
+  let { week } = await app.client.work()
+  for (let weeks = 0; weeks < 52; weeks++) {
+    const { tasks, stopped } = await app.client.work(week)
+    const task = tasks.find(
+      ({ id, kindOfTask }) => ['start', 'finish', 'dispatch'].includes(kindOfTask) && !stopped.includes(id),
+    )
+    if (task !== undefined) return { week, task }
+    week = weekAfter(week, 1)
+  }
+  throw new Error('The plan of the small nursery asks for nothing.')
+}
+
+test('after another deed and a reload a ticked start is taken back whole on its line, and any entry in the journal, with its reason: by keyboard', async () => {
+  const { week, task } = await tickable()
+  const { page, problems } = await app.open()
+  const hands = withKeys(page)
+  const address = `${app.address}/work?week=${week}`
+  await page.goto(address)
+  const named = (what: string) =>
+    page.getByRole('button', { name: `${what}: ${inEnglish(task.task)}` }).first()
+  const { throughSeq } = await app.client.nursery()
+  const deed = async () => (await app.client.entriesAfter(throughSeq, 2)).entries
+  await hands.press(named('Done'))
+  await page.getByLabel('How many really?').waitFor()
+  await page.keyboard.press('Enter')
+  await expect.poll(async () => (await deed()).map(({ kind }) => kind).at(-1)).toBe('task-done/1')
+  expect(await deed()).toHaveLength(2)
+
+  const { row } = await countable()
+  await page.goto(`${app.address}/batches/${row.id}`)
+  await hands.press(page.getByRole('button', { name: 'Record something else' }))
+  await page.getByRole('menuitem', { name: 'Note' }).press('Enter')
+  await hands.write(page.getByLabel('Note', { exact: true }), 'meant for another batch')
+  await page.keyboard.press('Enter')
+  await page.getByRole('dialog').waitFor({ state: 'detached' })
+  await expect.poll(async () => (await app.client.journal({})).entries[0]?.kind).toBe('noted/1')
+
+  await page.goto(address)
+  await hands.press(named('Not done after all'))
+  await expect
+    .poll(async () => (await deed()).map(({ struck }) => struck?.why))
+    .toEqual(Array(2).fill('Not done after all'))
+  await named('Done').waitFor()
+  expect((await app.client.work(week)).done).toEqual([])
+
+  await hands.goTo('Journal')
+  await hands.press(page.getByRole('button', { name: 'Strike: meant for another batch' }))
+  await hands.write(page.getByLabel('Why it is wrong'), 'wrong label')
+  await page.keyboard.press('Enter')
+  await page.getByText(/wrong label. It counts no more/).waitFor()
+  const noteNow = async () =>
+    (await app.client.batch(row.id)).entries.find(({ says }) => inEnglish(says) === 'meant for another batch')
+  await expect.poll(async () => (await noteNow())?.struck?.why).toBe('wrong label')
+  expect(problems).toEqual([])
 })

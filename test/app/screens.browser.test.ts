@@ -57,6 +57,7 @@ const screens = [
   '/which-tree?view=nursery',
   '/plant.html?fruit=lemon&pot=50',
   '/checks',
+  '/journal',
   '/import',
   '/settings',
   '/lineage/batch/{batch}',

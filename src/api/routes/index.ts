@@ -25,6 +25,7 @@ import {
   WorkList,
 } from '../shapes.ts'
 import { exchangeRoutes } from './exchange.ts'
+import { journalRoutes } from './journal.ts'
 import { pictureRoutes } from './pictures.ts'
 import { promiseRoutes } from './promise.ts'
 import { recordRoutes } from './record.ts'
@@ -48,6 +49,7 @@ export const routes = {
   ...promiseRoutes,
   ...pictureRoutes,
   ...recordRoutes,
+  ...journalRoutes,
   nursery: get(
     '/api/nursery',
     NurseryView,

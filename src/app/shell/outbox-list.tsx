@@ -8,7 +8,7 @@ import { bodySays } from './body-says.ts'
 export function OutboxList() {
   const { t } = useTranslation()
   const format = useFormat()
-  const { waiting, link } = useOutbox()
+  const { waiting, thrown, link } = useOutbox()
   return (
     <div className="stack">
       {link === 'away' && <p>{t('shell.outbox.away')}</p>}
@@ -31,6 +31,26 @@ export function OutboxList() {
           </li>
         ))}
       </ol>
+      {thrown.length > 0 && (
+        <>
+          <h3>{t('shell.outbox.thrown')}</h3>
+          <ul className="outbox-list">
+            {thrown.map(({ place, entry }) => (
+              <li key={place}>
+                <span className="soft small">
+                  {t('shell.outbox.madeAt', { day: format.day(entry.on), time: entry.at ?? '' })}
+                </span>
+                <span>
+                  {bodySays(entry.body)}{' '}
+                  <Button className="quiet" onPress={() => void outbox.putBack(place)}>
+                    {t('shell.outbox.putBack')}
+                  </Button>
+                </span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       <p>
         <Button className="plain" onPress={() => void outbox.send()} isDisabled={link === 'sending'}>
           {t(link === 'sending' ? 'shell.outbox.sending' : 'shell.outbox.sendNow')}

@@ -10,7 +10,7 @@ import { OutboxList } from './outbox-list.tsx'
 export function OutboxStatus() {
   const { t } = useTranslation()
   const format = useFormat()
-  const { waiting, link, notKept } = useOutbox()
+  const { waiting, thrown, link, notKept } = useOutbox()
   const [open, setOpen] = useState(false)
   if (notKept !== null)
     return (
@@ -18,16 +18,18 @@ export function OutboxStatus() {
         {t('shell.outbox.notKept', { why: notKept })}
       </p>
     )
-  if (waiting.length === 0 && link !== 'away') return null
+  if (waiting.length === 0 && thrown.length === 0 && link !== 'away') return null
   return (
     <div className="status">
       <span className="outbox-dot" data-link={link} aria-hidden="true" />
       <span role="status">
         {waiting.length > 0
           ? t('shell.outbox.some', { count: waiting.length, shown: format.number(waiting.length) })
-          : t('shell.link.away')}
+          : link === 'away'
+            ? t('shell.link.away')
+            : t('shell.outbox.someThrown', { count: thrown.length, shown: format.number(thrown.length) })}
       </span>
-      {waiting.length > 0 && (
+      {waiting.length + thrown.length > 0 && (
         <Button className="quiet" onPress={() => setOpen(true)}>
           {t('shell.outbox.title')}
         </Button>

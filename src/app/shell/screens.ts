@@ -12,6 +12,7 @@ export const SCREENS = [
   { id: 'species', path: '/species' },
   { id: 'whichTree', path: '/which-tree' },
   { id: 'checks', path: '/checks' },
+  { id: 'journal', path: '/journal' },
   { id: 'settings', path: '/settings' },
 ] as const
 export type ScreenId = (typeof SCREENS)[number]['id']

@@ -3,6 +3,7 @@ import { benches } from './en/benches.ts'
 import { common } from './en/common.ts'
 import { holds } from './en/holds.ts'
 import { imports } from './en/import.ts'
+import { journal } from './en/journal.ts'
 import { lineage } from './en/lineage.ts'
 import { methods } from './en/methods.ts'
 import { mothers } from './en/mothers.ts'
@@ -36,6 +37,7 @@ export const en = {
   rates,
   protocols,
   methods,
+  journal,
   lineage,
   year,
   settings,

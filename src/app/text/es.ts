@@ -3,6 +3,7 @@ import { benches } from './es/benches.ts'
 import { common } from './es/common.ts'
 import { holds } from './es/holds.ts'
 import { imports } from './es/import.ts'
+import { journal } from './es/journal.ts'
 import { lineage } from './es/lineage.ts'
 import { methods } from './es/methods.ts'
 import { mothers } from './es/mothers.ts'
@@ -36,6 +37,7 @@ export const es = {
   rates,
   protocols,
   methods,
+  journal,
   lineage,
   year,
   settings,

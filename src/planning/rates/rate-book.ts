@@ -178,7 +178,8 @@ function learntDays(figure: Protocol['steps'][number]['days'], seen: readonly Se
 }
 
 /** What was set for this very kind goes before what was set for all; of several, the last one said. */
-function latestSet(
+/** What the nursery has set for a step of a kind, or else for that of any kind, last. */
+export function latestSet(
   sets: readonly RateSet[],
   protocol: ProtocolId,
   step: StepId,

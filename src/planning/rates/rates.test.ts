@@ -185,6 +185,7 @@ describe('rate book', () => {
 
   test('what the nursery sets overrules facts and records, for the very kind before all kinds, the last one said', () => {
     const set = (typical: number, kind: KindId | null) => ({
+      entry: null,
       protocol: protocol.id,
       step: StepId.parse('mist'),
       kind,

@@ -26,7 +26,7 @@ export function nurseryWith(nursery: Nursery, supposed: Supposed, today: string)
       const { protocol, step, kindOfTree: kind, survival, why } = supposed
       return {
         ...nursery,
-        rateSets: [...nursery.rateSets, { protocol, step, kind, survival, on: today, why }],
+        rateSets: [...nursery.rateSets, { entry: null, protocol, step, kind, survival, on: today, why }],
       }
     }
   }

@@ -18,7 +18,7 @@ type Maps =
   | 'formerBenches'
   | 'formerPeople'
   | 'formerKinds'
-type Task = { readonly on: string; readonly minutes: number | null }
+type Task = { readonly entry: Entry['id']; readonly on: string; readonly minutes: number | null }
 
 /** What is said anew rather than added to: of each thing the last word counts, by the order of entries. */
 export interface RegisterState {
@@ -208,7 +208,15 @@ function hear(state: RegisterState, entry: Entry): void {
       const { protocol, step, kindOfTree, survival, why } = body
       const key = JSON.stringify([protocol, step, kindOfTree])
       const { low, typical, high } = survival
-      state.rateSets.set(key, { protocol, step, kind: kindOfTree, survival: { low, typical, high }, on, why })
+      state.rateSets.set(key, {
+        entry: entry.id,
+        protocol,
+        step,
+        kind: kindOfTree,
+        survival: { low, typical, high },
+        on,
+        why,
+      })
       return
     }
     case 'species-set/1':
@@ -220,7 +228,7 @@ function hear(state: RegisterState, entry: Entry): void {
       return
     }
     case 'task-done/1':
-      state.tasksDone.set(body.task, { on, minutes: body.minutes })
+      state.tasksDone.set(body.task, { entry: entry.id, on, minutes: body.minutes })
       return
     case 'mother-set/1':
       state.mothers.set(body.mother.id, body.mother)

@@ -1,10 +1,11 @@
 import type { RateRow } from '../../api/index.ts'
-import { readRateBook } from '../../planning/index.ts'
+import { latestSet, readRateBook } from '../../planning/index.ts'
 import { type Nursery, observations } from '../../record/index.ts'
 
 /** The rate behind every step of every way that the nursery uses, and what was seen of it. */
 export const rateRows = (nursery: Nursery, today: string): RateRow[] => {
   const book = readRateBook(nursery, today)
+  const sets = nursery.rateSets.filter(({ on }) => on <= today)
   const month = Number(today.slice(5, 7))
   const seen = new Map<string, { entered: number; survived: number }>()
   for (const row of observations(nursery)) {
@@ -31,6 +32,7 @@ export const rateRows = (nursery: Nursery, today: string): RateRow[] => {
           low: used.low,
           high: used.high,
           from: used.from,
+          setBy: latestSet(sets, way.protocol, step.id, kind.id)?.entry ?? null,
           basis: used.basis,
           sources: [...used.sources],
           batches: used.batches,

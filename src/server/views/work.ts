@@ -73,7 +73,10 @@ export const workList = (
     tasks,
     starts: plan?.starts.filter(({ id }) => starts.has(id)) ?? [],
     batches: batchesOf(nursery, tasks),
-    done: tasks.filter(task => nursery.tasksDone.has(task.id)).map(task => task.id),
+    done: tasks.flatMap(({ id }) => {
+      const done = nursery.tasksDone.get(id)
+      return done === undefined ? [] : [{ task: id, entry: done.entry }]
+    }),
     stopped: tasks.filter(stoppedByHolds(nursery, plan)).map(task => task.id),
     accepted: plan !== null && nursery.acceptedPlan?.plan === plan.id,
   }

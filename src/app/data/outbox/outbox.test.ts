@@ -83,8 +83,25 @@ describe('entries made on this device', () => {
     expect(outbox.state().waiting.map(({ entry: { id }, refused }) => [id, refused?.what])).toEqual([
       ['bad', 'no'],
     ])
+  })
+
+  test('one that is thrown away is sent no more, outlives a reload, and put back it is tried again', async () => {
+    const refuse = ['bad']
+    const office = server(refuse)
+    const store = memoryStore()
+    const outbox = createOutbox(store, office.push)
+    await outbox.add([entry('bad')])
+    await outbox.send()
     await outbox.discard(outbox.state().waiting[0]!.place)
     expect(outbox.state().waiting).toEqual([])
+    refuse.length = 0
+    const reloaded = createOutbox(store, office.push)
+    await reloaded.open()
+    expect(office.seen).toEqual([])
+    expect(reloaded.state().thrown.map(({ entry: { id } }) => id)).toEqual(['bad'])
+    await reloaded.putBack(reloaded.state().thrown[0]!.place)
+    expect(office.seen).toEqual(['bad'])
+    expect(reloaded.state()).toMatchObject({ waiting: [], thrown: [] })
   })
 
   test('with nothing to send, whether the server answers is known from other questions', async () => {

@@ -7,6 +7,8 @@ export interface Waiting {
   readonly entry: Entry
   /** Why the server would not take it; null while it has not said so. */
   readonly refused: Refusal | null
+  /** Put aside by hand after it was refused: it is not sent, and stays to be read and put back. */
+  readonly thrown?: boolean
 }
 
 export interface OutboxStore {
@@ -18,6 +20,8 @@ export interface OutboxStore {
 
 export interface OutboxState {
   readonly waiting: readonly Waiting[]
+  /** Refused ones that were thrown away. */
+  readonly thrown: readonly Waiting[]
   /** Those that the server took since the page was opened, the newest last: views may not show them yet. */
   readonly lately: readonly Entry[]
   /** `away`: no server answered the last time it was tried. */
@@ -37,14 +41,21 @@ export const createOutbox = (
   store: OutboxStore,
   push: (entries: readonly Entry[]) => Promise<EntriesPushed>,
 ) => {
-  let state: OutboxState = { waiting: [], lately: [], link: 'untried', notKept: null }
+  let state: OutboxState = { waiting: [], thrown: [], lately: [], link: 'untried', notKept: null }
   let sending: Promise<void> | null = null
   const listeners = new Set<() => void>()
   const become = (change: Partial<OutboxState>): void => {
     state = { ...state, ...change }
     for (const tell of listeners) tell()
   }
-  const reread = async (): Promise<void> => become({ waiting: await store.all() })
+  const kept = async (): Promise<Pick<OutboxState, 'waiting' | 'thrown'>> => {
+    const all = await store.all()
+    return {
+      waiting: all.filter(({ thrown }) => thrown !== true),
+      thrown: all.filter(({ thrown }) => thrown === true),
+    }
+  }
+  const reread = async (): Promise<void> => become(await kept())
 
   const sendAll = async (): Promise<void> => {
     for (;;) {
@@ -60,7 +71,7 @@ export const createOutbox = (
       const taken = ready.filter((_, index) => !no.has(index))
       await store.remove(taken.map(({ place }) => place))
       become({
-        waiting: await store.all(),
+        ...(await kept()),
         lately: [...state.lately, ...taken.map(({ entry }) => entry)].slice(-LATELY),
       })
       become({ link: 'together' })
@@ -94,7 +105,7 @@ export const createOutbox = (
         become({ notKept: problem instanceof Error ? problem.message : String(problem) })
         return false
       }
-      become({ waiting: await store.all(), notKept: null })
+      become({ ...(await kept()), notKept: null })
       return true
     },
     send,
@@ -103,10 +114,18 @@ export const createOutbox = (
       const link = answered ? 'together' : 'away'
       if (state.link !== 'sending' && state.link !== link) become({ link })
     },
-    /** Throws away an entry that the server refused. */
+    /** Throws away an entry that the server refused: it is kept to be read, and goes nowhere. */
     discard: async (place: number): Promise<void> => {
-      await store.remove([place])
+      const refused = state.waiting.find(one => one.place === place)
+      if (refused !== undefined) await store.replace({ ...refused, thrown: true })
       await reread()
+    },
+    /** Puts back one that was thrown away, to be tried again. */
+    putBack: async (place: number): Promise<void> => {
+      const thrown = state.thrown.find(one => one.place === place)
+      if (thrown !== undefined) await store.replace({ ...thrown, refused: null, thrown: false })
+      await reread()
+      await send()
     },
   }
 }

@@ -1,9 +1,12 @@
 import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import { ShareFigure } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
+import { strike } from '../../data/say.ts'
+import { useDone } from '../../parts/done.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
@@ -19,7 +22,8 @@ import { aroundTypical, type Shares } from './around-typical.ts'
 export type RateToSet = Pick<
   RateRow,
   'protocol' | 'step' | 'stepName' | 'kind' | 'kindName' | 'mean' | 'low' | 'high' | 'basis' | 'sources'
->
+> &
+  Partial<Pick<RateRow, 'setBy'>>
 
 const percent = shownUnit('share', 'metric')
 const typedOf = (share: number) => String(Math.round(1000 * share) / 10)
@@ -34,6 +38,7 @@ export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly 
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
+  const done = useDone()
   const { data: state } = useQuery(look.plan())
   /** Low and high go with the slider as they were typed last. */
   const [around, setAround] = useState<Shares>({ low: rate.low, typical: rate.mean, high: rate.high })
@@ -49,6 +54,13 @@ export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly 
     ? { kind: 'rate-set/1' as const, protocol, step, kindOfTree, survival: figure.data }
     : null
 
+  const takeBack = async (setBy: string) => {
+    const said = await strike([setBy], t('rates.takeBack'))
+    if (!said.kept) return
+    done.tell(t('rates.takenBack', { step: term(rate.stepName), kind }), said)
+    onClose()
+  }
+
   return (
     <EntryForm
       title={t('rates.overruleTitle')}
@@ -60,6 +72,13 @@ export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly 
     >
       <p>{t('rates.overruleSays', { kind, step: term(rate.stepName) })}</p>
       <p className="soft small">{[rate.basis, ...rate.sources].join('; ')}</p>
+      {rate.setBy != null && (
+        <p>
+          <Button className="plain" onPress={() => void takeBack(rate.setBy!)}>
+            {t('rates.takeBack')}
+          </Button>
+        </p>
+      )}
       <SaidSlider
         label={t('rates.tried')}
         said={t('rates.triedSays', { tried: format.share(typical), now: format.share(rate.mean) })}

@@ -9,4 +9,6 @@ test('a task said done counts as done until the entry that says so is struck', (
   const undone = entry('undo', { kind: 'struck/1', entry: 'say b', why: 'undo' })
   const note = entry('note', { kind: 'noted/1', about: 'c', text: '' })
   expect([...doneHere([done('a'), done('b'), note, undone])]).toEqual(['a'])
+  const after = entry('undo the undo', { kind: 'struck/1', entry: 'undo', why: 'undo' })
+  expect([...doneHere([done('a'), done('b'), note, undone, after])]).toEqual(['a', 'b'])
 })

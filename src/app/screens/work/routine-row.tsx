@@ -7,6 +7,7 @@ import { useDone } from '../../parts/done.tsx'
 import { Given } from '../../parts/given.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { NotDone } from './not-done.tsx'
 import type { TaskGround } from './task-ground.ts'
 
 /** A round through many batches in one place: ticked as a whole, or one by one. */
@@ -64,6 +65,7 @@ export function RoutineRow({
               <path d="M4 13l5.500 5.500L20 6" />
             </svg>
             <span className="unseen">{t('work.isDone')}</span>
+            <NotDone tasks={tasks.map(({ id }) => id)} name={task} />
           </p>
         )}
       </div>

@@ -1,6 +1,7 @@
 import type { WorkList } from '../../../api/index.ts'
 import type { PlannedStart } from '../../../planning/index.ts'
 import type { Entry } from '../../../record/index.ts'
+import { struckHere } from '../../data/struck-here.ts'
 import { doneHere } from './done-here.ts'
 
 /** `waiting`: done, and not yet at the office. `stopped`: a hold forbids it. */
@@ -24,9 +25,10 @@ export const taskGround = (
   lately: readonly Entry[],
   waiting: readonly Entry[],
 ): TaskGround => {
+  const struck = struckHere([...lately, ...waiting])
   const here = doneHere([...lately, ...waiting])
   const took = doneHere(lately)
-  const done = new Set(list.done)
+  const done = new Set(list.done.flatMap(({ task, entry }) => (struck.has(entry) ? [] : [task])))
   const stopped = new Set(list.stopped)
   const starts = new Map(list.starts.map(start => [start.id, start]))
   const batches = new Map<string | null, WorkList['batches'][number]>(

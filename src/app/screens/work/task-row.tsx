@@ -9,6 +9,7 @@ import { Given } from '../../parts/given.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { NotDone } from './not-done.tsx'
 import type { TaskGround } from './task-ground.ts'
 import { TickTask } from './tick-task.tsx'
 
@@ -77,6 +78,7 @@ export function TaskRow({
             <span className={state === 'waiting' ? 'small' : 'unseen'}>
               {t(state === 'waiting' ? 'work.waiting' : 'work.isDone')}
             </span>
+            <NotDone tasks={[task.id]} name={tell(task.task)} />
           </p>
         ) : task.kindOfTask === 'count' && task.batch !== null ? (
           <Link

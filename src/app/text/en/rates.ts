@@ -59,6 +59,8 @@ export const rates = {
   assumed: 'assumed: {{basis}}',
   set: 'set by you: {{basis}}',
   overrule: 'Overrule with this',
+  takeBack: 'Take back',
+  takenBack: '{{step}} of {{kind}}: what was set is struck.',
   overruleTitle: 'What if another number took?',
   overruleSays:
     '{{kind}}, {{step}}. Try another rate; with a reason it overrules facts and records until you strike it.',

@@ -59,6 +59,8 @@ export const rates = {
   assumed: 'supuesto: {{basis}}',
   set: 'fijado por usted: {{basis}}',
   overrule: 'Que valga esta',
+  takeBack: 'Retirar lo fijado',
+  takenBack: '{{step}} de {{kind}}: lo fijado queda tachado.',
   overruleTitle: '¿Y si prendiera otra parte?',
   overruleSays:
     '{{kind}}, {{step}}. Pruebe otra tasa; con un motivo vale frente a datos y registros hasta que usted la tache.',

@@ -1,0 +1,42 @@
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { deedOf, type Entry } from '../../../record/index.ts'
+import { client } from '../../data/client.ts'
+import { outbox } from '../../data/outbox/use-outbox.ts'
+import { strike } from '../../data/say.ts'
+import { struckHere } from '../../data/struck-here.ts'
+import { useDone } from '../../parts/done.tsx'
+
+/** Takes back that tasks are done, with all that was said in the same deed: days later too, and from another device. */
+export function NotDone({ tasks, name }: { readonly tasks: readonly string[]; readonly name: string }) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const takeBack = async () => {
+    const deeds = await deedsOf(tasks).catch(() => null)
+    if (deeds === null) return done.tell(t('work.notDoneAway', { task: name }))
+    done.tell(t('work.notDoneKept', { task: name }), await strike(deeds, t('work.notDone')))
+  }
+  return (
+    <Button
+      className="quiet"
+      aria-label={t('work.notDoneLabel', { task: name })}
+      onPress={() => void takeBack()}
+    >
+      {t('work.notDone')}
+    </Button>
+  )
+}
+
+/** The entries of the deeds, the last first: of what was done here lately as this device knows it, of the rest as the office does. */
+async function deedsOf(tasks: readonly string[]): Promise<readonly string[]> {
+  const { lately, waiting } = outbox.state()
+  const newest = [...lately, ...waiting.map(({ entry }) => entry)].toReversed()
+  const struck = struckHere(newest.toReversed())
+  const here = new Map<string, readonly Entry[]>()
+  for (const [at, entry] of newest.entries())
+    if (entry.body.kind === 'task-done/1' && !struck.has(entry.id) && !here.has(entry.body.task))
+      here.set(entry.body.task, deedOf(entry, newest.slice(at + 1)))
+  const elsewhere = tasks.filter(task => !here.has(task))
+  const local = tasks.flatMap(task => here.get(task)?.map(({ id }) => id) ?? []).filter(id => !struck.has(id))
+  return [...local, ...(elsewhere.length === 0 ? [] : await client.deedsOf(elsewhere))]
+}
