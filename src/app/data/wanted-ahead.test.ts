@@ -11,7 +11,11 @@ const task = (id: string, person: string | null, batch: string | null, start: st
   bench: batch && `bench of ${batch}`,
 })
 const week = (tasks: readonly ReturnType<typeof task>[], done: readonly string[] = []): Week =>
-  ({ tasks, done, starts: [{ id: 's1', mothers: [{ mother: 'old-fig' }] }] }) as unknown as Week
+  ({
+    tasks,
+    done: done.map(id => ({ task: id, entry: id })),
+    starts: [{ id: 's1', mothers: [{ mother: 'old-fig' }] }],
+  }) as unknown as Week
 const nothing = { batches: [], mothers: [], benches: [] }
 
 test('what a person is to do comes before what others are to do, and both before what stands anyhow; what is done waits with the rest', () => {

@@ -23,7 +23,7 @@ export const wantedAhead = (
   person: string | null,
   all: WantedAhead,
 ): WantedAhead => {
-  const isDone = new Set(done)
+  const isDone = new Set(done.map(({ task }) => task))
   const open = tasks.filter(({ id }) => !isDone.has(id))
   const inTurn = [
     ...open.filter(task => task.person === person),
