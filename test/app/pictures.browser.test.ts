@@ -23,7 +23,6 @@ const screens: readonly (readonly [path: string, classes: readonly string[]])[] 
   ['/benches', ['site', 'bench']],
   ['/mothers?mother={mother}', ['block']],
   ['/rates?show=all', ['points']],
-  ['/rates?view=kinds', ['points', 'funnel']],
   ['/lineage/batch/{batch}', ['family']],
   ['/year?species=fig', ['wheel']],
   ['/which-tree?fruit=apple&area=600', ['crop']],

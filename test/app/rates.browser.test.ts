@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { makeDemoEntries } from '../../src/demo/index.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
@@ -58,6 +60,58 @@ test('the funnel marks and names exactly those who stand outside the limits, in 
     }
     expect(problems).toEqual([])
   }
+})
+
+test('the funnel turns into its table with the key T and back, is saved as a drawing that stands alone and as an image, and axe finds no fault in it on paper, on a phone, in the dark or in the sun', async () => {
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  await page.goto(`${app.address}/rates?view=kinds`)
+  const picture = page.locator('figure.picture:has(svg.funnel)').first()
+  await picture.waitFor()
+  const saved = async (as: string) => {
+    const download = page.waitForEvent('download')
+    await picture.getByRole('button', { name: /^Save/ }).click()
+    await page.getByRole('menuitem', { name: as }).click()
+    return readFileSync(await (await download).path())
+  }
+  const drawing = (await saved('Drawing (SVG)')).toString()
+  expect(drawing).toContain('<svg')
+  expect(drawing).not.toMatch(/ class=/)
+  // PNG specification (W3C, third edition): the signature.
+  expect([...(await saved('Image (PNG)')).subarray(0, 4)]).toEqual([137, 80, 78, 71])
+
+  const faults: string[] = []
+  for (const [theme, width, contrast] of [
+    ['light', 1280, 'color-contrast'],
+    ['dark', 1280, 'color-contrast'],
+    ['sunlight', 1280, 'color-contrast-enhanced'],
+    ['light', 390, 'color-contrast'],
+  ] as const) {
+    await page.setViewportSize({ width, height: 800 })
+    await page.evaluate(shown => {
+      document.documentElement.dataset.theme = shown
+    }, theme)
+    const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
+    const { violations } = await (theme === 'light'
+      ? axe.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      : axe.withRules(contrast)
+    ).analyze()
+    for (const { id, nodes } of violations) faults.push(`${theme}, ${width}: ${id} at ${nodes[0]?.target}`)
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    )
+  }
+  expect(faults).toEqual([])
+
+  const at = await page
+    .locator('figure.picture')
+    .evaluateAll(all => all.findIndex(one => one.querySelector('svg.funnel') !== null))
+  const framed = page.locator('figure.picture').nth(at)
+  await framed.getByRole('button', { name: /^Table/ }).focus()
+  await page.keyboard.press('t')
+  await framed.getByRole('table').waitFor()
+  await page.keyboard.press('t')
+  await framed.locator('svg.funnel').waitFor()
+  expect(problems).toEqual([])
 })
 
 test('takes that do worse than before are named in every view of the rates, with whose they are, since when and by what, and each batch that says so opens', async () => {

@@ -44,8 +44,6 @@ const screens = [
   '/mothers?mother={mother}&open=observe',
   '/rates?show=all',
   '/rates?view=kinds',
-  '/rates?view=rootstocks',
-  '/rates?view=people',
   '/rates?view=slumps',
   '/species',
   '/species/fig',
