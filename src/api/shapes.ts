@@ -23,6 +23,7 @@ import {
   Species,
   SpeciesId,
   StepId,
+  Taking,
 } from '../trade/index.ts'
 import { PlanJob } from './plan-shapes.ts'
 
@@ -36,6 +37,10 @@ export const ProtocolSummary = z
     name: z.string(),
     version: z.number(),
     method: MethodId,
+    /** Null where it serves any fruit. */
+    species: SpeciesId.nullable(),
+    /** What a start takes. */
+    takes: z.array(Taking),
     /** When it may begin here: the condition, and the months that stand for it at this site. */
     window: z.object({ condition: z.string(), months: z.array(z.number().int()), basis: Basis }).readonly(),
     steps: z.array(z.object({ id: StepId, name: z.string(), place: PlaceKind, sign: Sign }).readonly()),

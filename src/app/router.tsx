@@ -170,6 +170,10 @@ const imports = createRoute({
   ...under('/import'),
   component: lazyRouteComponent(() => import('./screens/import/import-screen.tsx'), 'ImportScreen'),
 })
+const nursery = createRoute({
+  ...under('/nursery'),
+  component: lazyRouteComponent(() => import('./screens/nursery/nursery-screen.tsx'), 'NurseryScreen'),
+})
 const settings = createRoute({
   ...under('/settings'),
   component: lazyRouteComponent(() => import('./screens/settings/settings-screen.tsx'), 'SettingsScreen'),
@@ -220,6 +224,7 @@ export const router = createRouter({
     checks,
     journal,
     imports,
+    nursery,
     settings,
     protocol,
     methods,

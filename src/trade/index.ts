@@ -17,7 +17,7 @@ export {
   StepId,
 } from './ids.ts'
 export { BuyIn, Cultivar, Kind, Licence, Way, wayName } from './kind.ts'
-export { markOfMethod } from './mark-of-method.ts'
+export { formOfMethod, markOfMethod } from './mark-of-method.ts'
 export { type EpithetFault, epithetFaults } from './names/epithet.ts'
 export { type NameFault, type NameReading, parseName } from './names/parse-name.ts'
 export { cultivarWriting, type PlantName, writeName } from './names/plant-name.ts'

@@ -1,4 +1,4 @@
-import type { MethodId, MethodMark } from './vocabulary.ts'
+import type { MethodId, MethodMark, TreeForm } from './vocabulary.ts'
 
 const markByMethod: Readonly<Record<MethodId, MethodMark>> = {
   seed: 'seed',
@@ -30,3 +30,15 @@ const markByMethod: Readonly<Record<MethodId, MethodMark>> = {
 }
 
 export const markOfMethod = (method: MethodId): MethodMark => markByMethod[method]
+
+const formByMark: Readonly<Record<MethodMark, TreeForm>> = {
+  seed: 'seedling',
+  cutting: 'cutting-grown',
+  layer: 'layered',
+  graft: 'worked',
+  bud: 'worked',
+  division: 'divided',
+}
+
+/** How a tree made so stands on its roots. */
+export const formOfMethod = (method: MethodId): TreeForm => formByMark[markOfMethod(method)]

@@ -49,7 +49,10 @@ export function EntryForm({
         className="stack"
         onSubmit={event => {
           event.preventDefault()
-          void keepIt()
+          // What is said to be wrong stands beside its field: it is neither kept nor passed over.
+          const wrong = event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]')
+          if (wrong === null) void keepIt()
+          else wrong.focus()
         }}
       >
         {children}

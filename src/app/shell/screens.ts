@@ -13,6 +13,7 @@ export const SCREENS = [
   { id: 'whichTree', path: '/which-tree' },
   { id: 'checks', path: '/checks' },
   { id: 'journal', path: '/journal' },
+  { id: 'nursery', path: '/nursery' },
   { id: 'settings', path: '/settings' },
 ] as const
 export type ScreenId = (typeof SCREENS)[number]['id']

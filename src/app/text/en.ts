@@ -7,6 +7,7 @@ import { journal } from './en/journal.ts'
 import { lineage } from './en/lineage.ts'
 import { methods } from './en/methods.ts'
 import { mothers } from './en/mothers.ts'
+import { nursery } from './en/nursery.ts'
 import { orders } from './en/orders.ts'
 import { pictures } from './en/pictures.ts'
 import { protocols } from './en/protocols.ts'
@@ -40,6 +41,7 @@ export const en = {
   journal,
   lineage,
   year,
+  nursery,
   settings,
   imports,
   whichTree,

@@ -7,6 +7,7 @@ import { journal } from './es/journal.ts'
 import { lineage } from './es/lineage.ts'
 import { methods } from './es/methods.ts'
 import { mothers } from './es/mothers.ts'
+import { nursery } from './es/nursery.ts'
 import { orders } from './es/orders.ts'
 import { pictures } from './es/pictures.ts'
 import { protocols } from './es/protocols.ts'
@@ -40,6 +41,7 @@ export const es = {
   journal,
   lineage,
   year,
+  nursery,
   settings,
   imports,
   whichTree,

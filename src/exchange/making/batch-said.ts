@@ -3,6 +3,7 @@ import {
   type BatchId,
   type BenchId,
   foldName,
+  formOfMethod,
   type Kind,
   type MotherId,
   type PersonId,
@@ -12,7 +13,6 @@ import {
 import { type RowTold, type SheetRow, textIn } from '../reading/sheet-row.ts'
 import { formByWord, methodByWord } from '../words/trade-words.ts'
 import type { Making } from './making.ts'
-import { formOfMethod } from './name-tree.ts'
 import { freeId } from './slug.ts'
 import { byName } from './take-places.ts'
 

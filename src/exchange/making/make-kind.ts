@@ -8,6 +8,7 @@ import {
 import {
   Cultivar,
   type CultivarId,
+  formOfMethod,
   Kind,
   type KindId,
   type MethodId,
@@ -17,7 +18,7 @@ import {
 import { shortFruitName } from '../words/fruit-names.ts'
 import { folded } from './folded.ts'
 import type { Making } from './making.ts'
-import { formOfMethod, type TreeNamed } from './name-tree.ts'
+import type { TreeNamed } from './name-tree.ts'
 import { freeId, slug } from './slug.ts'
 
 /** Money for one tree where no price is said, so that the plan can weigh one order against another. No source. */

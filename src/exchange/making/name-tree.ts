@@ -1,5 +1,5 @@
 import { type Fruits, type Species, speciesByName } from '../../trade/facts/index.ts'
-import { foldName, type MethodId, markOfMethod, parseName, type TreeForm } from '../../trade/index.ts'
+import { foldName, type MethodId, parseName, type TreeForm } from '../../trade/index.ts'
 import { fruitByCommonName } from '../words/fruit-names.ts'
 import { formByWord, methodByWord } from '../words/trade-words.ts'
 
@@ -143,14 +143,3 @@ const methodOf = (text: string): MethodId | undefined => {
   ])
   return broad.has(foldName(text)) ? undefined : methodByWord(text)
 }
-
-const formByMark = {
-  seed: 'seedling',
-  cutting: 'cutting-grown',
-  layer: 'layered',
-  graft: 'worked',
-  bud: 'worked',
-  division: 'divided',
-} as const satisfies Record<string, TreeForm>
-
-export const formOfMethod = (method: MethodId): TreeForm => formByMark[markOfMethod(method)]

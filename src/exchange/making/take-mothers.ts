@@ -1,5 +1,5 @@
 import { canonicalJson, Mother, type Supply } from '../../record/index.ts'
-import { motherYieldPerYear, type Species } from '../../trade/facts/index.ts'
+import { monthsOfSupply, type Species, usualYield } from '../../trade/facts/index.ts'
 import {
   type Cultivar,
   type Kind,
@@ -23,34 +23,6 @@ import { cultivarNamed, rootstockNamed, starterOf, usualMethods } from './make-k
 import type { Making } from './making.ts'
 import type { TreeNamed } from './name-tree.ts'
 import { freeId, slug } from './slug.ts'
-
-/** What one grown mother may give in a year, where the nursery does not say it. */
-const usualYield = (material: Material): number => {
-  switch (material) {
-    case 'branches':
-      return motherYieldPerYear.airLayersGrownTree.typical
-    case 'scion sticks':
-      return motherYieldPerYear.scionSticksMatureEvergreen.typical
-    case 'seed':
-      return 500
-    case 'shoots':
-      return motherYieldPerYear.rootedShootsPerMetreOfStoolBed.typical
-    default:
-      return motherYieldPerYear.budsDeciduousHedgeTree.typical
-  }
-}
-
-/** Months of the start and the one before, for wood that is kept; all months near the equator. */
-const monthsOf = (making: Making, protocols: readonly Protocol[]): number[] => {
-  const months = new Set<number>()
-  for (const { window } of protocols) {
-    const at = monthsAtLatitude(window, making.latitudeDegrees).months
-    for (const month of at.length === 0 ? allMonths : at.flatMap(one => [one, ((one + 10) % 12) + 1]))
-      months.add(month)
-  }
-  return (months.size === 0 ? allMonths : [...months]).sort((a, b) => a - b)
-}
-const allMonths = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]
 
 const takesMaterial = ({ takes }: Protocol, material: Material): boolean =>
   takes.some(taking => taking.what === 'material' && taking.material === material)
@@ -130,9 +102,10 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
     material,
     perYear,
     perWeek: null,
-    months: monthsOf(
-      making,
-      served.filter(protocol => takesMaterial(protocol, material)),
+    months: monthsOfSupply(
+      served
+        .filter(protocol => takesMaterial(protocol, material))
+        .map(({ window }) => monthsAtLatitude(window, making.latitudeDegrees).months),
     ),
   }))
   const x = numberIn(row, 'x')

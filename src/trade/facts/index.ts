@@ -18,8 +18,10 @@ export {
 export { ibaPpm } from './general/hormone-strength.ts'
 export { type Keeping, scionKeeping } from './general/keeping-wood.ts'
 export {
+  monthsOfSupply,
   motherYieldPerYear,
   restAfterHeavyCuttingMonths,
+  usualYield,
   yearsToNewRootstock,
 } from './general/mother-yield.ts'
 export { type Pot, pots } from './general/pot.ts'

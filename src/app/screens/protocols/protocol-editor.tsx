@@ -56,7 +56,7 @@ export function ProtocolEditor({
     const own = copyProtocol(read.protocol, { id: ProtocolId.parse(uuidv7()), name: copyName.trim() })
     const said = await say([{ kind: 'protocol-set/1', protocol: own }])
     done.tell(t('protocols.copied', { name: own.name }), said)
-    if (said.kept) await navigate({ to: '/settings' })
+    if (said.kept) await navigate({ to: '/nursery' })
   }
 
   return (

@@ -12,7 +12,7 @@ export function FirstRun() {
         <Link to="/import" className="deed large">
           {t('shell.firstRun.import')}
         </Link>
-        <Link to="/orders/new" className="plain large">
+        <Link to="/nursery" className="plain large">
           {t('shell.firstRun.type')}
         </Link>
       </div>

@@ -75,6 +75,9 @@ export const orders = {
       'Simulated from the latest plan and what stands. What is begun for it goes into the bench space, hands, wood, rootstocks and licences that the plan leaves free, without overtime or lent ground.',
   },
   form: {
+    nothingGrown:
+      'An order names a kind that you grow, and none is entered yet. Spreadsheets of orders bring theirs along.',
+    sayGrown: 'Say what you grow',
     title: 'Enter orders',
     says: 'One by hand, or many pasted from a spreadsheet.',
     one: 'One order',

@@ -16,6 +16,7 @@ export const shell = {
     whichTree: 'Which tree',
     checks: 'To settle',
     journal: 'Journal',
+    nursery: 'Your nursery',
     settings: 'Settings',
   },
   more: 'More',
@@ -81,8 +82,8 @@ export const shell = {
   noAnswerDetail: 'Nothing of this was seen on this device before. It will show when the server runs again.',
   firstRun: {
     title: 'An empty nursery',
-    says: 'Nothing is entered yet. Bring your own spreadsheets, or type the first order.',
+    says: 'Nothing is entered yet. Bring your own spreadsheets, or type it in step by step: where, what you grow, what stands there, orders, plan.',
     import: 'Bring spreadsheets',
-    type: 'Type an order',
+    type: 'Type it in',
   },
 } as const

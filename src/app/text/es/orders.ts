@@ -76,6 +76,9 @@ export const orders = {
       'Simulado desde el último plan y lo que hay. Lo que se inicia para ello ocupa el sitio, las manos, la madera, los patrones y las licencias que el plan deja libres, sin horas extra ni terreno prestado.',
   },
   form: {
+    nothingGrown:
+      'Un pedido nombra algo que se cultiva aquí, y aún no hay nada anotado. Las hojas de cálculo de pedidos traen lo suyo.',
+    sayGrown: 'Decir qué cultiva',
     title: 'Anotar pedidos',
     says: 'Uno a mano, o muchos pegados desde una hoja de cálculo.',
     one: 'Un pedido',

@@ -16,6 +16,7 @@ export const shell = {
     whichTree: 'Qué árbol',
     checks: 'Por aclarar',
     journal: 'Diario',
+    nursery: 'Su vivero',
     settings: 'Ajustes',
   },
   more: 'Más',
@@ -82,8 +83,8 @@ export const shell = {
     'Nada de esto se ha visto antes en este dispositivo. Se verá cuando el servidor funcione de nuevo.',
   firstRun: {
     title: 'Un vivero vacío',
-    says: 'Todavía no hay nada anotado. Traiga sus propias hojas de cálculo o escriba el primer pedido.',
+    says: 'Todavía no hay nada anotado. Traiga sus propias hojas de cálculo, o escríbalo paso a paso: dónde, qué cultiva, qué hay ya, pedidos, plan.',
     import: 'Traer hojas de cálculo',
-    type: 'Escribir un pedido',
+    type: 'Escribirlo',
   },
 }

@@ -1,4 +1,5 @@
 import { commonPractice } from '../../figure.ts'
+import type { Material } from '../../vocabulary.ts'
 import { fromMemory, published } from './published.ts'
 
 /** What a mother plant gives in a year without harm. */
@@ -26,3 +27,32 @@ export const restAfterHeavyCuttingMonths = commonPractice(6, 12, 18)
 
 /** Years to build a seed block or budwood of a new rootstock. */
 export const yearsToNewRootstock = published(2, 2, 3, ['ALFEREZ2019'])
+
+/** What one grown mother may give in a year, where the nursery does not say it: common practice, no source. */
+export function usualYield(material: Material): number {
+  switch (material) {
+    case 'branches':
+      return motherYieldPerYear.airLayersGrownTree.typical
+    case 'scion sticks':
+      return motherYieldPerYear.scionSticksMatureEvergreen.typical
+    case 'seed':
+      return 500
+    case 'shoots':
+      return motherYieldPerYear.rootedShootsPerMetreOfStoolBed.typical
+    default:
+      return motherYieldPerYear.budsDeciduousHedgeTree.typical
+  }
+}
+
+const allMonths = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]
+
+/**
+ * The months in which material may be taken: those of the starts that it serves, and the one before, for wood is kept.
+ * @param starts months of each way, 1 to 12; none where the calendar does not tell
+ */
+export function monthsOfSupply(starts: readonly (readonly number[])[]): number[] {
+  const months = new Set(
+    starts.flatMap(at => (at.length === 0 ? allMonths : at.flatMap(one => [one, ((one + 10) % 12) + 1]))),
+  )
+  return (months.size === 0 ? allMonths : [...months]).sort((a, b) => a - b)
+}

@@ -1,0 +1,68 @@
+import { expect, test } from 'vitest'
+import { fruitsWith, starterProtocol } from '../../../trade/facts/index.ts'
+import type { KindId } from '../../../trade/index.ts'
+import { type BatchTyped, batchLacks, batchStarted } from './batch-typed.ts'
+
+const today = '2026-11-26'
+const protocol = starterProtocol('whip_tongue_graft', fruitsWith({ fruits: [], sets: [] }).byId('apple')!)
+const first = protocol.steps[0]!.id
+const later = protocol.steps[1]!.id
+const typed: BatchTyped & { readonly number: number } = {
+  name: '26-001',
+  number: 40,
+  bench: '',
+  startedOn: '2026-03-02',
+  step: first,
+  since: today,
+  materialFrom: '',
+  rootstockFrom: '',
+  supplier: '',
+}
+const started = (said: Partial<BatchTyped>) =>
+  batchStarted(
+    { ...typed, ...said, number: 40 },
+    {
+      id: 'b',
+      kind: 'apple' as KindId,
+      protocol: { id: protocol.id, takes: [...protocol.takes], steps: [...protocol.steps] },
+      by: null,
+    },
+  )
+
+test('a batch begun by hand is at its first step; one that stood already is taken over where it stands, since when', () => {
+  expect(started({})).not.toHaveProperty('takenOver')
+  expect(started({ step: later, since: '2026-05-01' })).toMatchObject({
+    takenOver: { step: later, since: '2026-05-01' },
+  })
+  expect(started({ step: 'finished', since: '2026-10-01' })).toMatchObject({
+    takenOver: { step: 'finished', since: '2026-10-01' },
+  })
+})
+
+test('wood is told in sticks for so many plants, rootstocks one for each, bought ones with who sold them', () => {
+  const scion = protocol.takes.find(one => one.what === 'material')!
+  expect(
+    started({ materialFrom: 'mother M 1', rootstockFrom: 'bought', supplier: 'a neighbour' }),
+  ).toMatchObject({
+    sources: expect.arrayContaining([
+      { from: 'mother', mother: 'M 1', material: 'scion sticks', number: 40 * scion.perPlant },
+      { from: 'bought', supplier: 'a neighbour', material: 'rootstocks', number: 40 },
+    ]),
+  })
+  expect(started({ rootstockFrom: 'batch s' })).toMatchObject({
+    sources: [{ from: 'batch', batch: 's', as: 'rootstock', number: 40 }],
+  })
+})
+
+test.each([
+  [{}, null],
+  [{ name: ' ' }, 'name'],
+  [{ number: null }, 'number'],
+  [{ startedOn: '' }, 'startedOn'],
+  [{ startedOn: '2026-11-27' }, 'future'],
+  [{ step: later, since: '2026-03-01' }, 'since'],
+  [{ step: later, since: '2026-11-27' }, 'since'],
+  [{ rootstockFrom: 'bought' }, 'supplier'],
+] as const)('of what is typed %o, what lacks is named: %s', (said, lack) => {
+  expect(batchLacks({ ...typed, ...said }, first, today)).toBe(lack)
+})

@@ -1,0 +1,95 @@
+import { type ReactNode, useId, useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import type { Body } from '../../../record/index.ts'
+import { useFormat } from '../../text/use-format.tsx'
+import { Retire } from './retire.tsx'
+
+/** A thing of the nursery in a list, and how it is retired. */
+export interface Line {
+  readonly id: string
+  readonly name: string
+  readonly says: ReactNode
+  readonly retired: (why: string) => Body
+}
+
+const AT_FIRST = 12
+
+/** One register of the nursery: what is there, each with its change and its end, and the form for another. */
+export function RegisterSection({
+  step,
+  title,
+  says,
+  add,
+  lines,
+  form,
+}: {
+  readonly step: number
+  readonly title: string
+  readonly says: string
+  readonly add: string
+  readonly lines: readonly Line[]
+  /** The form for the thing with this id, or for a new one. */
+  readonly form: (id: string | null, close: () => void) => ReactNode
+}) {
+  const { t } = useTranslation()
+  const format = useFormat()
+  const id = useId()
+  const [open, setOpen] = useState<{ readonly id: string | null } | null>(null)
+  const [retiring, setRetiring] = useState<Line | null>(null)
+  const [isWhole, setWhole] = useState(false)
+  const shown = isWhole ? lines : lines.slice(0, AT_FIRST)
+  const more = lines.length - AT_FIRST
+  return (
+    <section className="sheet stack" aria-labelledby={id}>
+      <div>
+        <h2 id={id}>
+          <span className="step" data-done={lines.length > 0 || undefined}>
+            {format.number(step)}
+          </span>{' '}
+          {title} {lines.length > 0 && <span className="soft">{format.number(lines.length)}</span>}
+        </h2>
+        <p className="soft small">{says}</p>
+      </div>
+      {shown.length > 0 && (
+        <ul className="register">
+          {shown.map(line => (
+            <li key={line.id}>
+              <span>
+                <strong>{line.name}</strong> <span className="soft">{line.says}</span>
+              </span>
+              <span className="row">
+                <Button
+                  className="quiet"
+                  aria-label={t('nursery.changeOf', { name: line.name })}
+                  onPress={() => setOpen({ id: line.id })}
+                >
+                  {t('nursery.change')}
+                </Button>
+                <Button
+                  className="quiet"
+                  aria-label={t('nursery.retireOf', { name: line.name })}
+                  onPress={() => setRetiring(line)}
+                >
+                  {t('nursery.retire')}
+                </Button>
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="row">
+        <Button className="plain" onPress={() => setOpen({ id: null })}>
+          {add}
+        </Button>
+        {!isWhole && more > 0 && (
+          <Button className="quiet" onPress={() => setWhole(true)}>
+            {t('common.more', { count: more, shown: format.number(more) })}
+          </Button>
+        )}
+      </div>
+      {open !== null && form(open.id, () => setOpen(null))}
+      {retiring !== null && <Retire line={retiring} onClose={() => setRetiring(null)} />}
+    </section>
+  )
+}

@@ -1,0 +1,117 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
+import { withKeys } from './hands.ts'
+import { localToday, type ServedApp, serveApp } from './serve-app.ts'
+
+let app: ServedApp
+beforeAll(async () => {
+  app = await serveApp([])
+})
+afterAll(() => app.close())
+
+const nextYear = Number(localToday().slice(0, 4)) + 2
+
+test('an empty nursery becomes one with a plan by typing alone, by keyboard: where, what is grown, places, people, an order, the plan', async () => {
+  const { page, problems } = await app.open()
+  const hands = withKeys(page)
+  const button = (name: string) => page.getByRole('button', { name, exact: true })
+  const field = (name: string | RegExp) => page.getByRole('dialog').getByLabel(name)
+  const keep = async () => {
+    await hands.press(page.getByRole('dialog').getByRole('button', { name: 'Keep', exact: true }))
+    await page.getByRole('dialog').waitFor({ state: 'detached' })
+  }
+
+  await page.goto(`${app.address}/orders/new`)
+  await page.getByText('An order names a kind that you grow').waitFor()
+  await page.goto(`${app.address}/work`)
+  await hands.press(page.getByRole('link', { name: 'Type it in' }))
+  await page.getByRole('heading', { name: 'Your nursery' }).waitFor()
+
+  await hands.press(button('Say where'))
+  await hands.write(field('Name'), 'Low Wall')
+  await hands.press(page.getByRole('dialog').getByRole('button', { name: 'Keep', exact: true }))
+  await page.getByText('Latitude: it is empty.').waitFor()
+  await hands.write(field(/^Latitude/), '38')
+  await keep()
+
+  await hands.press(button('Add what you grow'))
+  await hands.write(field('Fruit'), 'Fig')
+  await hands.write(field('Cultivar'), 'Green Purse')
+  await hands.write(field('Price of one'), '9')
+  await keep()
+  await page.getByText('Fig ‘Green Purse’', { exact: true }).waitFor()
+
+  await expect.poll(async () => (await app.client.nursery()).kinds.length).toBe(1)
+  const lacking = placesLacking(await app.client.nursery())
+  expect(lacking.length).toBeGreaterThan(0)
+  for (const place of lacking) {
+    await hands.press(button('Add a place'))
+    await hands.write(field('Name'), `The ${place}`)
+    await hands.write(field('Kind of place'), place)
+    await hands.write(field(/^Length/), '20')
+    await hands.write(field(/^Width/), '5')
+    await keep()
+  }
+  await expect.poll(async () => placesLacking(await app.client.nursery())).toEqual([])
+
+  await hands.press(button('Add a person'))
+  await hands.write(field('Name'), 'Ada')
+  await hands.write(field('Hours a week'), '38')
+  for (const skill of ['Cuttings', 'Potting']) await hands.write(field(skill), ' ')
+  await keep()
+
+  await hands.press(page.getByRole('main').getByRole('link', { name: 'Enter orders' }))
+  await hands.find(page.getByRole('combobox', { name: 'Kind' }), 'Fig')
+  await hands.write(page.getByLabel('Trees', { exact: true }), '40')
+  await hands.write(page.getByLabel('Due', { exact: true }), `3105${nextYear}`)
+  await hands.press(page.getByRole('button', { name: 'Keep the order' }))
+  await expect.poll(async () => (await app.client.orders()).length).toBe(1)
+
+  await hands.goTo('Your nursery')
+  await hands.press(button('Plan the season'))
+  await expect
+    .poll(async () => (await app.client.seasonPlan()).starts.length, { timeout: 60_000 })
+    .toBeGreaterThan(0)
+  const [start] = (await app.client.seasonPlan()).starts
+  expect(start!.number).toBeGreaterThanOrEqual(40)
+  expect((await app.client.nursery()).people).toMatchObject([
+    { name: 'Ada', skills: ['cuttings', 'potting', 'general'], hoursPerWeek: 38 },
+  ])
+  expect(problems).toEqual([])
+})
+
+test('what was typed is changed and retired, and comes back by undo', async () => {
+  const { page, problems } = await app.open()
+  await page.goto(`${app.address}/nursery`)
+  const people = async () => (await app.client.nursery()).people
+  const dialog = page.getByRole('dialog')
+  await page.getByRole('button', { name: 'Change Ada' }).click()
+  await dialog.getByLabel('Hours a week').fill('many')
+  await dialog.getByRole('button', { name: 'Keep', exact: true }).click()
+  await dialog.getByText('A number, please.').waitFor()
+  expect((await people())[0]!.hoursPerWeek).toBe(38)
+  await dialog.getByLabel('Hours a week').fill('20')
+  await dialog.getByRole('button', { name: 'Keep', exact: true }).click()
+  await expect.poll(async () => (await people())[0]?.hoursPerWeek).toBe(20)
+
+  await page.getByRole('button', { name: 'Retire Ada' }).click()
+  await dialog.getByRole('button', { name: 'Retire', exact: true }).click()
+  await expect.poll(people).toEqual([])
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(async () => (await people()).map(({ name }) => name)).toEqual(['Ada'])
+
+  await page.getByRole('button', { name: 'Enter a mother tree' }).click()
+  await dialog.getByLabel(/^Of which cultivar/).selectOption({ label: 'Green Purse' })
+  await dialog.getByRole('button', { name: 'Keep', exact: true }).click()
+  await expect.poll(async () => (await app.client.mothers()).length).toBe(1)
+
+  await page.getByRole('button', { name: 'Enter a batch' }).click()
+  await dialog.getByLabel('Kind').selectOption({ label: 'Fig ‘Green Purse’' })
+  await dialog.getByLabel('Plants now').fill('25')
+  await dialog.getByLabel('Begun on').fill('2026-03-02')
+  await dialog.getByLabel('Stands in the step').selectOption({ label: 'Finished' })
+  await dialog.getByRole('button', { name: 'Keep', exact: true }).click()
+  await expect.poll(async () => (await app.client.batches()).map(({ finished }) => finished)).toEqual([25])
+  expect((await app.client.queries()).length).toBe(0)
+  expect(problems).toEqual([])
+})
