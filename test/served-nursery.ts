@@ -61,6 +61,8 @@ export const serveNursery = async (
     now,
     newId: uuidv7,
     putBack: cannotPutBack,
+    putAside: cannotPutBack,
+    invent: () => undefined,
   })
   const ask = async (path: string, init?: RequestInit) => {
     const answer = await app.request(`http://localhost${path}`, init)

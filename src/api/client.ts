@@ -153,6 +153,9 @@ export const createClient = (base = '') => {
         body: backup,
       }),
     kept: () => ask<KeptNursery[]>('/kept'),
+    /** The invented nursery is put aside, and an empty one begins; or the other way round. */
+    beginOwn: () => send<PutBack>('/own-nursery', 'POST'),
+    openInvented: () => send<PutBack>('/invented-nursery', 'POST'),
     putBackKept: (name: string) => send<PutBack>(`/kept/${encodeURIComponent(name)}/restore`, 'POST'),
     emptySheets: () => ask<EmptySheet[]>('/exchange/sheets'),
     /** Addresses to download from. */

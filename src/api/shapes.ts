@@ -59,6 +59,8 @@ export const NurseryView = z
     today: Day,
     week: WeekText,
     throughSeq: z.number(),
+    /** It is the invented one, to look around in. */
+    isInvented: z.boolean(),
     settings: Settings,
     prices: Prices,
     benches: z.array(Bench),

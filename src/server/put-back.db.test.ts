@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { uuidv7 } from 'uuidv7'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { discard, entryOf, newFolder } from '../../test/served-nursery.ts'
-import type { KeptNursery, PutBack, Refusal } from '../api/index.ts'
+import type { KeptNursery, NurseryView, PutBack, Refusal } from '../api/index.ts'
 import { openLog } from '../store/index.ts'
 import { type ServedFolder, serveFolder } from './serve-folder.ts'
 
@@ -104,4 +104,27 @@ test('who listens is let go when the nursery is changed for another, so that the
   const log = await openLog(join(folder))
   expect(log.lastSeq()).toBe(1)
   log.close()
+})
+
+test('the invented nursery is opened in an empty one, says that it is invented, and is put aside whole for one of one’s own', async () => {
+  const nursery = async () => (await (await ask('/api/nursery')).json()) as NurseryView
+  const post = (path: string) => ask(path, { method: 'POST' })
+  expect((await nursery()).isInvented).toBe(false)
+  expect((await post('/api/own-nursery')).status).toBe(409)
+
+  expect((await post('/api/invented-nursery')).status).toBe(200)
+  const invented = await nursery()
+  expect(invented.isInvented).toBe(true)
+  expect(invented.counts.batches).toBeGreaterThan(0)
+  expect((await post('/api/invented-nursery')).status).toBe(409)
+  served.memory().append([note('entered while looking around')], clock.now())
+  const all = served.memory().throughSeq()
+
+  const { kept } = (await (await post('/api/own-nursery')).json()) as PutBack
+  expect(await nursery()).toMatchObject({ isInvented: false, throughSeq: 0, site: null })
+  served.memory().append([note('mine')], clock.now())
+  expect(notes()).toEqual(['mine'])
+
+  expect((await post(`/api/kept/${kept}/restore`)).status).toBe(200)
+  expect(await nursery()).toMatchObject({ isInvented: true, throughSeq: all })
 })

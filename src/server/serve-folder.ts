@@ -1,5 +1,6 @@
-import { checkBackup, openLog, replaceLog } from '../store/index.ts'
+import { checkBackup, openLog, putLogAside, replaceLog } from '../store/index.ts'
 import { type App, createApp } from './app.ts'
+import { tellInvented } from './invented.ts'
 import { keepState } from './kept-state.ts'
 import { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
 import { nurseryThread } from './nursery-thread.ts'
@@ -13,6 +14,8 @@ export interface ServedFolder {
   fetch(request: Request): Response | Promise<Response>
   memory(): NurseryMemory
   plans(): PlanJobs
+  /** Fills the nursery, which is empty, with the invented one. */
+  invent(): void
   close(): Promise<void>
 }
 
@@ -38,7 +41,7 @@ export const serveFolder = async (
     const rateLooks = createRateLooks(memory, looking)
     rateLooks.prepare(clock.today())
     return {
-      app: createApp({ ...clock, memory, plans, whatIfs, rateLooks, putBack }),
+      app: createApp({ ...clock, memory, plans, whatIfs, rateLooks, putBack, putAside, invent }),
       memory,
       plans,
       close: async () => {
@@ -54,9 +57,18 @@ export const serveFolder = async (
   }
   const putBack = async (file: string, keptAs: string): Promise<number> => {
     checkBackup(file)
+    return meanwhile(() => replaceLog(file, folder, keptAs))
+  }
+  const putAside = (keptAs: string): Promise<void> => meanwhile(() => putLogAside(folder, keptAs))
+  const invent = (): void => {
+    tellInvented(opened.memory, clock)
+    opened.plans.begin(clock.today())
+  }
+  /** Does with the folder what can be done while nobody has its log open. */
+  const meanwhile = async <T>(change: () => T): Promise<T> => {
     await opened.close()
     try {
-      return replaceLog(file, folder, keptAs)
+      return change()
     } finally {
       opened = await open()
     }
@@ -66,6 +78,7 @@ export const serveFolder = async (
     fetch: request => opened.app.fetch(request),
     memory: () => opened.memory,
     plans: () => opened.plans,
+    invent,
     close: () => opened.close(),
   }
 }

@@ -20,6 +20,10 @@ export interface Served {
    * Throws `LogTrouble` where the file is no whole backup; then all is as it was.
    */
   readonly putBack: (file: string, keptAs: string) => Promise<number>
+  /** Keeps the nursery as a backup, and goes on with an empty one. */
+  readonly putAside: (keptAs: string) => Promise<void>
+  /** Fills the nursery, which is empty, with the invented one, and begins to plan it. */
+  readonly invent: () => void
 }
 
 export const refusal = (what: string, where: string, mend: string): Refusal => ({ what, where, mend })

@@ -93,6 +93,23 @@ export function replaceLog(fromFile: string, folder: string, keptAs: string): nu
   }
 }
 
+/** Keeps the nursery of a folder, which nobody has open, as a backup, and leaves the folder without one. */
+export function putLogAside(folder: string, keptAs: string): void {
+  const file = logFile(folder)
+  const db = openSqlite(file)
+  try {
+    backUp(db, keptAs)
+  } finally {
+    db.close()
+  }
+  try {
+    // What belongs to it goes first: alone the log is whole, without it they are of no log.
+    for (const part of ['-wal', '-shm', '']) rmSync(file + part, { force: true })
+  } catch (error) {
+    throw toTrouble(error, folder)
+  }
+}
+
 function verifyFile(path: string): Verified {
   const db = openSqlite(path, { readOnly: true })
   try {

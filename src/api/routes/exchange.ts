@@ -178,6 +178,22 @@ export const exchangeRoutes = {
       422: refused,
     },
   }),
+  beginOwn: createRoute({
+    method: 'post',
+    path: '/api/own-nursery',
+    responses: {
+      200: json(PutBack, 'The invented nursery is kept as a backup, and an empty one stands in its place'),
+      409: refused,
+    },
+  }),
+  openInvented: createRoute({
+    method: 'post',
+    path: '/api/invented-nursery',
+    responses: {
+      200: json(PutBack, 'The invented nursery stands here, and the empty one of before is kept as a backup'),
+      409: refused,
+    },
+  }),
   backup: createRoute({
     method: 'get',
     path: '/api/backup',

@@ -8,6 +8,7 @@ import './status.css'
 import './finder.css'
 import { whenIdle } from '../data/when-idle.ts'
 import { DoneLine } from '../parts/done.tsx'
+import { InventedLine } from './invented-line.tsx'
 import { JobStatus } from './job-status.tsx'
 import { NavBar } from './nav-bar.tsx'
 import { NavColumn } from './nav-column.tsx'
@@ -60,6 +61,7 @@ export function Shell() {
           <OutboxStatus />
           <NewerVersion />
         </header>
+        <InventedLine />
         <main id="page" tabIndex={-1}>
           <DoneLine>
             <Outlet />

@@ -2,7 +2,6 @@ import { spawn } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { uuidv7 } from 'uuidv7'
-import { makeDemoEntries } from '../../demo/index.ts'
 import { listen, serveFolder } from '../../server/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, dataFolder } from '../data-folder.ts'
@@ -58,7 +57,7 @@ export const serve: Command = {
     const served = await serveFolder(folder, { today, now, newId: uuidv7 })
     if (served.memory().throughSeq() === 0 && !flags.empty) {
       process.stderr.write(`No data in ${folder} yet: making an invented nursery.\n`)
-      served.memory().append(makeDemoEntries({ seed: 1, today: today() }), now())
+      served.invent()
     }
     const listening = await listen(served, appFolder(), port)
     if (listening.kind === 'port taken') {

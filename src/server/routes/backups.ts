@@ -17,18 +17,24 @@ import type { PutBack, Refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { LogTrouble } from '../../store/index.ts'
 import { bodyOf, download } from '../download.ts'
+import { isInvented } from '../invented.ts'
 import { refusal, type Served } from '../served.ts'
 
 /** What the nursery of before is kept as beside the one put in its place. */
 const KEPT = /^before-[\d-]+\.budstick$/
 
 /** The whole nursery in one file: out, in the place of the one that is here, and the way back. */
-export const backupRoutes = (app: OpenAPIHono, { memory, today, now, putBack }: Served): void => {
+export const backupRoutes = (
+  app: OpenAPIHono,
+  { memory, today, now, putBack, putAside, invent }: Served,
+): void => {
   const { folder } = memory.log
+
+  const keptName = () => `before-${now().slice(0, 23).replaceAll(/[T:.]/g, '-')}.budstick`
 
   /** Puts a file in the nursery's place; null with the reason where it is no whole backup. */
   const inPlace = async (file: string, named: string): Promise<PutBack | Refusal> => {
-    const kept = `before-${now().slice(0, 23).replaceAll(/[T:.]/g, '-')}.budstick`
+    const kept = keptName()
     const keptAs = join(folder, kept)
     try {
       return { entries: await putBack(file, keptAs), keptAs, kept }
@@ -77,6 +83,40 @@ export const backupRoutes = (app: OpenAPIHono, { memory, today, now, putBack }: 
       )
     const put = await inPlace(file, name)
     return 'what' in put ? c.json(put, 422) : c.json(put, 200)
+  })
+
+  app.openapi(routes.beginOwn, async c => {
+    if (!isInvented(memory))
+      return c.json(
+        refusal(
+          'This is not the invented nursery',
+          'nursery',
+          'It is your own already, and is left as it is. An empty one is begun in another folder: --data FOLDER --empty.',
+        ),
+        409,
+      )
+    const kept = keptName()
+    const keptAs = join(folder, kept)
+    await putAside(keptAs)
+    return c.json({ entries: 0, keptAs, kept }, 200)
+  })
+
+  app.openapi(routes.openInvented, async c => {
+    const { batches, orders } = memory.nursery()
+    if (batches.size + orders.size > 0)
+      return c.json(
+        refusal(
+          'The nursery has batches or orders already',
+          'nursery',
+          'The invented one is opened in an empty nursery, or in another folder: --data FOLDER.',
+        ),
+        409,
+      )
+    const kept = keptName()
+    const keptAs = join(folder, kept)
+    await putAside(keptAs)
+    invent()
+    return c.json({ entries: 0, keptAs, kept }, 200)
   })
 
   app.openapi(routes.backup, async c => {

@@ -1,6 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import { routes } from '../../api/routes/index.ts'
 import { fullPlaces, WEEKS_WARNED } from '../../planning/index.ts'
+import { isInvented } from '../invented.ts'
 import { refusal, type Served } from '../served.ts'
 import { batchView } from '../views/batch.ts'
 import { batchRows } from '../views/batch-rows.ts'
@@ -18,7 +19,15 @@ const BENCH_WEEKS = 79
 
 /** Everything that only looks. */
 export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, today }: Served): void => {
-  app.openapi(routes.nursery, c => c.json(nurseryView(memory.nursery(), today(), memory.throughSeq()), 200))
+  app.openapi(routes.nursery, c =>
+    c.json(
+      nurseryView(memory.nursery(), today(), {
+        throughSeq: memory.throughSeq(),
+        isInvented: isInvented(memory),
+      }),
+      200,
+    ),
+  )
   app.openapi(routes.orders, c => c.json(orderRows(memory.nursery(), plans.latest()), 200))
   app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
   app.openapi(routes.queries, c => c.json(queryRows(memory), 200))

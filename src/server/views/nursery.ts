@@ -9,7 +9,11 @@ const isAlive = (batch: { portions: readonly { number: number }[]; finished: num
 const hemisphereOf = ({ site }: Nursery): Hemisphere =>
   site !== null && site.latitudeDegrees < 0 ? 'south' : 'north'
 
-export const nurseryView = (nursery: Nursery, today: string, throughSeq: number): NurseryView => {
+export const nurseryView = (
+  nursery: Nursery,
+  today: string,
+  { throughSeq, isInvented }: Pick<NurseryView, 'throughSeq' | 'isInvented'>,
+): NurseryView => {
   let batches = 0
   let plants = 0
   let last = 0
@@ -26,6 +30,7 @@ export const nurseryView = (nursery: Nursery, today: string, throughSeq: number)
     today,
     week: weekOfDayText(today),
     throughSeq,
+    isInvented,
     settings: nursery.settings,
     prices: nursery.prices,
     benches: [...nursery.benches.values()],

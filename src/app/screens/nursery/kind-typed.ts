@@ -1,4 +1,3 @@
-import type { ProtocolSummary } from '../../../api/index.ts'
 import type { Body } from '../../../record/index.ts'
 import { type Fruits, productsOf, type Species, starterProtocol } from '../../../trade/facts/index.ts'
 import {
@@ -30,7 +29,7 @@ export interface Ground {
   readonly fruits: Fruits
   readonly cultivars: readonly Cultivar[]
   readonly kinds: readonly Kind[]
-  readonly protocols: readonly Pick<ProtocolSummary, 'id' | 'name' | 'method' | 'species' | 'takes'>[]
+  readonly protocols: readonly Pick<Protocol, 'id' | 'name' | 'method' | 'species' | 'takes'>[]
 }
 
 /** A kind of tree as it is being typed. */

@@ -1,9 +1,13 @@
+import { useMutation } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import { client } from '../../data/client.ts'
 
 /** An empty nursery: where to begin. */
 export function FirstRun() {
   const { t } = useTranslation()
+  const explore = useMutation({ mutationFn: client.openInvented, onSuccess: () => location.reload() })
   return (
     <div className="stack first-run">
       <h1>{t('shell.firstRun.title')}</h1>
@@ -15,6 +19,17 @@ export function FirstRun() {
         <Link to="/nursery" className="plain large">
           {t('shell.firstRun.type')}
         </Link>
+      </div>
+      <p className="soft">{t('shell.firstRun.exploreSays')}</p>
+      {explore.isError && (
+        <p className="warn" role="alert">
+          {explore.error.message}
+        </p>
+      )}
+      <div className="row">
+        <Button className="plain" isDisabled={explore.isPending} onPress={() => explore.mutate()}>
+          {t(explore.isPending ? 'shell.firstRun.exploring' : 'shell.firstRun.explore')}
+        </Button>
       </div>
     </div>
   )

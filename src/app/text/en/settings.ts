@@ -48,7 +48,7 @@ export const settings = {
       'Going back puts the nursery that was kept in the place of the one that is here, which is kept in its turn: nothing entered is lost, but what was entered here since is not in it.',
   },
   kept: {
-    title: 'Kept when a backup was put back',
+    title: 'Kept when another nursery was put in their place',
     one: 'The nursery as it was until {{when}}',
   },
   api: 'For programs: the description of the interface',

@@ -80,7 +80,19 @@ export const shell = {
   missingDetail: 'The address may be old. Everything is reachable from the list of screens.',
   noAnswer: 'The office does not answer',
   noAnswerDetail: 'Nothing of this was seen on this device before. It will show when the server runs again.',
+  invented: {
+    says: 'This is the invented nursery.',
+    begin: 'Begin my own',
+    beginning: 'Putting it aside',
+    stay: 'Look around further',
+    what: 'An empty nursery opens. The invented one is kept beside it with all that was entered in it, and stands here again by one press in Settings.',
+    waiting:
+      'Entries made on this device in the invented nursery have not arrived yet. Wait until they have, or throw them away in the list of what waits.',
+  },
   firstRun: {
+    explore: 'Open the invented nursery',
+    exploring: 'Making the invented nursery',
+    exploreSays: 'To look around first: three years of an invented nursery, put aside again when you begin your own.',
     title: 'An empty nursery',
     says: 'Nothing is entered yet. Bring your own spreadsheets, or type it in step by step: where, what you grow, what stands there, orders, plan.',
     import: 'Bring spreadsheets',

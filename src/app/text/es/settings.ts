@@ -49,7 +49,7 @@ export const settings = {
       'Al volver, el vivero que se guardó ocupa el lugar del que está aquí, que a su vez se guarda: nada de lo anotado se pierde, pero lo anotado aquí desde entonces no está en él.',
   },
   kept: {
-    title: 'Guardados al recuperar una copia',
+    title: 'Guardados al poner otro vivero en su lugar',
     one: 'El vivero como estaba hasta {{when}}',
   },
   api: 'Para programas: la descripción de la interfaz',

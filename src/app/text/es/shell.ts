@@ -81,7 +81,19 @@ export const shell = {
   noAnswer: 'La oficina no contesta',
   noAnswerDetail:
     'Nada de esto se ha visto antes en este dispositivo. Se verá cuando el servidor funcione de nuevo.',
+  invented: {
+    says: 'Este es el vivero inventado.',
+    begin: 'Empezar el mío',
+    beginning: 'Apartándolo',
+    stay: 'Seguir mirando',
+    what: 'Se abre un vivero vacío. El inventado se guarda a su lado con todo lo que se anotó en él, y vuelve aquí desde Ajustes.',
+    waiting:
+      'Lo anotado en este dispositivo en el vivero inventado aún no ha llegado. Espere a que llegue, o deséchelo en la lista de lo que espera.',
+  },
   firstRun: {
+    explore: 'Abrir el vivero inventado',
+    exploring: 'Haciendo el vivero inventado',
+    exploreSays: 'Para mirar antes: tres años de un vivero inventado, que se aparta cuando empiece el suyo.',
     title: 'Un vivero vacío',
     says: 'Todavía no hay nada anotado. Traiga sus propias hojas de cálculo, o escríbalo paso a paso: dónde, qué cultiva, qué hay ya, pedidos, plan.',
     import: 'Traer hojas de cálculo',

@@ -1,0 +1,61 @@
+import { useMutation, useQuery } from '@tanstack/react-query'
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import { useTranslation } from 'react-i18next'
+import { client } from '../data/client.ts'
+import { outbox } from '../data/outbox/use-outbox.ts'
+import { look } from '../data/queries.ts'
+import { Leaf } from '../parts/leaf.tsx'
+
+/** What waits on this device belongs to the invented nursery: it goes there first. */
+const putAside = async (): Promise<'begun' | 'waiting'> => {
+  await outbox.send()
+  if (outbox.state().waiting.length > 0) return 'waiting'
+  await client.beginOwn()
+  return 'begun'
+}
+
+/** Says that the nursery shown is the invented one, and how to begin one's own. */
+export function InventedLine() {
+  const { t } = useTranslation()
+  const { data: nursery } = useQuery(look.nursery())
+  const [isOpen, setOpen] = useState(false)
+  const begin = useMutation({
+    mutationFn: putAside,
+    onSuccess: how => {
+      if (how === 'begun') location.assign('/work')
+    },
+  })
+  if (nursery?.isInvented !== true) return null
+  const close = () => {
+    if (begin.isPending) return
+    setOpen(false)
+    begin.reset()
+  }
+  return (
+    <div className="invented">
+      <span>{t('shell.invented.says')}</span>
+      <Button className="quiet" onPress={() => setOpen(true)}>
+        {t('shell.invented.begin')}
+      </Button>
+      <Leaf title={t('shell.invented.begin')} isOpen={isOpen} onClose={close}>
+        <div className="stack">
+          <p>{t('shell.invented.what')}</p>
+          {(begin.isError || begin.data === 'waiting') && (
+            <p className="warn" role="alert">
+              {begin.isError ? begin.error.message : t('shell.invented.waiting')}
+            </p>
+          )}
+          <div className="row">
+            <Button className="deed" isDisabled={begin.isPending} onPress={() => begin.mutate()}>
+              {t(begin.isPending ? 'shell.invented.beginning' : 'shell.invented.begin')}
+            </Button>
+            <Button className="plain" isDisabled={begin.isPending} onPress={close}>
+              {t('shell.invented.stay')}
+            </Button>
+          </div>
+        </div>
+      </Leaf>
+    </div>
+  )
+}
