@@ -26,9 +26,14 @@ export function NurseryScreen() {
   if (nursery === undefined) return <Fetching what={t('nursery.title')} />
   return (
     <div className="stack nursery">
-      <div>
-        <h1>{t('nursery.title')}</h1>
-        <p className="soft">{t('nursery.says')}</p>
+      <div className="page-head">
+        <div>
+          <h1>{t('nursery.title')}</h1>
+          <p className="soft">{t('nursery.says')}</p>
+        </div>
+        <Link to="/import" className="plain">
+          {t('nursery.bring')}
+        </Link>
       </div>
       <Where nursery={nursery} />
       <Grown nursery={nursery} />
