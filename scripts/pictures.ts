@@ -39,6 +39,7 @@ const screens: readonly (readonly [name: string, path: string])[] = [
   ['journal', '/journal'],
   ['protocol', '/protocols/{protocol}'],
   ['import', '/import'],
+  ['nursery', '/nursery'],
   ['settings', '/settings'],
 ]
 const themes = ['light', 'dark', 'sunlight'] as const

@@ -63,6 +63,8 @@ test('a batch is answered while what takes is still being learnt: its band alone
     now: () => `${TODAY}T06:00:00.000Z`,
     newId: uuidv7,
     putBack: () => Promise.reject(new Error('Nothing is put back here.')),
+    putAside: () => Promise.reject(new Error('Nothing is put aside here.')),
+    invent: () => undefined,
   })
   const ask = async (path: string) => (await app.request(`http://localhost/api/batches/${path}`)).json()
   const { id } = [...nursery.memory.nursery().batches.values()].find(batch => batch.outcomes.length > 1)!

@@ -57,6 +57,7 @@ const screens = [
   '/checks',
   '/journal',
   '/import',
+  '/nursery',
   '/settings',
   '/lineage/batch/{batch}',
   '/lineage/mother/{held}/affected',

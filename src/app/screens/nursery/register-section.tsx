@@ -1,17 +1,9 @@
 import { type ReactNode, useId, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { Body } from '../../../record/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import type { Line } from './line.ts'
 import { Retire } from './retire.tsx'
-
-/** A thing of the nursery in a list, and how it is retired. */
-export interface Line {
-  readonly id: string
-  readonly name: string
-  readonly says: ReactNode
-  readonly retired: (why: string) => Body
-}
 
 const AT_FIRST = 12
 

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-import type { Line } from './register-section.tsx'
+import type { Line } from './line.ts'
 
 /** The end of a bench, a person's work or a kind: it stays in the record, and is asked for no more. */
 export function Retire({ line, onClose }: { readonly line: Line; readonly onClose: () => void }) {
