@@ -92,7 +92,8 @@ export const shell = {
   firstRun: {
     explore: 'Open the invented nursery',
     exploring: 'Making the invented nursery',
-    exploreSays: 'To look around first: three years of an invented nursery, put aside again when you begin your own.',
+    exploreSays:
+      'To look around first: three years of an invented nursery, put aside again when you begin your own.',
     title: 'An empty nursery',
     says: 'Nothing is entered yet. Bring your own spreadsheets, or type it in step by step: where, what you grow, what stands there, orders, plan.',
     import: 'Bring spreadsheets',
