@@ -171,7 +171,12 @@ export const MotherRow = z
     onHold: z.boolean(),
     retired: z.boolean(),
     lastTest: z
-      .object({ on: Day, test: z.string(), result: z.string(), validUntil: Day.nullable() })
+      .object({
+        on: Day,
+        test: z.string(),
+        result: z.enum(['clean', 'positive', 'unclear']),
+        validUntil: Day.nullable(),
+      })
       .readonly()
       .nullable(),
     bbch: z.string().nullable(),

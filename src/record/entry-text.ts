@@ -1,20 +1,36 @@
 import { type FactSaid, inEnglish, measureOf, type Part, type Phrase, phrase } from '../trade/index.ts'
 import type { AnyEntry, Body, Source } from './entry.ts'
 import { heldId } from './fold/subjects.ts'
-import type { Nursery } from './state.ts'
 
-type Names = Pick<
-  Nursery,
-  'batches' | 'mothers' | 'kinds' | 'cultivars' | 'protocols' | 'benches' | 'people' | 'former' | 'orders'
->
+type ById<T> = ReadonlyMap<string, T>
+interface Named {
+  readonly name: string
+}
+
+/** What an entry may speak of, by id: a nursery is one; what is not in it is called by its id. */
+export interface EntryNames {
+  readonly batches: ById<Named & { readonly protocol: string }>
+  readonly mothers: ById<{ readonly mother: Named }>
+  readonly protocols: ById<{ readonly steps: readonly (Named & { readonly id: string })[] }>
+  readonly cultivars: ById<Named>
+  readonly kinds: ById<Named>
+  readonly benches: ById<Named>
+  readonly people: ById<Named>
+  readonly former: {
+    readonly kinds: ById<Named>
+    readonly benches: ById<Named>
+    readonly people: ById<Named>
+  }
+}
 
 /** Looks an id up that is text here, whatever it names. */
 const at = <T>(map: ReadonlyMap<string, T>, id: string): T | undefined => map.get(id)
 
 /** What an entry says, in one line for people. Things are called by the names that they have now. */
-export const entryText = (body: AnyEntry['body'], names: Names): string => inEnglish(entryPhrase(body, names))
+export const entryText = (body: AnyEntry['body'], names: EntryNames): string =>
+  inEnglish(entryPhrase(body, names))
 
-export function entryPhrase(body: AnyEntry['body'], names: Names): Phrase {
+export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
   const batch = (id: string) => at(names.batches, id)?.name ?? id
   const mother = (id: string) => at(names.mothers, id)?.mother.name ?? id
   const kind = (id: string) => (at(names.kinds, id) ?? at(names.former.kinds, id))?.name ?? id

@@ -15,7 +15,7 @@ export {
 export { canonicalJson, entryLine, type ParsedEntry, parseEntry, parseEntryLine } from './entry-line.ts'
 export { madeAt } from './entry-made.ts'
 export { compareEntries } from './entry-order.ts'
-export { entryPhrase, entryText } from './entry-text.ts'
+export { type EntryNames, entryPhrase, entryText } from './entry-text.ts'
 export { aliveIn, finishedStep, unknownStep } from './fold/batch-draft.ts'
 export { createFold, type Fold, foldEntries } from './fold/fold.ts'
 export { givenInSeason } from './fold/mother.ts'

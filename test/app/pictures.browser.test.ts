@@ -92,3 +92,31 @@ test.for(screens)(
     expect(problems).toEqual([])
   },
 )
+
+test('a finger that touches beside a small mark of a drawing presses the one that is nearest', async () => {
+  const { page, context, problems } = await app.open({
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    reducedMotion: 'reduce',
+  })
+  await page.goto(`${app.address}/season`)
+  await page.locator('[data-start]').first().waitFor()
+  await page.locator('[data-fetching]').waitFor({ state: 'detached' })
+  // 20 pixels below the middle of a disc, which is 22 pixels high, where no other is nearer.
+  const aim = await page.locator('.strip').evaluate(strip => {
+    const discs = [...strip.querySelectorAll('[data-start]')].map(disc => {
+      const { x, y, width, height } = disc.querySelector('circle')!.getBoundingClientRect()
+      return { id: disc.getAttribute('data-start')!, x: x + width / 2, y: y + height / 2 }
+    })
+    const free = discs.find(one =>
+      discs.every(other => other === one || Math.hypot(other.x - one.x, other.y - one.y - 20) > 30),
+    )!
+    return { id: free.id, x: free.x, y: free.y + 20 }
+  })
+  await page.evaluate(y => window.scrollTo(0, y - 400), aim.y)
+  const scrolled = await page.evaluate(() => window.scrollY)
+  await page.touchscreen.tap(aim.x, aim.y - scrolled)
+  await expect.poll(() => new URL(page.url()).searchParams.get('start')).toBe(aim.id)
+  await context.close()
+  expect(problems).toEqual([])
+})

@@ -1,8 +1,9 @@
 import { useEffect, useId, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import { numberTyped } from '../text/measure-typed.ts'
 import { type Shown, shownUnit } from '../text/shown-unit.ts'
+import { useFormat } from '../text/use-format.tsx'
 
-const read = (text: string): number => Number(text.trim().replace(',', '.').replace('−', '-'))
 const plain = shownUnit('', 'metric')
 const tidy = (value: number, figures: number): number => Number(value.toPrecision(figures))
 /** What was turned into other units loses the dust of it; what was not stands as it is. */
@@ -38,25 +39,26 @@ export function NumberAsked({
   readonly onSay: (value: number | null) => void
 }) {
   const { t } = useTranslation()
+  const format = useFormat()
   const id = useId()
-  const own = value === null ? '' : String(asShown(value, shown))
+  const own = value === null ? '' : format.typed(asShown(value, shown))
   const lowest = asShown(least, shown)
   const highest = asShown(most, shown)
   const [text, setText] = useState(own)
   // What others say (a link, another field) shows here; what is being typed stays as it is typed.
   useEffect(() => {
-    setText(now => (now.trim() !== '' && meant(read(now), shown) === value ? now : own))
+    setText(now => (meant(numberTyped(now), shown) === value ? now : own))
   }, [own, value, shown])
 
   const wrongOf = (said: string): string | undefined => {
     const need = t(isWhole ? 'common.needWhole' : 'common.needNumber')
     if (said.trim() === '') return ifEmpty === undefined ? need : undefined
-    const given = read(said)
+    const given = numberTyped(said)
     if (!Number.isFinite(given) || (isWhole && !Number.isInteger(given))) return need
     if (given >= lowest && given <= highest) return undefined
     return Number.isFinite(highest)
-      ? t('common.outOfRange', { least: lowest, most: highest })
-      : t('common.tooFew', { least: lowest })
+      ? t('common.outOfRange', { least: format.typed(lowest), most: format.typed(highest) })
+      : t('common.tooFew', { least: format.typed(lowest) })
   }
   const wrong = wrongOf(text)
   return (
@@ -73,16 +75,16 @@ export function NumberAsked({
         onChange={event => {
           const said = event.target.value
           setText(said)
-          if (wrongOf(said) === undefined) onSay(said.trim() === '' ? null : meant(read(said), shown))
+          if (wrongOf(said) === undefined) onSay(said.trim() === '' ? null : meant(numberTyped(said), shown))
         }}
         onKeyDown={event => {
           if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return
-          const given = read(text)
-          if (!Number.isFinite(given) || text.trim() === '') return
+          const given = numberTyped(text)
+          if (!Number.isFinite(given)) return
           event.preventDefault()
           const moved = given + (event.key === 'ArrowUp' ? step : -step)
           const held = Number(Math.min(highest, Math.max(lowest, moved)).toPrecision(12))
-          setText(String(held))
+          setText(format.typed(held))
           onSay(meant(held, shown))
         }}
       />

@@ -2,13 +2,14 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { outbox, useOutbox } from '../data/outbox/use-outbox.ts'
 import { useFormat } from '../text/use-format.tsx'
-import { bodySays } from './body-says.ts'
+import { useSayBody } from './use-say-body.ts'
 
 /** Every entry that waits, in the order in which it will go, and why one was refused. */
 export function OutboxList() {
   const { t } = useTranslation()
   const format = useFormat()
   const { waiting, thrown, link } = useOutbox()
+  const sayBody = useSayBody()
   return (
     <div className="stack">
       {link === 'away' && <p>{t('shell.outbox.away')}</p>}
@@ -19,7 +20,7 @@ export function OutboxList() {
             <span className="soft small">
               {t('shell.outbox.madeAt', { day: format.day(entry.on), time: entry.at ?? '' })}
             </span>
-            <span>{bodySays(entry.body)}</span>
+            <span>{sayBody(entry.body)}</span>
             {refused !== null && (
               <span className="warn">
                 {t('shell.outbox.refused', refused)}
@@ -41,7 +42,7 @@ export function OutboxList() {
                   {t('shell.outbox.madeAt', { day: format.day(entry.on), time: entry.at ?? '' })}
                 </span>
                 <span>
-                  {bodySays(entry.body)}{' '}
+                  {sayBody(entry.body)}{' '}
                   <Button className="quiet" onPress={() => void outbox.putBack(place)}>
                     {t('shell.outbox.putBack')}
                   </Button>

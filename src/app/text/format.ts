@@ -41,6 +41,7 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 })
   const tenth = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
   const fixedTenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  const ungrouped = new Intl.NumberFormat(locale, { useGrouping: false, maximumSignificantDigits: 12 })
   const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 })
   const date = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' })
@@ -77,6 +78,8 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
     locale,
     units,
     number: (value: number) => whole.format(value),
+    /** As one types it: every figure, nothing between the thousands. */
+    typed: (value: number) => ungrouped.format(value),
     /** One decimal where it is small. */
     amount,
     /** A measure of the facts as the reader has it, with its unit. */

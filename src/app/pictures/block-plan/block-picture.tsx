@@ -41,7 +41,9 @@ export function BlockPicture({
           row.mother.name,
           row.cultivarName,
           format.share(shareLeft(row) ?? 0),
-          row.lastTest === null ? '' : `${row.lastTest.test}: ${row.lastTest.result}`,
+          row.lastTest === null
+            ? ''
+            : `${row.lastTest.test}: ${t(`mothers.lab.results.${row.lastTest.result}`)}`,
         ]),
       })}
     >

@@ -1,10 +1,22 @@
-import { type KeyboardEvent, type ReactNode, useState } from 'react'
+import { type KeyboardEvent, type MouseEvent, type ReactNode, useState } from 'react'
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import './picture.css'
+import { nearestMark } from './nearest-mark.ts'
 import { type Numbers, NumbersTable } from './numbers-table.tsx'
 import { saveCsv, savePng, saveSvg } from './save-picture.ts'
 import { useWidth } from './use-width.ts'
+
+/** A finger is wider than many a mark: the one that it meant is pressed, though it touched another or none. */
+const takeNearest = (event: MouseEvent<HTMLElement>): void => {
+  if ((event.nativeEvent as PointerEvent).pointerType !== 'touch') return
+  const marks = [...event.currentTarget.querySelectorAll('svg [role="button"]')]
+  const boxes = marks.map(mark => (mark.querySelector('circle, rect') ?? mark).getBoundingClientRect())
+  const nearest = marks[nearestMark(boxes, event.clientX, event.clientY) ?? -1]
+  if (nearest === undefined || nearest.contains(event.target as Node)) return
+  event.stopPropagation()
+  nearest.dispatchEvent(new window.MouseEvent('click', { bubbles: true, cancelable: true }))
+}
 
 export interface PictureProps {
   /** Shown above and used as the name of saved files. */
@@ -77,7 +89,7 @@ export function Picture({ title, says, level = 2, numbers, children, bare = fals
           </MenuTrigger>
         </div>
       </figcaption>
-      <div ref={ref} className="picture-ground">
+      <div ref={ref} className="picture-ground" onClickCapture={takeNearest}>
         {asTable ? <NumbersTable title={title} numbers={numbers()} /> : width > 0 && children(width)}
       </div>
     </figure>

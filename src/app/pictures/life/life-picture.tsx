@@ -64,7 +64,7 @@ export function LifePicture({
           t('pictures.life.where'),
         ],
         rows: steps.map(({ name, place, entered, left, lost, now, where }) => [
-          name,
+          term(name),
           place,
           entered,
           left,

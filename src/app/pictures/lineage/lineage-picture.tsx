@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useRef } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { LineageView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useSayPart } from '../../text/use-say-part.ts'
 import './lineage.css'
 import { asButton } from '../as-button.ts'
 import { fitted } from '../fitted.ts'
@@ -25,6 +26,7 @@ export function LineagePicture({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const partOf = useSayPart()
   const laidOut = (size: LineageSize) =>
     layOutLineage(
       view.things.map(thing => ({ key: keyOf(thing), generation: thing.generation })),
@@ -85,7 +87,7 @@ export function LineagePicture({
                       as === 'rootstock' || as === 'interstem' ? 'lineage-link stock' : 'lineage-link'
                     }
                   >
-                    <title>{`${format.number(number)} ${as}`}</title>
+                    <title>{t('lineage.links.went', { number: format.number(number), as: partOf(as) })}</title>
                   </path>
                 )
               })}

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, useRef, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { MethodMark } from '../../../trade/index.ts'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
@@ -46,6 +46,8 @@ export function StripPicture({
   const { t } = useTranslation()
   const format = useFormat()
   const [hovered, setHovered] = useState<string | null>(null)
+  /** A drag ends with a click, which is none. */
+  const wasDragged = useRef(false)
   const weekText = (week: string) =>
     format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
 
@@ -163,13 +165,19 @@ export function StripPicture({
                         aria-label={`${row.name}: ${t('pictures.season.start', { number: format.number(start.number), week: weekText(start.week) })}`}
                         aria-pressed={id === chosen}
                         className="strip-start"
-                        onPointerDown={event => event.currentTarget.setPointerCapture(event.pointerId)}
-                        onClick={event => event.detail === 0 && onChoose(id, undefined)}
+                        onPointerDown={event => {
+                          wasDragged.current = false
+                          event.currentTarget.setPointerCapture(event.pointerId)
+                        }}
+                        onClick={() => {
+                          if (!wasDragged.current) onChoose(id, undefined)
+                          wasDragged.current = false
+                        }}
                         onPointerUp={event => {
                           const box = event.currentTarget.ownerSVGElement!.getBoundingClientRect()
                           const at = layout.weekAt(event.clientX - box.left)
-                          const moved = Math.abs(event.clientX - box.left - x) > Math.max(11, r)
-                          onChoose(id, moved ? weekAfter(first, at) : undefined)
+                          wasDragged.current = Math.abs(event.clientX - box.left - x) > Math.max(11, r)
+                          if (wasDragged.current) onChoose(id, weekAfter(first, at))
                         }}
                         onKeyDown={event => {
                           if (event.key !== 'Enter' && event.key !== ' ') return

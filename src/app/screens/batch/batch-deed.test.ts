@@ -130,3 +130,11 @@ test('what cannot have happened is not offered', () => {
 test('what is split off is called after its batch with the first free letter', () => {
   expect(nameForPart('26-100', new Set(['26-100a']))).toBe('26-100b')
 })
+
+// 1 in = 25.4 mm and 1 US gallon = 3.785411784 l, exactly (NIST SP 811, appendix B).
+test('sizes typed in US units are kept in millimetres and litres', () => {
+  const inUs = (deed: DeedKind, change: Partial<DeedDraft>) =>
+    bodiesOfDeed(view, deed, { ...draft, ...change }, () => 'new' as BatchId, 'us')
+  expect(inUs('measure', { calipers: '0.25 0.5' })).toMatchObject([{ calipersMm: [6.35, 12.7] }])
+  expect(inUs('pot', { litres: '1' })).toMatchObject([{ potLitres: 3.7854118 }])
+})

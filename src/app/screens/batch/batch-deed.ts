@@ -11,6 +11,7 @@ import type {
   OrderId,
   StepId,
 } from '../../../trade/index.ts'
+import { shownUnit, type Units } from '../../text/shown-unit.ts'
 
 /** Where finished plants stand. */
 const FINISHED = 'finished' as StepId
@@ -116,7 +117,10 @@ const aboveNought = (text: string): number | null => {
   return text.trim() !== '' && number > 0 && Number.isFinite(number) ? number : null
 }
 
-/** Stems in mm, parted by spaces, semicolons or new lines; the decimal sign may be a comma. Null where one is no size. */
+const metric = (value: number, unit: string, units: Units): number =>
+  units === 'metric' ? value : Number(shownUnit(unit, units).from(value).toPrecision(8))
+
+/** Stems as typed, parted by spaces, semicolons or new lines; the decimal sign may be a comma. Null where one is no size. */
 export const readCalipers = (text: string): readonly number[] | null => {
   const parted = text.includes('.') ? text.replaceAll(',', ' ') : text
   const stems = parted.split(/[\s;]+/).filter(Boolean)
@@ -137,12 +141,16 @@ export const readGrades = (lines: DeedDraft['grades']): Readonly<Record<string, 
   return Object.keys(grades).length > 0 ? grades : null
 }
 
-/** The entries that a deed makes, or null while something is missing. `newBatch` names what is split off. */
+/**
+ * The entries that a deed makes, or null while something is missing. `newBatch` names what is split off; sizes are typed
+ * in the reader's units.
+ */
 export const bodiesOfDeed = (
   view: BatchView,
   deed: DeedKind,
   draft: DeedDraft,
   newBatch: () => BatchId,
+  units: Units = 'metric',
 ): readonly Body[] | null => {
   const { id: batch } = view.row
   const asks = ASKS[deed].filter(field => !FREE[deed]?.includes(field))
@@ -169,11 +177,13 @@ export const bodiesOfDeed = (
       return [{ kind: 'moved/1', ...some, to: bench! }]
     case 'pot': {
       const potLitres = aboveNought(draft.litres)
-      return potLitres === null ? null : [{ kind: 'potted-on/1', ...some, potLitres }]
+      return potLitres === null
+        ? null
+        : [{ kind: 'potted-on/1', ...some, potLitres: metric(potLitres, 'litres', units) }]
     }
     case 'measure': {
-      const calipersMm = readCalipers(draft.calipers)
-      return calipersMm === null ? null : [{ kind: 'measured/1', batch, step: step!, calipersMm }]
+      const calipersMm = readCalipers(draft.calipers)?.map(size => metric(size, 'mm', units))
+      return calipersMm === undefined ? null : [{ kind: 'measured/1', batch, step: step!, calipersMm }]
     }
     case 'grade': {
       const grades = readGrades(draft.grades)

@@ -21,6 +21,7 @@ import { WoodField } from './wood-field.tsx'
 /** One thing that a deed asks. */
 export function DeedField({ field, ...asks }: Asks & { readonly field: Asked }) {
   const { t } = useTranslation()
+  const format = useFormat()
   const { view, draft, onChange } = asks
   switch (field) {
     case 'step':
@@ -45,7 +46,7 @@ export function DeedField({ field, ...asks }: Asks & { readonly field: Asked }) 
     case 'litres':
       return (
         <Field
-          label={t('batch.deed.litres')}
+          label={t('batch.deed.litres', { unit: format.shown('litres').unit })}
           inputMode="decimal"
           value={draft.litres}
           onChange={litres => onChange({ litres })}
@@ -148,15 +149,20 @@ function WordsField({ deed, draft, onChange }: Asks) {
   )
 }
 
+const EXAMPLE_MM = [6.5, 7, 8.2]
+
 function CalipersField({ draft, onChange }: Asks) {
   const { t } = useTranslation()
   const format = useFormat()
+  const { unit, to } = format.shown('mm')
   const stems = readCalipers(draft.calipers)
   return (
     <div>
       <Field
-        label={t('batch.deed.calipers')}
-        placeholder={t('batch.deed.calipersHint')}
+        label={t('batch.deed.calipers', { unit })}
+        placeholder={t('batch.deed.calipersHint', {
+          example: EXAMPLE_MM.map(mm => format.typed(Number(to(mm).toPrecision(2)))).join(' '),
+        })}
         inputMode="text"
         value={draft.calipers}
         onChange={calipers => onChange({ calipers })}
@@ -166,7 +172,10 @@ function CalipersField({ draft, onChange }: Asks) {
           {t('batch.deed.stems', {
             count: stems.length,
             shown: format.number(stems.length),
-            mean: format.amount(stems.reduce((sum, mm) => sum + mm, 0) / stems.length),
+            mean: format.typed(
+              Number((stems.reduce((sum, size) => sum + size, 0) / stems.length).toPrecision(3)),
+            ),
+            unit,
           })}
         </p>
       )}

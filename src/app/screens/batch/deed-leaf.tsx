@@ -12,6 +12,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { Field } from '../../parts/field.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
+import { useFormat } from '../../text/use-format.tsx'
 import {
   ASKS,
   bodiesOfDeed,
@@ -35,6 +36,7 @@ export function DeedLeaf({
 }) {
   const { t } = useTranslation()
   const names = useNames()
+  const format = useFormat()
   const done = useDone()
   const { data: batches } = useQuery(look.batchesAlive())
   const { row } = view
@@ -45,7 +47,7 @@ export function DeedLeaf({
   const suggested = nameForPart(row.name, new Set(batches?.map(({ name }) => name)))
   const full = draft.name === '' ? { ...draft, name: suggested } : draft
   const isDay = on !== '' && on <= today
-  const made = () => (isDay ? bodiesOfDeed(view, deed, full, () => uuidv7() as BatchId) : null)
+  const made = () => (isDay ? bodiesOfDeed(view, deed, full, () => uuidv7() as BatchId, format.units) : null)
   const stopped = isStopped(view, deed, draft.step)
 
   const keep = async () => {

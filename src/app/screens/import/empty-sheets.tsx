@@ -22,7 +22,7 @@ export function EmptySheets() {
       </p>
       <Asked query={sheets} what={t('imports.empty')}>
         {list => (
-          <ul className="empty-sheets">
+          <ul className="empty-sheets link-list">
             {list.map(({ kind, says }) => (
               <li key={kind}>
                 <p>

@@ -72,7 +72,10 @@ function Shown({ view }: { readonly view: AffectedView }) {
           <h2>{t('holds.title')}</h2>
           <HoldList holds={view.holds} />
           <p className="soft small">
-            {t('lineage.affected.plan')} <Link to="/season">{t('lineage.affected.season')}</Link>
+            {t('lineage.affected.plan')}{' '}
+            <Link to="/season" className="in-words">
+              {t('lineage.affected.season')}
+            </Link>
           </p>
         </section>
       )}

@@ -1,10 +1,9 @@
 import { useTranslation } from 'react-i18next'
 import type { LineageView } from '../../../api/index.ts'
 import { Behind } from '../../parts/behind.tsx'
-import { lineage } from '../../text/en/lineage.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useSayPart } from '../../text/use-say-part.ts'
 
-type Part = keyof typeof lineage.links.as
 type Ref = LineageView['of']
 
 /** The family link by link: what went from where into what, when, and who said so. */
@@ -14,8 +13,7 @@ export function LineageLinks({ view }: { readonly view: LineageView }) {
   const keyOf = ({ what, id }: Ref) => `${what} ${id}`
   const names = new Map(view.things.map(({ what, id, name }) => [keyOf({ what, id }), name]))
   const nameOf = (ref: Ref) => `${t(`lineage.what.${ref.what}`)} ${names.get(keyOf(ref)) ?? ref.id}`
-  // What was bought is named in the nursery's own words.
-  const partOf = (as: string) => (as in lineage.links.as ? t(`lineage.links.as.${as as Part}`) : as)
+  const partOf = useSayPart()
   if (view.links.length === 0) return null
   return (
     <details className="sheet">

@@ -24,7 +24,7 @@ export function MethodFruits({ method }: { readonly method: MethodId }) {
         <p className="soft small">{t('methods.fruits.says')}</p>
       </div>
       {made.length === 0 && <p>{t('methods.fruits.none')}</p>}
-      <ul className="method-protocols">
+      <ul className="method-protocols link-list">
         {made.map(({ species, way: { success, importance } }) => (
           <li key={species.id}>
             <Link to="/species/$species" params={{ species: species.id }}>

@@ -91,7 +91,7 @@ export function MethodOwn({
       {protocols.length > 0 && (
         <div>
           <h3>{t('methods.own.protocols')}</h3>
-          <ul className="method-protocols">
+          <ul className="method-protocols link-list">
             {protocols.map(({ id, name }) => (
               <li key={id}>
                 <Link to="/protocols/$protocol" params={{ protocol: id }}>

@@ -4,20 +4,26 @@ import type { MotherView } from '../../../api/index.ts'
 import { Mother } from '../../../record/index.ts'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-
-const numberIn = (text: string): number | null => (text.trim() === '' ? null : Number(text.replace(',', '.')))
+import { measureTyped } from '../../text/measure-typed.ts'
+import { useFormat } from '../../text/use-format.tsx'
 
 /** Where a mother tree stands, how old and high it is, where its wood came from, and who saw that it is true to name. */
 export function ChangeMother({ view, onClose }: { readonly view: MotherView; readonly onClose: () => void }) {
   const { t } = useTranslation()
+  const format = useFormat()
   const { mother } = view.row
+  const metres = (value: number | undefined) => measureTyped(value ?? null, 'm', format)
+  const east = metres(mother.position?.xMetres)
+  const north = metres(mother.position?.yMetres)
+  const high = metres(mother.heightMetres)
+  const { unit } = high
   const [said, setSaid] = useState({
     name: mother.name,
     block: mother.block,
-    x: mother.position === null ? '' : String(mother.position.xMetres),
-    y: mother.position === null ? '' : String(mother.position.yMetres),
+    x: east.was,
+    y: north.was,
     planted: mother.planted ?? '',
-    height: mother.heightMetres === undefined ? '' : String(mother.heightMetres),
+    height: high.was,
     provenance: mother.provenance,
     verifiedBy: mother.verifiedBy ?? '',
   })
@@ -25,9 +31,9 @@ export function ChangeMother({ view, onClose }: { readonly view: MotherView; rea
     value: said[name],
     onChange: (value: string) => setSaid({ ...said, [name]: value }),
   })
-  const x = numberIn(said.x)
-  const y = numberIn(said.y)
-  const height = numberIn(said.height)
+  const x = east.read(said.x)
+  const y = north.read(said.y)
+  const height = high.read(said.height)
   const { heightMetres: _, verifiedBy: __, ...rest } = mother
   const changed = Mother.safeParse({
     ...rest,
@@ -51,10 +57,10 @@ export function ChangeMother({ view, onClose }: { readonly view: MotherView; rea
       <div className="form-grid">
         <Field label={t('mothers.form.name')} {...field('name')} />
         <Field label={t('mothers.form.block')} {...field('block')} />
-        <Field label={t('mothers.form.x')} inputMode="decimal" {...field('x')} />
-        <Field label={t('mothers.form.y')} inputMode="decimal" {...field('y')} />
+        <Field label={t('mothers.form.x', { unit })} inputMode="decimal" {...field('x')} />
+        <Field label={t('mothers.form.y', { unit })} inputMode="decimal" {...field('y')} />
         <Field type="date" label={t('mothers.form.planted')} {...field('planted')} />
-        <Field label={t('mothers.form.height')} inputMode="decimal" {...field('height')} />
+        <Field label={t('mothers.form.height', { unit })} inputMode="decimal" {...field('height')} />
       </div>
       <Field label={t('mothers.form.provenance')} {...field('provenance')} />
       <Field label={t('mothers.form.verifiedBy')} {...field('verifiedBy')} />

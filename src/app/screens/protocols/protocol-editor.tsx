@@ -73,7 +73,7 @@ export function ProtocolEditor({
               kinds:
                 usedBy.length === 0 ? t('protocols.noKind') : format.list(usedBy.map(({ name }) => name)),
             })}{' '}
-            <Link to="/methods/$method" params={{ method: protocol.method }}>
+            <Link to="/methods/$method" params={{ method: protocol.method }} className="in-words">
               {t('methods.how')}
             </Link>
           </p>

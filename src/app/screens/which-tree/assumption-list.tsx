@@ -50,7 +50,7 @@ export function AssumptionList({
       <p className="soft small">
         {t('whichTree.assumptions.says')}{' '}
         {onAsk !== null && (
-          <Link to="/species/$species" params={{ species: question.species }}>
+          <Link to="/species/$species" params={{ species: question.species }} className="in-words">
             {t('whichTree.assumptions.forGood')}
           </Link>
         )}

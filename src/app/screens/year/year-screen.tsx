@@ -6,6 +6,7 @@ import { markOfMethod } from '../../../trade/index.ts'
 import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
+import { Given } from '../../parts/given.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { type WindowNow, windowNow } from '../../pictures/window-weeks.ts'
@@ -84,7 +85,7 @@ export function YearScreen() {
             : protocol.window.months.length === 0
               ? t('year.never')
               : format.months(protocol.window.months)}
-          . {t('year.condition', { condition: protocol.window.condition })}.{' '}
+          . {t('year.condition')} <Given says={protocol.window.condition} />.{' '}
           {t('year.basis', { basis: term(protocol.window.basis) })}.
         </p>
       </div>

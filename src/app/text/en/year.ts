@@ -15,7 +15,7 @@ export const year = {
   neverCloses: 'No week is closed.',
   always: 'the whole year',
   never: 'no months given, the condition decides',
-  condition: 'Condition: {{condition}}',
+  condition: 'Condition:',
   basis: 'Basis: {{basis}}',
   wheel: 'Windows over the year',
   none: 'No protocol is in use yet.',

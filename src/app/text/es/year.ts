@@ -15,7 +15,7 @@ export const year = {
   neverCloses: 'Ninguna semana está cerrada.',
   always: 'todo el año',
   never: 'sin meses anotados, decide la condición',
-  condition: 'Condición: {{condition}}',
+  condition: 'Condición:',
   basis: 'Base: {{basis}}',
   wheel: 'Épocas a lo largo del año',
   none: 'Todavía no hay ningún protocolo en uso.',
