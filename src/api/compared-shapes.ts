@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { KindId, MethodId, PersonId, ProtocolId, StepId } from '../trade/index.ts'
+import { CultivarId, KindId, MethodId, PersonId, ProtocolId, SpeciesId, StepId } from '../trade/index.ts'
 
 const members = <Member extends z.ZodType>(member: Member) =>
   z
@@ -58,6 +58,29 @@ const inStep = <Member extends z.ZodType>(member: Member) =>
     })
     .readonly()
 
+const inFruit = z
+  .object({
+    species: SpeciesId,
+    fruitName: z.string(),
+    /** What is compared is what takes: the first step that ends with roots, a union or a shoot. */
+    share: z.number(),
+    members: z.array(members(MethodId)),
+    finding: Finding,
+  })
+  .readonly()
+
+const inWay = z
+  .object({
+    species: SpeciesId,
+    fruitName: z.string(),
+    method: MethodId,
+    methodName: z.string(),
+    share: z.number(),
+    members: z.array(members(CultivarId)),
+    finding: Finding,
+  })
+  .readonly()
+
 /** Who and what is beside each other, all else allowed for that the model knows. Best first. */
 export const RatesCompared = z
   .object({
@@ -65,6 +88,8 @@ export const RatesCompared = z
     rootstocks: z.array(inMethod(KindId)),
     months: z.array(inStep(z.number().int())),
     kinds: z.array(inStep(KindId)),
+    methods: z.array(inFruit),
+    cultivars: z.array(inWay),
   })
   .readonly()
 export type RatesCompared = z.infer<typeof RatesCompared>

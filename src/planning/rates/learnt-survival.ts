@@ -7,7 +7,17 @@ import {
   type RateFact,
   type RateModel,
 } from '../../science/index.ts'
-import type { KindId, MethodId, PersonId, Protocol, ProtocolId, StepId } from '../../trade/index.ts'
+import type {
+  CultivarId,
+  KindId,
+  MethodId,
+  PersonId,
+  Protocol,
+  ProtocolId,
+  Sign,
+  SpeciesId,
+  StepId,
+} from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import { type Comparison, compareLevels } from './compare-levels.ts'
 import { newestOfEach } from './newest-counts.ts'
@@ -21,10 +31,12 @@ export interface SeenStep
   readonly person: PersonId | null
   /** Of worked trees, the one kind that they stand on. */
   readonly rootstock: KindId | null
+  /** The one cultivar of the kind. */
+  readonly cultivar: CultivarId | null
 }
 
 /** A step of a future batch; the person is null where nobody, or more than one, is known to do it. */
-export type AskedStep = Omit<SeenStep, 'species' | 'year' | 'rootstock' | 'entered' | 'survived'>
+export type AskedStep = Omit<SeenStep, 'species' | 'year' | 'rootstock' | 'cultivar' | 'entered' | 'survived'>
 
 /** The share of a batch to come. */
 interface Share {
@@ -58,6 +70,15 @@ export interface LearntSurvival {
   compareKinds(): readonly Comparison<StepCompared>[]
   /** Rootstocks beside each other in each method. */
   compareRootstocks(): readonly Comparison<{ readonly method: MethodId }>[]
+  /** Methods beside each other in each fruit, by what takes: the first step that ends with roots, a union or a shoot. */
+  compareMethods(): readonly Comparison<{ readonly species: SpeciesId }>[]
+  /** Cultivars beside each other in each method of a fruit. */
+  compareCultivars(): readonly Comparison<WayCompared>[]
+}
+
+export interface WayCompared {
+  readonly species: SpeciesId
+  readonly method: MethodId
 }
 
 export interface StepCompared {
@@ -69,6 +90,8 @@ export interface StepCompared {
 export const FIGURE_WORTH_BATCHES = 2
 /** How many kinds (months, people, years) and batches the spreads that it implies are worth. Our choice, no source. */
 const SPREAD_WORTH = 10
+/** How far methods of a fruit are believed to lie apart on the logit scale, as a start. Our choice, no source. */
+const METHODS_APART = { sdLogit: 1, worthLevels: SPREAD_WORTH }
 /** A factor with fewer levels says little of how far they lie apart: it is left to the spread between batches. */
 const FEWEST_LEVELS = 3
 const FEWEST_SEASONS = 3
@@ -97,6 +120,8 @@ const contextOf = (row: SeenStep) => ({
   ...levelsOf(row),
   year: yearOf(row),
   rootstock: row.rootstock === null ? undefined : `${row.method} ${row.rootstock}`,
+  cultivar: row.cultivar === null ? undefined : `${row.species} ${row.method} ${row.cultivar}`,
+  method: `${row.species} ${row.method}`,
 })
 
 /**
@@ -142,6 +167,7 @@ const TOLD = [
   'year',
   'person',
   'rootstock',
+  'cultivar',
   'entered',
   'survived',
 ] as const
@@ -174,8 +200,11 @@ function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Prot
       compareMonths: () => [],
       compareKinds: () => [],
       compareRootstocks: () => [],
+      compareMethods: () => [],
+      compareCultivars: () => [],
     }
   const allRows = [...rowsOf.values()].flat()
+  const expected: OffsetOf = row => figures.get(stepOf(row))!.mean
   const model = fitted(allRows, figures)
 
   const factorsByName = new Map(model.factors.map(factor => [factor.name, factor]))
@@ -191,15 +220,30 @@ function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Prot
   )
   return {
     yearShare: ofYears === undefined ? USUAL_YEAR_SHARE : ofYears / ofBatch,
-    comparePeople: () => compareLevels(model, 'person', comparedIn(allRows, figures, 'method', 'person')),
-    compareMonths: () => compareLevels(model, 'month', comparedIn(allRows, figures, 'step', 'month')),
-    compareKinds: () => compareLevels(model, 'kind', comparedIn(allRows, figures, 'step', 'kind')),
+    comparePeople: () => compareLevels(model, 'person', comparedIn(allRows, expected, 'method', 'person')),
+    compareMonths: () => compareLevels(model, 'month', comparedIn(allRows, expected, 'step', 'month')),
+    compareKinds: () => compareLevels(model, 'kind', comparedIn(allRows, expected, 'step', 'kind')),
     compareRootstocks: () => {
       const worked = allRows.filter(({ rootstock }) => rootstock !== null)
       if (worked.length === 0) return []
       // The plan asks nobody for a rootstock's own part, so that it is learnt only where it is looked at.
-      const rows = comparedIn(worked, figures, 'method', 'rootstock')
-      return compareLevels(fitted(worked, figures, ['rootstock']), 'rootstock', rows)
+      const rows = comparedIn(worked, expected, 'method', 'rootstock')
+      return compareLevels(fitted(worked, figures, { further: ['rootstock'] }), 'rootstock', rows)
+    },
+    compareMethods: () => {
+      const takes = allRows.filter(({ protocol, step }) => takingStep(protocols.get(protocol)!) === step)
+      if (takes.length === 0) return []
+      // Each protocol has a method: its own figures and its steps would say again what the method does.
+      const average = averageOfFruit(takes)
+      const learnt = fitted(takes, figures, { further: ['method'], without: ['step'], offset: average })
+      return compareLevels(learnt, 'method', comparedIn(takes, average, 'fruit', 'method'))
+    },
+    compareCultivars: () => {
+      const named = allRows.filter(({ cultivar }) => cultivar !== null)
+      if (named.length === 0) return []
+      // A kind is a cultivar on its stock: beside each other, neither could be told.
+      const learnt = fitted(named, figures, { further: ['cultivar'], without: ['kind'] })
+      return compareLevels(learnt, 'cultivar', comparedIn(named, expected, 'way', 'cultivar'))
     },
     share(asked) {
       const rows = rowsOf.get(stepOf(asked))
@@ -228,24 +272,49 @@ function learn(all: readonly SeenStep[], protocols: ReadonlyMap<ProtocolId, Prot
   }
 }
 
-/** The counts that say which member they are of, to be compared within each method, or each step of a protocol. */
-function comparedIn<In extends 'method' | 'step'>(
+/** What its logit is known to be before its own counts are looked at. */
+type OffsetOf = (row: SeenStep) => number
+
+/** Signs that a plant took; where it lives on is another matter. */
+const TAKES: readonly Sign[] = ['germinated', 'sprouted', 'rooted', 'united']
+const takingStep = ({ steps }: Protocol): StepId | undefined =>
+  steps.find(({ sign }) => TAKES.includes(sign))?.id
+
+/** The share of a fruit over all its methods, on the logit scale; half a plant either way keeps it there. */
+function averageOfFruit(rows: readonly SeenStep[]): OffsetOf {
+  const logits = new Map(
+    [...grouped(rows, ({ species }) => species)].map(([species, own]) => {
+      const survived = own.reduce((sum, row) => sum + row.survived, 0.5)
+      const failed = own.reduce((sum, row) => sum + row.entered - row.survived, 0.5)
+      return [species, Math.log(survived / failed)] as const
+    }),
+  )
+  return ({ species }) => logits.get(species)!
+}
+
+/** What is compared within: what a group of counts is of. */
+const WITHIN = {
+  method: ({ method }: SeenStep) => ({ method }),
+  step: ({ protocol, step }: SeenStep): StepCompared => ({ protocol, step }),
+  fruit: ({ species }: SeenStep) => ({ species }),
+  way: ({ species, method }: SeenStep): WayCompared => ({ species, method }),
+} as const
+
+/** The counts that say which member they are of, to be compared within each method, step of a protocol, fruit or way. */
+function comparedIn<In extends keyof typeof WITHIN>(
   rows: readonly SeenStep[],
-  figures: ReadonlyMap<string, Figure>,
+  offset: OffsetOf,
   within: In,
-  by: 'person' | 'month' | 'kind' | 'rootstock',
+  by: 'person' | 'month' | 'kind' | 'rootstock' | 'method' | 'cultivar',
 ) {
   return rows.flatMap(row => {
-    const { protocol, step, method, entered, survived } = row
+    const { entered, survived } = row
     const member = row[by]
     if (member === null) return []
-    const of = (within === 'method' ? { method } : { protocol, step }) as In extends 'method'
-      ? { readonly method: MethodId }
-      : StepCompared
-    const group = within === 'method' ? method : stepOf(row)
+    const of = WITHIN[within](row) as ReturnType<(typeof WITHIN)[In]>
+    const group = Object.values(of).join(' ')
     const context = contextOf(row)
-    const offsetLogit = figures.get(stepOf(row))!.mean
-    return [{ entered, survived, context, offsetLogit, group, of, member: String(member) }]
+    return [{ entered, survived, context, offsetLogit: offset(row), group, of, member: String(member) }]
   })
 }
 
@@ -282,12 +351,20 @@ function figureOf(
 function fitted(
   seen: readonly SeenStep[],
   figures: ReadonlyMap<string, Figure>,
-  further: readonly 'rootstock'[] = [],
+  {
+    further = [],
+    without = [],
+    offset = row => figures.get(stepOf(row))!.mean,
+  }: {
+    readonly further?: readonly ('rootstock' | 'cultivar' | 'method')[]
+    readonly without?: readonly ('step' | 'kind')[]
+    readonly offset?: OffsetOf
+  } = {},
 ): RateModel {
   const observations = seen.map(row => ({
     entered: row.entered,
     survived: row.survived,
-    offsetLogit: figures.get(stepOf(row))!.mean,
+    offsetLogit: offset(row),
     context: contextOf(row),
   }))
   const isTold = (name: 'month' | 'person') =>
@@ -300,8 +377,7 @@ function fitted(
   const ofAverage = 1 / (FIGURE_WORTH_BATCHES + 1)
   const ofKinds = (1 - ofAverage) / 4
   const factors = [
-    'step',
-    'kind',
+    ...(['step', 'kind'] as const).filter(name => !without.includes(name)),
     ...(['month', 'person'] as const).filter(isTold),
     ...(seasons >= FEWEST_SEASONS ? ['year'] : []),
     ...further,
@@ -309,7 +385,7 @@ function fitted(
   return fitRates({
     observations,
     factors,
-    facts: [...figures].map(
+    facts: (without.includes('step') ? [] : [...figures]).map(
       ([step, { alpha, beta, mean, variance }]): RateFact => ({
         context: { step },
         alpha,
@@ -318,7 +394,12 @@ function fitted(
         worthBatches: Math.min(1, variance / LEAST_VARIANCE) / ofAverage,
       }),
     ),
-    spreads: Object.fromEntries(factors.map(name => [name, spreadOf(name === 'step' ? ofAverage : ofKinds)])),
+    spreads: Object.fromEntries(
+      factors.map(name => [
+        name,
+        name === 'method' ? METHODS_APART : spreadOf(name === 'step' ? ofAverage : ofKinds),
+      ]),
+    ),
     batchSpread: spreadOf(1 - ofAverage - ofKinds),
   })
 }

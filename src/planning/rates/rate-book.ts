@@ -41,8 +41,16 @@ export interface SurvivalRate extends Beta {
 export interface RateBook {
   survival(protocol: Protocol, stepIndex: number, asked: AskedBatch): SurvivalRate
   days(protocol: Protocol, stepIndex: number): StepDays
-  /** People, months, kinds and rootstocks beside each other, fairly. */
-  compared(): Pick<LearntSurvival, 'comparePeople' | 'compareMonths' | 'compareKinds' | 'compareRootstocks'>
+  /** People, months, kinds, rootstocks, methods and cultivars beside each other, fairly. */
+  compared(): Pick<
+    LearntSurvival,
+    | 'comparePeople'
+    | 'compareMonths'
+    | 'compareKinds'
+    | 'compareRootstocks'
+    | 'compareMethods'
+    | 'compareCultivars'
+  >
 }
 
 /** From low to high of a figure lie nine cases of ten: so many sd of a normal distribution. */

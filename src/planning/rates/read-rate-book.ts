@@ -34,6 +34,8 @@ export const seenSteps = (
     const year = Number(begun.slice(0, 4))
     const month = Number(begun.slice(5, 7))
     const person = grafter
+    const cultivars = (nursery.kinds.get(kind) ?? nursery.former.kinds.get(kind))?.cultivars
+    const cultivar = cultivars?.length === 1 ? cultivars[0]! : null
     // Named one by one: a spread takes ten times as long, and there may be a hundred thousand rows.
     return {
       protocol,
@@ -42,6 +44,7 @@ export const seenSteps = (
       species,
       kind,
       rootstock,
+      cultivar,
       year,
       month,
       person,

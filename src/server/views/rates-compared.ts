@@ -1,13 +1,26 @@
 import type { RatesCompared } from '../../api/index.ts'
 import { readRateBook } from '../../planning/index.ts'
-import type { Nursery } from '../../record/index.ts'
+import { fruitsOf, type Nursery } from '../../record/index.ts'
 import { methodById } from '../../trade/facts/index.ts'
-import type { KindId, MethodId, PersonId, ProtocolId, StepId } from '../../trade/index.ts'
+import type {
+  CultivarId,
+  KindId,
+  MethodId,
+  PersonId,
+  ProtocolId,
+  SpeciesId,
+  StepId,
+} from '../../trade/index.ts'
 
-/** People, rootstocks, months and kinds beside each other, by the model that the plan's rates come from. */
+/** People, rootstocks, months, kinds, methods and cultivars beside each other, by the model that the plan's rates come from. */
 export const ratesCompared = (nursery: Nursery, today: string): RatesCompared => {
   const learnt = readRateBook(nursery, today).compared()
   const inMethod = ({ method }: { method: MethodId }) => ({ method, methodName: methodById(method).label })
+  const fruits = fruitsOf(nursery)
+  const inFruit = ({ species }: { species: SpeciesId }) => ({
+    species,
+    fruitName: fruits.byId(species)?.commonName ?? species,
+  })
   const inStep = ({ protocol, step }: { protocol: ProtocolId; step: StepId }) => {
     const of = nursery.protocols.get(protocol)
     const stepName = of?.steps.find(({ id }) => id === step)?.name ?? step
@@ -47,6 +60,23 @@ export const ratesCompared = (nursery: Nursery, today: string): RatesCompared =>
       ...inStep(of),
       ...rest,
       members: members.map(kind),
+    })),
+    methods: learnt.compareMethods().map(({ of, members, ...rest }) => ({
+      ...inFruit(of),
+      ...rest,
+      members: members.map(one => {
+        const member = one.member as MethodId
+        return { ...one, member, name: methodById(member).label }
+      }),
+    })),
+    cultivars: learnt.compareCultivars().map(({ of, members, ...rest }) => ({
+      ...inFruit(of),
+      ...inMethod(of),
+      ...rest,
+      members: members.map(one => {
+        const member = one.member as CultivarId
+        return { ...one, member, name: nursery.cultivars.get(member)?.name ?? member }
+      }),
     })),
   }
 }

@@ -30,7 +30,7 @@ const MOST_LANES = 40
 /** Limits of two would say what their points say. */
 const FEWEST_IN_FUNNEL = 3
 
-/** Kinds, rootstocks, months of the start or people beside each other: as if all had had the same plants. */
+/** Kinds, rootstocks, methods, cultivars, months of the start or people beside each other: as if all had had the same plants. */
 export function Compared({ by }: { readonly by: ComparedBy }) {
   const { t } = useTranslation()
   const term = useTerm()
@@ -52,7 +52,26 @@ export function Compared({ by }: { readonly by: ComparedBy }) {
               name: typeof member.member === 'number' ? format.month(member.member - 1) : member.name,
             })),
           }))
-        const groups = by === 'people' || by === 'rootstocks' ? inMethod(compared[by]) : inStep(compared[by])
+        const groupsBy: { readonly [By in ComparedBy]: () => Group[] } = {
+          people: () => inMethod(compared.people),
+          rootstocks: () => inMethod(compared.rootstocks),
+          kinds: () => inStep(compared.kinds),
+          months: () => inStep(compared.months),
+          methods: () =>
+            compared.methods.map(one => ({
+              ...one,
+              key: one.species,
+              title: term(one.fruitName),
+              members: one.members.map(member => ({ ...member, name: term(member.name) })),
+            })),
+          cultivars: () =>
+            compared.cultivars.map(one => ({
+              ...one,
+              key: `${one.species} ${one.method}`,
+              title: `${term(one.fruitName)}: ${term(one.methodName)}`,
+            })),
+        }
+        const groups = groupsBy[by]()
         return (
           <div className="stack">
             {groups.length === 0 && <p className="soft">{t('rates.compared.none')}</p>}

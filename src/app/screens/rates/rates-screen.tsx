@@ -6,9 +6,9 @@ import { Slumps, SlumpsNamed } from './slumps.tsx'
 import { StepRates } from './step-rates.tsx'
 
 const route = getRouteApi('/rates')
-const VIEW = ['steps', 'kinds', 'rootstocks', 'months', 'people', 'slumps'] as const
+const VIEW = ['steps', 'kinds', 'rootstocks', 'methods', 'cultivars', 'months', 'people', 'slumps'] as const
 
-/** What takes, by step; and what kinds, rootstocks, months and people do to it; and what does worse than before. */
+/** What takes, by step; and what kinds, rootstocks, methods, cultivars, months and people do to it; and what does worse than before. */
 export function RatesScreen() {
   const { t } = useTranslation()
   const { view = 'steps' } = route.useSearch()

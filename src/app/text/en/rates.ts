@@ -6,6 +6,10 @@ export const rates = {
     kinds: 'Which kind does how well in which step, with months, people and years allowed for.',
     rootstocks:
       'What takes on which rootstock in each method, with kinds, months, people and years allowed for. Where a fruit stands on one rootstock alone, the two cannot be told apart.',
+    methods:
+      'What takes by which method in each fruit: the first count of roots, unions or shoots, with kinds, months, people and years allowed for.',
+    cultivars:
+      'Which cultivar does how well in each method of its fruit, with steps, months, people and years allowed for. Where a cultivar stands on one rootstock alone, the two cannot be told apart.',
     months: 'What the month of the start does, with kinds, people and years allowed for.',
     people:
       'Who works which method how well, as if all had had the same kinds in the same years. Few counts are drawn towards the others.',
@@ -20,6 +24,8 @@ export const rates = {
     steps: 'Steps',
     kinds: 'Kinds',
     rootstocks: 'Rootstocks',
+    methods: 'Methods',
+    cultivars: 'Cultivars',
     months: 'Months',
     people: 'People',
     slumps: 'Slumps',

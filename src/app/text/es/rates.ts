@@ -6,6 +6,10 @@ export const rates = {
     kinds: 'Qué clase va cómo en cada fase, descontados meses, personas y años.',
     rootstocks:
       'Qué prende sobre qué patrón en cada método, descontados clases, meses, personas y años. Donde una fruta va sobre un solo patrón, no se pueden separar la una del otro.',
+    methods:
+      'Qué prende con cada método en cada fruta: el primer recuento de raíces, uniones o brotes, descontados clases, meses, personas y años.',
+    cultivars:
+      'Qué cultivar da qué resultado en cada método de su fruta, descontados pasos, meses, personas y años. Donde un cultivar va sobre un solo patrón, no se pueden separar el uno del otro.',
     months: 'Qué hace el mes del inicio, descontadas clases, personas y años.',
     people:
       'Quién trabaja cada método y con qué resultado, como si todos hubieran tenido las mismas clases en los mismos años. Los pocos recuentos se acercan a los demás.',
@@ -20,6 +24,8 @@ export const rates = {
     steps: 'Fases',
     kinds: 'Clases',
     rootstocks: 'Patrones',
+    methods: 'Métodos',
+    cultivars: 'Cultivares',
     months: 'Meses',
     people: 'Personas',
     slumps: 'Bajones',
