@@ -59,6 +59,8 @@ export const MotherView = z
     lots: z.array(LotRow),
     /** How this fruit's wood is kept, and how many days it is good. */
     keeping: z.object({ how: z.string(), days: z.number(), basis: Basis }).readonly().nullable(),
+    /** How many days its seed is good, and how it must be kept where the facts say so. */
+    seedKeeping: z.object({ how: z.string(), days: z.number(), basis: Basis }).readonly().nullable(),
     /** What she may still give this season, by material. */
     season: z.array(
       z

@@ -53,3 +53,4 @@ export {
   TreeForm,
 } from './vocabulary.ts'
 export { type Hemisphere, isOpen, monthsAtLatitude, Window, weeksOpen, windowMonths } from './window.ts'
+export { WindowKind, windowKind } from './window-kind.ts'

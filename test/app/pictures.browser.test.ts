@@ -109,7 +109,7 @@ test('a finger that touches beside a small mark of a drawing presses the one tha
       return { id: disc.getAttribute('data-start')!, x: x + width / 2, y: y + height / 2 }
     })
     const free = discs.find(one =>
-      discs.every(other => other === one || Math.hypot(other.x - one.x, other.y - one.y - 20) > 30),
+      discs.every(other => other === one || Math.hypot(other.x - one.x, other.y - one.y - 20) > 21),
     )!
     return { id: free.id, x: free.x, y: free.y + 20 }
   })

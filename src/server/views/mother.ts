@@ -16,12 +16,16 @@ const writingOf = (nursery: Nursery, id: CultivarId): string => {
   return fruit === undefined ? `‘${cultivar.name}’` : cultivarWriting(fruit, cultivar)
 }
 
-const keepingOf = (nursery: Nursery, id: CultivarId): MotherView['keeping'] => {
+const keepingOf = (nursery: Nursery, id: CultivarId): Pick<MotherView, 'keeping' | 'seedKeeping'> => {
   const species = nursery.cultivars.get(id)?.species
   const fruit = species === undefined ? undefined : fruitsOf(nursery).byId(species)
-  if (fruit === undefined) return null
+  if (fruit === undefined) return { keeping: null, seedKeeping: null }
   const { how, days } = scionKeeping(fruit)
-  return { how, days: days.typical, basis: days.basis }
+  const seed = fruit.seed?.viabilityDays ?? null
+  return {
+    keeping: { how, days: days.typical, basis: days.basis },
+    seedKeeping: seed && { how: seed.note ?? '', days: seed.typical, basis: seed.basis },
+  }
 }
 
 export const licenceRow = (nursery: Nursery, cultivar: CultivarId, today: string): LicenceRow | null => {
@@ -62,7 +66,7 @@ export const motherView = (memory: NurseryMemory, id: string, today: string): Mo
       }))
       .filter(({ left }) => left > 0)
       .sort((a, b) => (a.on < b.on ? -1 : 1)),
-    keeping: keepingOf(nursery, mother.cultivar),
+    ...keepingOf(nursery, mother.cultivar),
     season: [...new Set(mother.gives.map(({ material }) => material))].map(material => ({
       material,
       ...givenInSeason(mother.gives, state.given, material, today),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { arcPath, monthArcs, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
+import { arcPath, layOutLegend, monthArcs, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
 
 test('a window over the new year is one arc', () => {
   expect(monthArcs([12, 1, 2])).toEqual([{ from: 11, to: 14 }])
@@ -44,4 +44,18 @@ test('an arc of more than half a year goes the long way round, a whole year is d
 test('the hand is at its share of the month', () => {
   expect(monthOfDay('2026-11-16')).toBe(10.5)
   expect(monthOfDay('2026-01-01')).toBe(0)
+})
+
+test('the legend stands below the wheel, in columns, and no two of its lines share a place', () => {
+  for (const width of [300, 620, 1000]) {
+    const { groups, height } = layOutLegend([4, 6, 45], width, 640)
+    const places = groups.flat()
+    expect(places).toHaveLength(55)
+    expect(new Set(places.map(({ x, y }) => `${x} ${y}`)).size).toBe(55)
+    for (const { x, y } of places) {
+      expect(y).toBeGreaterThan(640)
+      expect(y).toBeLessThanOrEqual(height)
+      expect(x).toBeLessThan(width)
+    }
+  }
 })

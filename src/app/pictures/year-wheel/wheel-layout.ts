@@ -37,6 +37,28 @@ export const onWheel = (month: number, radius: number, centre: number): readonly
   return [centre + radius * Math.cos(angle), centre + radius * Math.sin(angle)]
 }
 
+const LEGEND_LINE = 20
+/** Least widths of the columns of kinds, of marks, and of names. */
+const LEGEND_COLUMNS = [150, 110, 300] as const
+
+/** Where each group of the legend stands below the wheel: in as many columns as fit, column by column for the names. */
+export const layOutLegend = (counts: readonly [number, number, number], width: number, top: number) => {
+  let y = top + LEGEND_LINE
+  const groups = counts.map((count, group) => {
+    const columns = Math.max(1, Math.floor(width / LEGEND_COLUMNS[group]!))
+    const rows = Math.ceil(count / columns)
+    const room = width / columns
+    const places = Array.from({ length: count }, (_, index) => ({
+      x: Math.floor(index / rows) * room,
+      y: y + (index % rows) * LEGEND_LINE,
+      room: room - 30,
+    }))
+    y += rows * LEGEND_LINE + (count > 0 ? 8 : 0)
+    return places
+  })
+  return { groups, height: y }
+}
+
 /** The path of an arc along a ring; a whole year is drawn as two halves. */
 export const arcPath = ({ from, to }: Arc, radius: number, centre: number): string => {
   if (to - from >= 12)

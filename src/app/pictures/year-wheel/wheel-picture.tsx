@@ -1,12 +1,14 @@
 import { useTranslation } from 'react-i18next'
 import type { ProtocolSummary } from '../../../api/index.ts'
-import { markOfMethod } from '../../../trade/index.ts'
+import { markOfMethod, WindowKind, windowKind } from '../../../trade/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import './year-wheel.css'
+import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
-import { Mark, MarkStrokes } from '../marks/mark.tsx'
+import { MarkStrokes } from '../marks/mark.tsx'
 import { windowSpans } from '../window-weeks.ts'
-import { arcPath, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
+import { arcPath, layOutLegend, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
 
 /** Closer than so many pixels the lines of the rings would run together to a grey ground. */
 const ROOM_FOR_LINES = 6
@@ -25,7 +27,20 @@ const MARKS_IN_ORDER = Object.keys(INK) as readonly (keyof typeof INK)[]
 
 const MONTHS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] as const
 
-/** The year at this site: a ring for each protocol, drawn where it may begin; the hand is today. */
+/** What a window waits for is told by its line too. */
+const DASH: Readonly<Record<WindowKind, string>> = {
+  seed: '2 3',
+  wood: 'none',
+  bark: '14 4',
+  heat: '6 3 1 3',
+}
+
+export type WheelRing = Pick<ProtocolSummary, 'id' | 'name' | 'method' | 'window'>
+
+/** Rings that stand closer have no room for their numbers. */
+const NUMBERED_PITCH = 10
+
+/** The year at this site: a ring for each protocol, drawn where it may begin; the hand is today. Its legend is in it. */
 export function WheelPicture({
   title,
   says,
@@ -34,22 +49,27 @@ export function WheelPicture({
 }: {
   readonly title: string
   readonly says: string
-  readonly protocols: readonly ProtocolSummary[]
+  readonly protocols: readonly WheelRing[]
   readonly today: string
 }) {
   const { t } = useTranslation()
+  const term = useTerm()
   const format = useFormat()
+  const weeksOf = ({ window }: WheelRing) =>
+    format.list(windowSpans(window.months, today).map(({ from, to }) => format.days(from, to)))
+  const kindOf = ({ method }: WheelRing) => t(`year.kinds.${windowKind(method)}`)
   return (
     <Picture
       title={title}
       says={says}
       numbers={() => ({
-        columns: [t('pictures.year.method'), t('pictures.year.weeks'), t('pictures.year.condition')],
-        rows: protocols.map(({ name, window: { months, condition } }) => [
-          name,
-          format.list(windowSpans(months, today).map(({ from, to }) => format.days(from, to))),
-          condition,
-        ]),
+        columns: [
+          t('pictures.year.method'),
+          t('pictures.year.waitsFor'),
+          t('pictures.year.weeks'),
+          t('pictures.year.condition'),
+        ],
+        rows: protocols.map(ring => [ring.name, kindOf(ring), weeksOf(ring), term(ring.window.condition)]),
       })}
     >
       {width => {
@@ -59,13 +79,25 @@ export function WheelPicture({
         const inner = Math.max(44, outer * 0.24)
         const pitch = (outer - inner) / Math.max(1, protocols.length)
         const ring = Math.max(3, Math.min(15, pitch * 0.7))
-        const shown = MARKS_IN_ORDER.filter(mark =>
+        const marks = MARKS_IN_ORDER.filter(mark =>
           protocols.some(({ method }) => markOfMethod(method) === mark),
         )
+        const kinds = WindowKind.options.filter(kind =>
+          protocols.some(({ method }) => windowKind(method) === kind),
+        )
+        const legend = layOutLegend([kinds.length, marks.length, protocols.length], width, size + 18)
         const [handX, handY] = onWheel(monthOfDay(today), outer + 4, centre)
         return (
-          <>
-            <svg className="wheel" width={size} height={size} role="img" aria-label={t('pictures.year.aria')}>
+          <svg
+            className="wheel"
+            width={width}
+            height={legend.height}
+            role="img"
+            aria-label={`${t('pictures.year.aria')}. ${protocols
+              .map(ring => `${ring.name}, ${kindOf(ring)}: ${weeksOf(ring)}`)
+              .join('; ')}`}
+          >
+            <g transform={`translate(${(width - size) / 2} 0)`}>
               {MONTHS.map(month => {
                 const [x0, y0] = onWheel(month, inner - 12, centre)
                 const [x1, y1] = onWheel(month, outer + 4, centre)
@@ -97,6 +129,7 @@ export function WheelPicture({
                             className="wheel-arc"
                             stroke={INK[mark]}
                             strokeWidth={ring}
+                            strokeDasharray={DASH[windowKind(protocol.method)]}
                           />
                           {pitch >= 13 && (
                             <>
@@ -116,23 +149,60 @@ export function WheelPicture({
                         </g>
                       )
                     })}
+                    {pitch >= NUMBERED_PITCH && (
+                      <text x={centre + 3} y={centre - radius + 4} className="wheel-number strong">
+                        {format.number(index + 1)}
+                      </text>
+                    )}
                     <title>{protocol.name}</title>
                   </g>
                 )
               })}
               <path d={`M${centre} ${centre}L${handX} ${handY}`} className="wheel-hand" />
               <circle cx={centre} cy={centre} r={4} className="wheel-hub" />
-            </svg>
-            <ul className="wheel-legend">
-              {shown.map(mark => (
-                <li key={mark}>
-                  <span style={{ background: INK[mark] }} aria-hidden="true" />
-                  <Mark mark={mark} named size={24} />
-                  {t(`trade.mark.${mark}`)}
-                </li>
-              ))}
-            </ul>
-          </>
+            </g>
+            {kinds.map((kind, index) => {
+              const { x, y } = legend.groups[0]![index]!
+              return (
+                <g key={kind}>
+                  <path
+                    d={`M${x} ${y - 4}h34`}
+                    className="wheel-arc wheel-kind"
+                    strokeWidth={8}
+                    strokeDasharray={DASH[kind]}
+                  />
+                  <text x={x + 42} y={y}>
+                    {t(`year.kinds.${kind}`)}
+                  </text>
+                </g>
+              )
+            })}
+            {marks.map((mark, index) => {
+              const { x, y } = legend.groups[1]![index]!
+              return (
+                <g key={mark}>
+                  <rect x={x} y={y - 11} width={12} height={12} fill={INK[mark]} />
+                  <svg x={x + 18} y={y - 14} width={18} height={18} viewBox="0 0 34 34" aria-hidden="true">
+                    <MarkStrokes mark={mark} />
+                  </svg>
+                  <text x={x + 42} y={y}>
+                    {t(`trade.mark.${mark}`)}
+                  </text>
+                </g>
+              )
+            })}
+            {protocols.map((protocol, index) => {
+              const { x, y, room } = legend.groups[2]![index]!
+              return (
+                <text key={protocol.id} x={x} y={y} className="wheel-name">
+                  <tspan className="strong">{format.number(index + 1)}</tspan>
+                  <tspan dx={6}>
+                    {fitted(`${protocol.name}: ${kindOf(protocol)}`, Math.floor(room / 6.2))}
+                  </tspan>
+                </text>
+              )
+            })}
+          </svg>
         )
       }}
     </Picture>

@@ -5,13 +5,19 @@ import type { MotherView } from '../../../api/index.ts'
 import { Material, MaterialLotId } from '../../../trade/index.ts'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
+import { Given } from '../../parts/given.tsx'
 import { Leaf } from '../../parts/leaf.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { dayAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTerm } from '../../text/use-term.ts'
 import { isDayOrEmpty } from './day-text.ts'
 
-const isKept = (material: Material): boolean => material === 'scion sticks' || material === 'budwood'
+/** What the facts say of how a material is kept, and how long it is good; cuttings and the like are used at once. */
+const keepingFor = ({ keeping, seedKeeping }: MotherView, material: Material): MotherView['keeping'] => {
+  if (material === 'seed') return seedKeeping
+  return material === 'scion sticks' || material === 'budwood' ? keeping : null
+}
 
 /** Wood, cuttings or seed cut from a mother tree and put by: what, how many, how stored, good until when. */
 export function WoodCollected({
@@ -25,18 +31,19 @@ export function WoodCollected({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const term = useTerm()
   const { mother, onHold } = view.row
   const given = [...new Set(mother.gives.map(({ material }) => material))]
   const materials = given.length > 0 ? given : Material.options
-  const goodUntil = (material: Material, on: string) =>
-    view.keeping !== null && isKept(material) && on !== '' && isDayOrEmpty(on)
-      ? dayAfter(on, view.keeping.days)
-      : ''
+  const goodUntil = (material: Material, on: string) => {
+    const kept = keepingFor(view, material)
+    return kept !== null && on !== '' && isDayOrEmpty(on) ? dayAfter(on, Math.round(kept.days)) : ''
+  }
   const [material, setMaterial] = useState<Material>(materials[0]!)
   const [said, setSaid] = useState(() => ({
     number: '',
     label: `${mother.id}-${today.slice(5).replace('-', '')}-${uuidv7().slice(-3)}`,
-    stored: isKept(materials[0]!) ? (view.keeping?.how ?? '') : '',
+    stored: keepingFor(view, materials[0]!)?.how ?? '',
     on: today,
     until: goodUntil(materials[0]!, today),
   }))
@@ -54,11 +61,12 @@ export function WoodCollected({
     setMaterial(next)
     setSaid({
       ...said,
-      stored: isKept(next) ? (view.keeping?.how ?? said.stored) : said.stored,
+      stored: keepingFor(view, next)?.how || said.stored,
       until: goodUntil(next, said.on),
     })
   }
 
+  const kept = keepingFor(view, material)
   const title = `${mother.name}: ${t('mothers.wood.do')}`
   if (onHold)
     return (
@@ -106,13 +114,14 @@ export function WoodCollected({
         <Field label={t('mothers.wood.label')} {...field('label')} />
         <Field label={t('mothers.wood.stored')} {...field('stored')} />
       </div>
-      {isKept(material) && view.keeping !== null && (
+      {kept !== null && (
         <p className="soft small">
-          {t('mothers.wood.keeps', {
-            how: view.keeping.how,
-            days: format.number(view.keeping.days),
-            basis: view.keeping.basis,
-          })}
+          {kept.how !== '' && (
+            <>
+              <Given says={kept.how} />;{' '}
+            </>
+          )}
+          {t('mothers.wood.keeps', { days: format.number(kept.days), basis: term(kept.basis) })}
         </p>
       )}
       {left !== null && (

@@ -1,15 +1,16 @@
 import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
+import { Fragment } from 'react'
 import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { isOpen } from '../orders/chosen-orders.ts'
-import { closingWindows } from './closing-windows.ts'
+import { nearWindows } from './near-windows.ts'
 import { Watched } from './watched.tsx'
 
-/** What wants eyes rather than hands: what does not add up, what is unsure, what closes. */
+/** What wants eyes rather than hands: what does not add up, what is unsure, what closes and what opens. */
 export function NeedsLook() {
   const { t } = useTranslation()
   const format = useFormat()
@@ -19,10 +20,10 @@ export function NeedsLook() {
   const unsure = orders?.filter(row => isOpen(row) && isUnsure(row.chance, row.order.sure)).length ?? 0
   const counts = nursery?.counts
   const inUse = new Set(nursery?.kinds.flatMap(kind => kind.ways.map(way => way.protocol)))
-  const closing =
+  const near =
     nursery === undefined
-      ? []
-      : closingWindows(
+      ? { closing: [], opening: [] }
+      : nearWindows(
           nursery.protocols.filter(({ id }) => inUse.has(id)),
           nursery.today,
         )
@@ -67,22 +68,22 @@ export function NeedsLook() {
           (planned?.entriesSince ?? 0) === 0 && <li className="soft">{t('work.look.nothing')}</li>}
       </ul>
       <Watched />
-      {closing.length > 0 && (
-        <>
-          <h3>{t('work.look.closing')}</h3>
-          <ul>
-            {closing.map(({ protocol, closes }) => (
-              <li key={protocol.id}>
-                <Link to="/year">
-                  {t('work.look.closingOne', {
-                    protocol: protocol.name,
-                    day: format.day(closes),
-                  })}
-                </Link>
-              </li>
-            ))}
-          </ul>
-        </>
+      {(['closing', 'opening'] as const).map(
+        way =>
+          near[way].length > 0 && (
+            <Fragment key={way}>
+              <h3>{t(`work.look.${way}`)}</h3>
+              <ul>
+                {near[way].map(({ protocol, day }) => (
+                  <li key={protocol.id}>
+                    <Link to="/year">
+                      {t(`work.look.${way}One`, { protocol: protocol.name, day: format.day(day) })}
+                    </Link>
+                  </li>
+                ))}
+              </ul>
+            </Fragment>
+          ),
       )}
     </aside>
   )

@@ -1,8 +1,8 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { ProtocolSummary } from '../../../api/index.ts'
-import { markOfMethod } from '../../../trade/index.ts'
+import { starterProtocols } from '../../../trade/facts/index.ts'
+import { markOfMethod, windowKind, windowMonths } from '../../../trade/index.ts'
 import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
@@ -10,7 +10,7 @@ import { Given } from '../../parts/given.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { type WindowNow, windowNow } from '../../pictures/window-weeks.ts'
-import { WheelPicture } from '../../pictures/year-wheel/wheel-picture.tsx'
+import { WheelPicture, type WheelRing } from '../../pictures/year-wheel/wheel-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './year.css'
 import { useTerm } from '../../text/use-term.ts'
@@ -39,11 +39,30 @@ export function YearScreen() {
     species === ''
       ? new Set([...fruits.values()].flatMap(ids => [...ids]))
       : (fruits.get(species) ?? new Set())
-  const protocols = nursery.protocols
-    .filter(({ id }) => wanted.has(id))
-    .sort(
-      (a, b) => markOfMethod(a.method).localeCompare(markOfMethod(b.method)) || a.name.localeCompare(b.name),
-    )
+  const inUse = nursery.protocols.filter(({ id }) => wanted.has(id))
+  const fruit = known.byId(species)
+  const hemisphere = (nursery.site?.latitudeDegrees ?? 0) < 0 ? 'south' : 'north'
+  // Of a fruit that is not made here yet, the ways of the facts.
+  const rings: readonly WheelRing[] =
+    inUse.length > 0 || fruit === undefined
+      ? inUse
+      : starterProtocols(fruit).map(({ id, name, method, window }) => ({
+          id,
+          name: term(name),
+          method,
+          window: {
+            condition: window.condition,
+            basis: window.basis,
+            months: [...windowMonths(window, hemisphere)],
+          },
+        }))
+  const isOfFacts = inUse.length === 0 && rings.length > 0
+  const protocols = [...rings].sort(
+    (a, b) =>
+      windowKind(a.method).localeCompare(windowKind(b.method)) ||
+      markOfMethod(a.method).localeCompare(markOfMethod(b.method)) ||
+      a.name.localeCompare(b.name),
+  )
   const all = protocols.map(protocol => ({ protocol, now: windowNow(protocol.window.months, nursery.today) }))
   const open = all.filter(({ now }) => now.isOpen)
   const later = all
@@ -67,18 +86,24 @@ export function YearScreen() {
       day: format.day(now.closes),
     })
   }
-  const fruitName = (id: string) => known.byId(id)?.commonName ?? id
+  const fruitName = (id: string) => term(known.byId(id)?.commonName ?? id)
 
-  const line = ({ protocol, now }: { readonly protocol: ProtocolSummary; readonly now: WindowNow }) => (
+  const line = ({ protocol, now }: { readonly protocol: WheelRing; readonly now: WindowNow }) => (
     <li key={protocol.id}>
       <Mark mark={markOfMethod(protocol.method)} size={28} />
       <div>
         <p className="strong">
-          <Link to="/protocols/$protocol" params={{ protocol: protocol.id }}>
-            {protocol.name}
-          </Link>
+          {isOfFacts ? (
+            protocol.name
+          ) : (
+            <Link to="/protocols/$protocol" params={{ protocol: protocol.id }}>
+              {protocol.name}
+            </Link>
+          )}
         </p>
-        <p className="small">{stands(now)}</p>
+        <p className="small">
+          {stands(now)} {t(`year.kinds.${windowKind(protocol.method)}`)}.
+        </p>
         <p className="soft small">
           {protocol.window.months.length === 12
             ? t('year.always')
@@ -106,6 +131,10 @@ export function YearScreen() {
             ...[...fruits.keys()]
               .map(id => ({ id, name: fruitName(id) }))
               .sort((a, b) => a.name.localeCompare(b.name)),
+            ...known.all
+              .filter(({ id }) => !fruits.has(id))
+              .map(({ id }) => ({ id: id as string, name: t('year.notMade', { fruit: fruitName(id) }) }))
+              .sort((a, b) => a.name.localeCompare(b.name)),
           ]}
           onPick={id => void navigate({ search: { species: id || undefined }, replace: true })}
         />
@@ -116,7 +145,7 @@ export function YearScreen() {
         <div className="year-columns">
           <WheelPicture
             title={species === '' ? t('year.wheel') : fruitName(species)}
-            says={t('year.says')}
+            says={t(isOfFacts ? 'year.saysOfFacts' : 'year.says')}
             protocols={protocols}
             today={nursery.today}
           />

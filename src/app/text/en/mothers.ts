@@ -85,7 +85,7 @@ export const mothers = {
     label: 'Label on the bundle',
     stored: 'How it is stored',
     until: 'Good until (empty: not known)',
-    keeps: '{{how}}; good about {{days}} days ({{basis}}).',
+    keeps: 'good about {{days}} days ({{basis}}).',
     left: '{{left}} may still be taken this season.',
     over: 'That is {{over}} more than it may give this season without harm. It is kept all the same, and asked about.',
     stopped: 'The tree is on hold: nothing may be taken.',

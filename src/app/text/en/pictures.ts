@@ -100,6 +100,7 @@ export const pictures = {
   },
   year: {
     aria: 'The year as a wheel: when each method may begin',
+    waitsFor: 'Waits for',
     today: 'today',
     method: 'Method',
     weeks: 'Weeks of this year',

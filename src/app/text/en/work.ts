@@ -75,5 +75,7 @@ export const work = {
     accept: 'The latest plan waits to be accepted',
     closing: 'Last weeks to begin',
     closingOne: '{{protocol}}: until {{day}}',
+    opening: 'Soon to begin',
+    openingOne: '{{protocol}}: from {{day}}',
   },
 } as const

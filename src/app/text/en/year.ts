@@ -18,5 +18,13 @@ export const year = {
   condition: 'Condition:',
   basis: 'Basis: {{basis}}',
   wheel: 'Windows over the year',
-  none: 'No protocol is in use yet.',
+  none: 'No protocol is in use yet. Choose a fruit to see when it may begin.',
+  notMade: '{{fruit}}, not made here yet',
+  saysOfFacts: 'When each known way may begin at this site, as the facts have it. The hand is today.',
+  kinds: {
+    seed: 'Seed: fresh or chilled',
+    wood: 'Wood: ripe or at rest',
+    bark: 'Bark: slips',
+    heat: 'Heat: warm weather',
+  },
 } as const

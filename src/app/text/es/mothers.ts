@@ -94,7 +94,7 @@ export const mothers = {
     label: 'Etiqueta del manojo',
     stored: 'Cómo se conserva',
     until: 'Sirve hasta (vacío: no se sabe)',
-    keeps: '{{how}}; dura unos {{days}} días ({{basis}}).',
+    keeps: 'dura unos {{days}} días ({{basis}}).',
     left: 'Aún se pueden tomar {{left}} esta campaña.',
     over: 'Son {{over}} más de las que puede dar esta campaña sin daño. Se guarda igual, y se pregunta por ello.',
     stopped: 'La planta está retenida: no se puede tomar nada.',

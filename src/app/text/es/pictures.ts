@@ -100,6 +100,7 @@ export const pictures = {
   },
   year: {
     aria: 'El año como una rueda: cuándo puede empezar cada método',
+    waitsFor: 'Espera a',
     today: 'hoy',
     method: 'Método',
     weeks: 'Semanas de este año',

@@ -75,5 +75,7 @@ export const work = {
     accept: 'El último plan espera que se acepte',
     closing: 'Últimas semanas para empezar',
     closingOne: '{{protocol}}: hasta el {{day}}',
+    opening: 'Pronto se puede empezar',
+    openingOne: '{{protocol}}: desde el {{day}}',
   },
 }

@@ -18,5 +18,13 @@ export const year = {
   condition: 'Condición:',
   basis: 'Base: {{basis}}',
   wheel: 'Épocas a lo largo del año',
-  none: 'Todavía no hay ningún protocolo en uso.',
+  none: 'Todavía no hay ningún protocolo en uso. Elija una fruta para ver cuándo puede empezar.',
+  notMade: '{{fruit}}, todavía no se hace aquí',
+  saysOfFacts: 'Cuándo puede empezar aquí cada forma conocida, según los datos. La manecilla es hoy.',
+  kinds: {
+    seed: 'Semilla: fresca o estratificada',
+    wood: 'Madera: madura o en reposo',
+    bark: 'Corteza: se despega',
+    heat: 'Calor: tiempo cálido',
+  },
 }
