@@ -197,7 +197,10 @@ export function WheelPicture({
                 <text key={protocol.id} x={x} y={y} className="wheel-name">
                   <tspan className="strong">{format.number(index + 1)}</tspan>
                   <tspan dx={6}>
-                    {fitted(`${protocol.name}: ${kindOf(protocol)}`, Math.floor(room / 6.2))}
+                    {fitted(
+                      `${protocol.name} (${t(`year.kind.${windowKind(protocol.method)}`)})`,
+                      Math.floor(room / 6.2),
+                    )}
                   </tspan>
                 </text>
               )

@@ -1,6 +1,6 @@
 export const year = {
   title: 'Year wheel',
-  says: 'When each way may begin at this site. The hand is today.',
+  says: 'When each way may begin at this site. The rings are numbered from the outermost; the hand is today.',
   fruit: 'Fruit',
   allFruits: 'Every protocol in use',
   now: 'May begin this week',
@@ -20,7 +20,9 @@ export const year = {
   wheel: 'Windows over the year',
   none: 'No protocol is in use yet. Choose a fruit to see when it may begin.',
   notMade: '{{fruit}}, not made here yet',
-  saysOfFacts: 'When each known way may begin at this site, as the facts have it. The hand is today.',
+  saysOfFacts:
+    'When each known way may begin at this site, as the facts have it. The rings are numbered from the outermost; the hand is today.',
+  kind: { seed: 'seed', wood: 'wood', bark: 'bark', heat: 'heat' },
   kinds: {
     seed: 'Seed: fresh or chilled',
     wood: 'Wood: ripe or at rest',

@@ -1,6 +1,6 @@
 export const year = {
   title: 'Rueda del año',
-  says: 'Cuándo puede empezar cada método en este lugar. La aguja es hoy.',
+  says: 'Cuándo puede empezar cada método en este lugar. Los anillos se numeran desde el de fuera; la aguja es hoy.',
   fruit: 'Frutal',
   allFruits: 'Todos los protocolos en uso',
   now: 'Puede empezar esta semana',
@@ -20,7 +20,9 @@ export const year = {
   wheel: 'Épocas a lo largo del año',
   none: 'Todavía no hay ningún protocolo en uso. Elija una fruta para ver cuándo puede empezar.',
   notMade: '{{fruit}}, todavía no se hace aquí',
-  saysOfFacts: 'Cuándo puede empezar aquí cada forma conocida, según los datos. La manecilla es hoy.',
+  saysOfFacts:
+    'Cuándo puede empezar aquí cada forma conocida, según los datos. Los anillos se numeran desde el de fuera; la aguja es hoy.',
+  kind: { seed: 'semilla', wood: 'madera', bark: 'corteza', heat: 'calor' },
   kinds: {
     seed: 'Semilla: fresca o estratificada',
     wood: 'Madera: madura o en reposo',
