@@ -102,16 +102,18 @@ test('a finger that touches beside a small mark of a drawing presses the one tha
   await page.goto(`${app.address}/season`)
   await page.locator('[data-start]').first().waitFor()
   await page.locator('[data-fetching]').waitFor({ state: 'detached' })
-  // 20 pixels below the middle of a disc, which is 22 pixels high, where no other is nearer.
+  // 20 pixels to the left of the middle of the first disc of its row, which is 22 pixels wide.
   const aim = await page.locator('.strip').evaluate(strip => {
     const discs = [...strip.querySelectorAll('[data-start]')].map(disc => {
       const { x, y, width, height } = disc.querySelector('circle')!.getBoundingClientRect()
       return { id: disc.getAttribute('data-start')!, x: x + width / 2, y: y + height / 2 }
     })
-    const free = discs.find(one =>
-      discs.every(other => other === one || Math.hypot(other.x - one.x, other.y - one.y - 20) > 21),
+    const first = discs.find(
+      one =>
+        one.x > 40 &&
+        discs.every(other => other === one || Math.abs(other.y - one.y) > 25 || other.x > one.x),
     )!
-    return { id: free.id, x: free.x, y: free.y + 20 }
+    return { ...first, x: first.x - 20 }
   })
   await page.evaluate(y => window.scrollTo(0, y - 400), aim.y)
   const scrolled = await page.evaluate(() => window.scrollY)
