@@ -126,7 +126,17 @@ const rates = createRoute({
     given({
       find: text(said.find),
       show: oneOf(said.show, 'own', 'set', 'all'),
-      view: oneOf(said.view, 'steps', 'kinds', 'rootstocks', 'methods', 'cultivars', 'months', 'people', 'slumps'),
+      view: oneOf(
+        said.view,
+        'steps',
+        'kinds',
+        'rootstocks',
+        'methods',
+        'cultivars',
+        'months',
+        'people',
+        'slumps',
+      ),
     }),
   loader: () => ask(look.rates()),
   component: lazyRouteComponent(() => import('./screens/rates/rates-screen.tsx'), 'RatesScreen'),

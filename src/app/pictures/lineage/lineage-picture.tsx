@@ -87,7 +87,9 @@ export function LineagePicture({
                       as === 'rootstock' || as === 'interstem' ? 'lineage-link stock' : 'lineage-link'
                     }
                   >
-                    <title>{t('lineage.links.went', { number: format.number(number), as: partOf(as) })}</title>
+                    <title>
+                      {t('lineage.links.went', { number: format.number(number), as: partOf(as) })}
+                    </title>
                   </path>
                 )
               })}
