@@ -166,6 +166,7 @@ export const createClient = (base = '') => {
         `${base}/api/lineage/${what}/${encodeURIComponent(id)}/${table}`,
       picture: (file: string) => `${base}/api/pictures/${encodeURIComponent(file)}`,
       entries: `${base}/api/exchange/export`,
+      table: (file: string) => `${base}/api/exchange/export/${encodeURIComponent(file)}`,
       backup: `${base}/api/backup`,
     },
     /** What the server tells on its own: new entries, and how the planning job goes on. Call the result to stop listening. */

@@ -16,6 +16,7 @@ import { KeptHere } from './kept-here.tsx'
 import { LanguagePick } from './language-pick.tsx'
 import { NurseryLists } from './nursery-lists.tsx'
 import { KeptNurseries, PutBackup } from './put-back.tsx'
+import { TablesOut } from './tables-out.tsx'
 
 /** What is set for this device, and what is set for the nursery. */
 export function SettingsScreen() {
@@ -96,6 +97,7 @@ export function SettingsScreen() {
           <PutBackup />
         </div>
         <p className="soft small">{t('settings.filesSay')}</p>
+        <TablesOut />
         <KeptNurseries />
       </section>
       <NurseryLists nursery={nursery} />

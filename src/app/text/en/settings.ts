@@ -30,6 +30,21 @@ export const settings = {
   import: 'Bring spreadsheets',
   backup: 'Save a backup',
   entries: 'Save the whole record',
+  tables: {
+    title: 'Save tables for a spreadsheet',
+    says: 'CSV in UTF-8, as things stand now. Other programs read them; the record itself is what is brought back.',
+    description: 'What each column of the tables means, for programs',
+    of: {
+      orders: 'What is wanted, by whom, when, and what was sent',
+      batches: 'Every batch: kind, protocol, begun when and with how many',
+      stands: 'What stands where now: batch, step, bench, number',
+      mothers: 'Mother trees and where they stand',
+      kinds: 'What is grown, its size and price',
+      cultivars: 'Cultivars, their other names and licences',
+      benches: 'Places, their kind and size',
+      people: 'Who works here, skills and hours',
+    },
+  },
   filesSay: 'A backup is the whole nursery in one file. Save one often, and keep it on another machine.',
   putBack: {
     choose: 'Put a backup back',

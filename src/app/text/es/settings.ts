@@ -30,6 +30,21 @@ export const settings = {
   import: 'Traer hojas de cálculo',
   backup: 'Guardar una copia de seguridad',
   entries: 'Guardar todo el registro',
+  tables: {
+    title: 'Guardar tablas para una hoja de cálculo',
+    says: 'CSV en UTF-8, como están las cosas ahora. Las leen otros programas; lo que se vuelve a traer es el registro.',
+    description: 'Qué significa cada columna de las tablas, para programas',
+    of: {
+      orders: 'Qué se quiere, quién, cuándo, y qué se ha enviado',
+      batches: 'Cada lote: qué es, protocolo, cuándo y con cuántas empezó',
+      stands: 'Qué hay ahora y dónde: lote, paso, mesa, número',
+      mothers: 'Plantas madre y dónde están',
+      kinds: 'Qué se cultiva, su tamaño y precio',
+      cultivars: 'Variedades, sus otros nombres y licencias',
+      benches: 'Sitios, su clase y tamaño',
+      people: 'Quién trabaja aquí, qué sabe y cuántas horas',
+    },
+  },
   filesSay:
     'Una copia de seguridad es el vivero entero en un archivo. Guarde una a menudo, y téngala en otro equipo.',
   putBack: {
