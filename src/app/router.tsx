@@ -66,6 +66,7 @@ const season = createRoute({
       find: text(said.find),
       start: text(said.start),
       tried: week(said.tried),
+      load: oneOf(said.load, 'place', 'skill', 'mother'),
     }),
   component: lazyRouteComponent(() => import('./screens/season/season-screen.tsx'), 'SeasonScreen'),
 })

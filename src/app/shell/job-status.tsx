@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { Button, ProgressBar } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useJob } from '../data/use-job.ts'
@@ -8,12 +9,18 @@ export function JobStatus() {
   const { t } = useTranslation()
   const tell = useTell()
   const { job, running, stop } = useJob()
-  if (job === null || (!running && job.state !== 'failed')) return null
+  const [putAway, setPutAway] = useState('')
+  if (job === null || job.id === putAway || (!running && job.state !== 'failed')) return null
   if (!running)
     return (
-      <p className="status warn" role="alert">
-        {t('shell.job.failed')} {job.why}
-      </p>
+      <div className="status warn">
+        <span role="alert">
+          {t('shell.job.failed')} {job.why}
+        </span>
+        <Button className="quiet" onPress={() => setPutAway(job.id)}>
+          {t('common.close')}
+        </Button>
+      </div>
     )
   return (
     <div className="status">

@@ -1,3 +1,4 @@
+import { getRouteApi } from '@tanstack/react-router'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
@@ -7,20 +8,27 @@ import { fullest } from '../../pictures/load/load-layout.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import type { CapacityTried } from './capacity-what-if.tsx'
 import { OneLoad } from './one-load.tsx'
+import { loadInWeeks, shownWeeks, spanAtFirst } from './shown-weeks.ts'
 
+const route = getRouteApi('/season')
 const WHAT = ['place', 'skill', 'mother'] as const
 const SHOWN_AT_FIRST = 8
 
-/** What the plan asks of every bench, hand and mother tree, the fullest first. */
+/** What the plan asks of every bench, hand and mother tree in the weeks of the strip above, the fullest first. */
 export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [what, setWhat] = useState<(typeof WHAT)[number]>('place')
+  const { from, span = spanAtFirst(), load: what = 'place' } = route.useSearch()
+  const navigate = route.useNavigate()
+  const shownIn = shownWeeks(plan, from, span)
   const [all, setAll] = useState(false)
   const [tried, setTried] = useState<{ readonly load: string; readonly of: CapacityTried } | null>(null)
   const loads = plan.loads
     .filter(load => load.what === what)
-    .map(load => ({ load, full: fullest(load) }))
+    .map(all => {
+      const load = loadInWeeks(all, plan.firstWeek, shownIn)
+      return { load, full: fullest(load) }
+    })
     .sort((a, b) => b.full.share - a.full.share)
   const used = loads.filter(({ full }) => full.share > 0)
   const shown = all ? used : used.slice(0, SHOWN_AT_FIRST)
@@ -37,7 +45,7 @@ export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
           value={what}
           options={WHAT.map(id => ({ id, name: t(`season.load.${id}`) }))}
           onPick={id => {
-            setWhat(id)
+            void navigate({ search: was => ({ ...was, load: id }), replace: true, resetScroll: false })
             setAll(false)
             setTried(null)
           }}
@@ -49,7 +57,7 @@ export function SeasonLoads({ plan }: { readonly plan: SeasonPlan }) {
             key={load.id}
             load={load}
             full={full}
-            firstWeek={plan.firstWeek}
+            firstWeek={shownIn.first}
             tried={tried?.load === load.id ? tried.of : null}
             onTry={of => setTried(of && { load: load.id, of })}
           />

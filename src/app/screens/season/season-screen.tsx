@@ -87,11 +87,11 @@ function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly stat
           }
         />
       )}
+      <SeasonLoads plan={plan} />
       <div className="season-words">
         <SeasonLimits plan={plan} />
         <SeasonChanges plan={plan} accepted={state.accepted} />
       </div>
-      <SeasonLoads plan={plan} />
       {plan.assumed.length > 0 && (
         <details className="sheet">
           <summary>

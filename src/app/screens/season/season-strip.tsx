@@ -9,10 +9,10 @@ import { FindField } from '../../parts/find-field.tsx'
 import { StripPicture } from '../../pictures/season-strip/strip-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { SPANS, shownWeeks, spanAtFirst } from './shown-weeks.ts'
 import { stripRows } from './strip-rows.ts'
 
 const route = getRouteApi('/season')
-const SPANS = ['13', '26', '52', '104'] as const
 
 /** The starts of the plan over the weeks, as far and as near as one likes. */
 export function SeasonStrip({
@@ -29,10 +29,9 @@ export function SeasonStrip({
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const { from, span = innerWidth < 720 ? '26' : '52', find = '' } = route.useSearch()
+  const { from, span = spanAtFirst(), find = '' } = route.useSearch()
   const navigate = route.useNavigate()
-  const first = from ?? plan.firstWeek
-  const weeks = span === '104' ? plan.weeks : Number(span)
+  const { first, weeks } = shownWeeks(plan, from, span)
   const last = weekAfter(first, weeks)
   const rows = useMemo(
     () =>
