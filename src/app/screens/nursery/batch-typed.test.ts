@@ -18,13 +18,18 @@ const typed: BatchTyped & { readonly number: number } = {
   rootstockFrom: '',
   supplier: '',
 }
+/** A stick of five buds serves five plants. */
 const started = (said: Partial<BatchTyped>) =>
   batchStarted(
     { ...typed, ...said, number: 40 },
     {
       id: 'b',
       kind: 'apple' as KindId,
-      protocol: { id: protocol.id, takes: [...protocol.takes], steps: [...protocol.steps] },
+      protocol: {
+        id: protocol.id,
+        takes: protocol.takes.map(one => (one.what === 'material' ? { ...one, perPlant: 0.2 } : one)),
+        steps: [...protocol.steps],
+      },
       by: null,
     },
   )
@@ -40,12 +45,11 @@ test('a batch begun by hand is at its first step; one that stood already is take
 })
 
 test('wood is told in sticks for so many plants, rootstocks one for each, bought ones with who sold them', () => {
-  const scion = protocol.takes.find(one => one.what === 'material')!
   expect(
     started({ materialFrom: 'mother M 1', rootstockFrom: 'bought', supplier: 'a neighbour' }),
   ).toMatchObject({
     sources: expect.arrayContaining([
-      { from: 'mother', mother: 'M 1', material: 'scion sticks', number: 40 * scion.perPlant },
+      { from: 'mother', mother: 'M 1', material: 'scion sticks', number: 8 },
       { from: 'bought', supplier: 'a neighbour', material: 'rootstocks', number: 40 },
     ]),
   })
