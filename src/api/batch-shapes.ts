@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { type BatchSums, Day } from '../record/index.ts'
+import { type BatchSums, Day, Week } from '../record/index.ts'
 import {
   BatchId,
   BenchId,
@@ -115,6 +115,31 @@ export const BatchView = z
     holds: z.array(HoldRow),
     /** Of its cultivars that are protected. */
     licences: z.array(LicenceRow),
+    /** What is due next: by the plan, or by what the protocol says of the step that plants stand in; null when nothing is. */
+    next: z
+      .discriminatedUnion('by', [
+        z
+          .object({
+            by: z.literal('plan'),
+            task: Phrase,
+            week: Week,
+            /** Null where it does not fit into a day of its week. */
+            day: Day.nullable(),
+            number: z.number(),
+          })
+          .readonly(),
+        z
+          .object({
+            by: z.literal('protocol'),
+            step: StepId,
+            /** When the step is over, if it takes as many days as is typical. */
+            on: Day,
+            days: z.number(),
+            number: z.number(),
+          })
+          .readonly(),
+      ])
+      .nullable(),
     orders: z.array(z.object({ order: OrderId, chance: z.number() }).readonly()),
     protocol: Protocol,
   })

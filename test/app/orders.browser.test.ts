@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
@@ -22,6 +23,32 @@ test('orders pasted from a spreadsheet are shown before they are kept, and the b
   expect(problems).toEqual([])
 })
 
+test('the finder reaches what is over and what is to be done too, and its list is scrolled by keys', async () => {
+  const [past] = await app.client.batches({ state: 'past' })
+  const { page, problems } = await app.open()
+  await page.goto(`${app.address}/orders`)
+  const finder = page.getByPlaceholder('A screen, batch, order')
+  await page.getByRole('heading', { name: 'Orders' }).waitFor()
+  const found = (name: RegExp) => page.getByRole('menuitem', { name }).first()
+  await page.keyboard.press('/')
+  await finder.fill(past!.name)
+  await found(/past/).waitFor()
+  await finder.fill('')
+  await found(/^This week/).waitFor()
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode().include('.finder').analyze()
+  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target}`)).toEqual([])
+  for (const deed of ['Accept the plan', 'Bring spreadsheets', 'Save a backup', 'Language']) {
+    await finder.fill(deed)
+    await found(new RegExp(`^${deed}`)).waitFor()
+  }
+  await finder.fill('What could be promised')
+  await found(/^What could/).waitFor()
+  await page.keyboard.press('Enter')
+  await page.locator('summary:focus', { hasText: 'What could be promised' }).waitFor()
+  await page.getByRole('combobox', { name: /^Kind/ }).first().waitFor()
+  expect(problems).toEqual([])
+})
+
 test('by keyboard alone: find a batch, open it, and go back to where one was', async () => {
   const [row] = await app.client.batches({ state: 'alive' })
   const { page, problems } = await app.open()
@@ -33,6 +60,7 @@ test('by keyboard alone: find a batch, open it, and go back to where one was', a
   await page.getByRole('menuitem').first().waitFor()
   await page.keyboard.press('Enter')
   await page.getByRole('heading', { name: `Batch ${row!.name}` }).waitFor()
+  await page.locator('h1:focus').waitFor()
   await page.goBack()
   await page.getByRole('heading', { name: 'Orders' }).waitFor()
   await page.keyboard.press('Tab')

@@ -77,6 +77,8 @@ const looks: readonly (readonly [theme: string, width: number, look: (axe: AxeBu
   ['light', 320, axe => axe.withRules('target-size')],
 ]
 
+const titles = new Map<string, string>()
+
 /** axe on a page that has none yet, or again where it is: read in once, asked for faults and not for all that is well. */
 const axeOn = (page: Page, again: boolean) =>
   new AxeBuilder(again ? { page, axeSource: 'undefined' } : { page })
@@ -112,7 +114,7 @@ const windows = [640, 390, 320].flatMap(width => (['ltr', 'rtl'] as const).map(d
  * narrow, as the theme's switch and a smaller window do. Without frames in our pages it needs no second page to sum up.
  */
 test.for(screens)(
-  'axe finds no fault in %s on paper, wide or on a phone, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough, on 390 those of 48 pixels that a hand needs; at a zoom of 200 % and on phones nothing runs over the side, read from the left or from the right',
+  'axe finds no fault in %s on paper, wide or on a phone, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough, on 390 those of 48 pixels that a hand needs; at a zoom of 200 % and on phones nothing runs over the side, read from the left or from the right; and its window is called as no other is',
   async screen => {
     const { page, problems } = opened
     const path = screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what]))
@@ -121,6 +123,10 @@ test.for(screens)(
     await page.locator('h1').first().waitFor({ state: 'attached' })
     await page.locator('[data-fetching]').waitFor({ state: 'detached' })
     const faults: string[] = []
+    const title = await page.title()
+    const same = titles.get(title)
+    if (same !== undefined) faults.push(`called “${title}” as ${same} is`)
+    titles.set(title, screen)
     for (const [at, [theme, width, look]] of looks.entries()) {
       await page.setViewportSize({ width, height: 800 })
       await page.evaluate(shown => {

@@ -161,6 +161,43 @@ test('a plan that was accepted can be undone: it is not the accepted one any mor
   expect(problems).toEqual([])
 })
 
+test('by keyboard alone the focus is never lost: after a task is kept it is on the next open one, left alone on its own; a start that is closed gives it back to its disc, and Back opens it again', async () => {
+  const { page, problems } = await app.open({
+    reducedMotion: 'reduce',
+    viewport: { width: 1280, height: 4000 },
+  })
+  await page.goto(`${app.address}/work`)
+  const open = page.locator('.task[data-state="open"]', {
+    has: page.getByRole('button', { name: /^Done: / }),
+  })
+  const focused = page.locator('.task-tick:focus')
+  await open.first().locator('.task-tick').press('Enter')
+  await page.getByLabel('How many really?').press('Escape')
+  await focused.waitFor()
+  await page.keyboard.press('Enter')
+  const left = page.locator('.task[data-state="open"]')
+  const before = await left.count()
+  await page.getByLabel('How many really?').press('Enter')
+  await expect.poll(() => left.count()).toBe(before - 1)
+  await focused.waitFor()
+  expect(await focused.evaluate(button => button.closest('.task')!.getAttribute('data-state'))).toBe('open')
+
+  await page.goto(`${app.address}/season`)
+  const disc = page.locator('[data-start]').first()
+  const start = await disc.getAttribute('data-start')
+  await disc.press('Enter')
+  const detail = page.locator('.start-detail')
+  await detail.getByRole('button', { name: 'Close' }).press('Enter')
+  await detail.waitFor({ state: 'detached' })
+  expect(await page.evaluate(() => document.activeElement!.getAttribute('data-start'))).toBe(start)
+  await page.goBack()
+  await detail.waitFor()
+  await page.goBack()
+  await detail.waitFor({ state: 'detached' })
+  expect(new URL(page.url()).pathname).toBe('/season')
+  expect(problems).toEqual([])
+})
+
 test('on a phone what is chosen comes into sight: a start of the season below its strip, a mother tree below the blocks', async () => {
   const { page, problems } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
   const top = async (name: RegExp) =>
@@ -175,5 +212,19 @@ test('on a phone what is chosen comes into sight: a start of the season below it
   const { mother } = (await app.client.mothers())[0]!
   await page.getByRole('button', { name: mother.name }).first().press('Enter')
   await expect.poll(() => inSight(new RegExp(`^${mother.name}`))).toBe(true)
+
+  // Back undoes a choice, and puts the sheet of further screens away.
+  await page.getByRole('button', { name: 'More' }).tap()
+  const more = page.getByRole('dialog')
+  await more.waitFor()
+  await page.goBack()
+  await more.waitFor({ state: 'detached' })
+  expect(new URL(page.url()).searchParams.get('mother')).toBe(mother.id)
+  await page.goBack()
+  await expect.poll(() => new URL(page.url()).searchParams.get('mother')).toBeNull()
+  await page.getByRole('button', { name: 'More' }).tap()
+  await more.getByRole('link', { name: 'Rates' }).tap()
+  await page.getByRole('heading', { name: 'Rates', level: 1 }).waitFor()
+  await more.waitFor({ state: 'detached' })
   expect(problems).toEqual([])
 })

@@ -12,6 +12,14 @@ export const look = {
       queryKey: ['batches', 'alive'],
       queryFn: () => client.batches({ state: 'alive', limit: 100_000 }),
     }),
+  /** Those that are over, as far as they are called so: too many to be held here. */
+  pastBatches: (find: string) =>
+    queryOptions({
+      queryKey: ['batches', 'past', find],
+      queryFn: () => client.batches({ find, state: 'past', limit: 20 }),
+      gcTime: 60_000,
+      meta: { kept: false },
+    }),
   batch: (id: string) => queryOptions({ queryKey: ['batch', id], queryFn: () => client.batch(id) }),
   /** Of a large record it takes a while after a start: what takes is learnt first. */
   batchExpected: (id: string) =>

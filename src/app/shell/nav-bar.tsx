@@ -1,7 +1,7 @@
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { Leaf } from '../parts/leaf.tsx'
+import { useOpened } from '../parts/use-opened.ts'
 import { NavLink } from './nav-link.tsx'
 import { ScreenIcon } from './screen-icon.tsx'
 import { IN_BAR, SCREENS } from './screens.ts'
@@ -11,22 +11,23 @@ import { WhoPick } from './who-pick.tsx'
 /** The bar under the thumb, on a phone. */
 export function NavBar({ onFind }: { readonly onFind: () => void }) {
   const { t } = useTranslation()
-  const [more, setMore] = useState(false)
+  const [opened, open] = useOpened()
+  const close = () => open(null)
   return (
     <nav className="nav-bar" aria-label={t('shell.navigation')}>
       {SCREENS.slice(0, IN_BAR).map(screen => (
         <NavLink key={screen.id} screen={screen} />
       ))}
-      <Button className="nav-link" onPress={() => setMore(true)}>
+      <Button className="nav-link" onPress={() => open('more')}>
         <ScreenIcon of="more" />
         <span>{t('shell.more')}</span>
       </Button>
-      <Leaf title={t('shell.more')} isOpen={more} onClose={() => setMore(false)}>
+      <Leaf title={t('shell.more')} isOpen={opened === 'more'} onClose={close}>
         <div className="more">
           <Button
             className="nav-link"
             onPress={() => {
-              setMore(false)
+              close()
               onFind()
             }}
           >
@@ -36,7 +37,7 @@ export function NavBar({ onFind }: { readonly onFind: () => void }) {
           <ul>
             {SCREENS.slice(IN_BAR).map(screen => (
               <li key={screen.id}>
-                <NavLink screen={screen} onGo={() => setMore(false)} />
+                <NavLink screen={screen} replace />
               </li>
             ))}
           </ul>

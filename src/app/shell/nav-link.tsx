@@ -8,22 +8,18 @@ import type { SCREENS } from './screens.ts'
 
 export function NavLink({
   screen: { id, path },
-  onGo,
+  replace = false,
 }: {
   readonly screen: (typeof SCREENS)[number]
-  readonly onGo?: () => void
+  /** In the place of what is in the history now. */
+  readonly replace?: boolean
 }) {
   const { t } = useTranslation()
   const format = useFormat()
   const { data } = useQuery(look.nursery())
   const open = id === 'checks' ? (data?.counts.queries ?? 0) : 0
   return (
-    <Link
-      to={path}
-      className="nav-link"
-      activeProps={{ 'aria-current': 'page' }}
-      {...(onGo ? { onClick: onGo } : {})}
-    >
+    <Link to={path} className="nav-link" activeProps={{ 'aria-current': 'page' }} replace={replace}>
       <ScreenIcon of={id} />
       <span>{t(`shell.screens.${id}`)}</span>
       {open > 0 && <span className="nav-count">{format.number(open)}</span>}

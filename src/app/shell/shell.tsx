@@ -16,6 +16,8 @@ import { NewerVersion } from './newer-version.tsx'
 import { OutboxStatus } from './outbox-status.tsx'
 import { SeasonRuler } from './season-ruler.tsx'
 import { useIsWide } from './use-is-wide.ts'
+import { useKeptFocus } from './use-kept-focus.ts'
+import { usePageTitle } from './use-page-title.ts'
 
 const FETCHED_AT_LATEST_MS = 5000
 
@@ -30,6 +32,8 @@ export function Shell() {
   const [finding, setFinding] = useState(false)
   const [canFind, setCanFind] = useState(false)
   const isWide = useIsWide()
+  usePageTitle()
+  useKeptFocus()
   useEffect(() => whenIdle(() => setCanFind(true), FETCHED_AT_LATEST_MS), [])
 
   useEffect(() => {

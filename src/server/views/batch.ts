@@ -19,6 +19,7 @@ import { rowMaker } from './batch-rows.ts'
 import { entriesAbout } from './entries.ts'
 import { holdRow } from './holds.ts'
 import { licenceRow } from './mother.ts'
+import { nextOfBatch } from './next-of-batch.ts'
 import { queryRow } from './queries.ts'
 
 const sourceRow = (nursery: Nursery, source: Source): BatchView['from'][number] => {
@@ -149,6 +150,7 @@ export const batchView = (
     queries: nursery.queries
       .filter(query => query.about.batch === batch.id)
       .map(query => queryRow(memory, query)),
+    next: nextOfBatch(nursery, plan, batch),
     orders:
       plan?.orders
         .filter(order => order.ladders.some(ladder => ladder.batch === batch.id))

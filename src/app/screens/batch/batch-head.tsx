@@ -17,6 +17,7 @@ import { MORE_DEEDS, NEAR_DEEDS, possible } from './batch-deed.ts'
 import { BatchDrill } from './batch-drill.tsx'
 import { DeedLeaf } from './deed-leaf.tsx'
 import { DeedMenu } from './deed-menu.tsx'
+import { NextOfBatch } from './next-of-batch.tsx'
 
 export function BatchHead({
   view,
@@ -82,6 +83,7 @@ export function BatchHead({
             )}
             {row.benches.length > 0 && <>; {format.list(row.benches.map(id => names.bench(id)))}</>}.
           </p>
+          {view.next !== null && <NextOfBatch next={view.next} steps={view.steps} />}
           <p className="soft small">
             {t('batch.identity', { identity: view.identity })} ·{' '}
             <Link to="/methods/$method" params={{ method: row.method }}>

@@ -113,7 +113,7 @@ export function BenchesScreen() {
               aimed={aimed}
               onChoose={bench =>
                 held === null
-                  ? void navigate({ search: was => ({ ...was, bench }), replace: true, resetScroll: false })
+                  ? void navigate({ search: was => ({ ...was, bench }), resetScroll: false })
                   : void putDown(bench)
               }
               {...(held !== null && { onAim: setAimed })}

@@ -54,7 +54,7 @@ function Detail({ view }: { readonly view: MotherView }) {
   return (
     <div ref={place} className="sheet stack in-sight">
       <div>
-        <h2>{mother.name}</h2>
+        <h2 data-names-page>{mother.name}</h2>
         <p className="writing">{view.writing}</p>
         <p>
           {mother.block}

@@ -65,7 +65,6 @@ export function MothersScreen() {
                     onChoose={id =>
                       void navigate({
                         search: was => ({ ...was, mother: id }),
-                        replace: true,
                         resetScroll: false,
                       })
                     }

@@ -203,22 +203,24 @@ function People({ nursery: { people } }: OfNursery) {
   const { t } = useTranslation()
   const format = useFormat()
   return (
-    <RegisterSection
-      step={4}
-      title={t('settings.people')}
-      says={t('nursery.person.says')}
-      add={t('nursery.person.add')}
-      lines={people.map(({ id, name, skills, hoursPerWeek }) => ({
-        id,
-        name,
-        says: t('nursery.person.line', {
-          skills: format.list(skills.map(skill => t(`trade.skill.${skill}`).toLowerCase())),
-          hours: format.number(hoursPerWeek),
-        }),
-        retired: () => ({ kind: 'person-left/1', person: id }),
-      }))}
-      form={(id, close) => <PersonForm person={people.find(one => one.id === id) ?? null} onClose={close} />}
-    />
+    <div id="people">
+      <RegisterSection
+        step={4}
+        title={t('settings.people')}
+        says={t('nursery.person.says')}
+        add={t('nursery.person.add')}
+        lines={people.map(({ id, name, skills, hoursPerWeek }) => ({
+          id,
+          name,
+          says: t('nursery.person.line', {
+            skills: format.list(skills.map(skill => t(`trade.skill.${skill}`).toLowerCase())),
+            hours: format.number(hoursPerWeek),
+          }),
+          retired: () => ({ kind: 'person-left/1', person: id }),
+        }))}
+        form={(id, close) => <PersonForm person={people.find(one => one.id === id) ?? null} onClose={close} />}
+      />
+    </div>
   )
 }
 

@@ -28,7 +28,7 @@ export function CouldBePromised() {
     placeholderData: keepPreviousData,
   })
   return (
-    <details className="sheet promise">
+    <details id="promise" className="sheet promise">
       <summary>
         <h2>{t('orders.promise.title')}</h2>
       </summary>

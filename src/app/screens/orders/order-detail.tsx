@@ -25,8 +25,8 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
   const trying = opened === 'try'
   const done = useDone()
   const { order, kindName, chanceAtAcceptance } = row
-  const { data: planned } = useQuery(look.orderPlanned(order.id))
-  const forecast = planned ?? undefined
+  const planned = useQuery(look.orderPlanned(order.id))
+  const forecast = planned.data ?? undefined
 
   const cancel = async () => {
     const said = await say([{ kind: 'order-cancelled/1', order: order.id, why: '' }])
@@ -46,7 +46,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
       <header className="sheet stack order-head">
         <div className="page-head">
           <div>
-            <h2>
+            <h2 data-names-page>
               {format.number(order.number)} {kindName}
             </h2>
             <p>
@@ -117,7 +117,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
         )}
       </header>
       {trying && <OrderWhatIf key={order.id} order={order} onClose={() => open(null)} />}
-      <OrderLadders forecast={forecast} />
+      <OrderLadders planned={planned} />
       <ChangeOrder order={order} isOpen={opened === 'change'} onClose={() => open(null)} />
     </div>
   )

@@ -1,4 +1,4 @@
-import { useQuery } from '@tanstack/react-query'
+import { type UseQueryResult, useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
@@ -6,20 +6,28 @@ import type { OrderForecast } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { useNames } from '../../data/use-names.tsx'
+import { Asked } from '../../parts/asked.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { type RateToSet, SetRate } from '../rates/set-rate.tsx'
 
 /** The count-backs that together fill an order: batches that stand now, and starts to come. */
-export function OrderLadders({ forecast }: { readonly forecast: OrderForecast | undefined }) {
+export function OrderLadders({ planned }: { readonly planned: UseQueryResult<OrderForecast | null> }) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
+  const forecast = planned.data ?? undefined
   const { start, running } = useJob()
   const { data: batches } = useQuery(look.batchesAlive())
   const [chosen, setChosen] = useState<RateToSet | null>(null)
   const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
+  if (planned.data === undefined)
+    return (
+      <Asked query={planned} what={t('orders.howMade')}>
+        {() => null}
+      </Asked>
+    )
   if (forecast === undefined || ladders.length === 0)
     return (
       <div className="row soft">

@@ -24,7 +24,7 @@ export function RatesScreen() {
           label={t('rates.view.label')}
           value={view}
           options={VIEW.map(id => ({ id, name: t(`rates.view.${id}`) }))}
-          onPick={id => void navigate({ search: was => ({ ...was, view: id }), replace: true })}
+          onPick={id => void navigate({ search: was => ({ ...was, view: id }) })}
         />
       </div>
       {view !== 'slumps' && <SlumpsNamed />}

@@ -78,7 +78,12 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
           {t('season.planAgain')}
         </Button>
         {!isAccepted && plan.outcome.kind !== 'nothing to plan' && (
-          <Button className="deed" onPress={() => accept.mutate()} isDisabled={running || accept.isPending}>
+          <Button
+            id="accept"
+            className="deed"
+            onPress={() => accept.mutate()}
+            isDisabled={running || accept.isPending}
+          >
             {t('season.accept')}
           </Button>
         )}

@@ -67,7 +67,7 @@ function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly stat
         onChoose={(start, tried) =>
           void navigate({
             search: was => ({ ...was, start, tried }),
-            replace: true,
+            replace: start === search.start,
             resetScroll: false,
           })
         }
@@ -78,13 +78,10 @@ function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly stat
           start={chosen}
           tried={search.tried ?? chosen.week}
           onTry={onTry}
-          onClose={() =>
-            void navigate({
-              search: ({ start: _, tried: __, ...was }) => was,
-              replace: true,
-              resetScroll: false,
-            })
-          }
+          onClose={() => {
+            document.querySelector<SVGElement>(`[data-start="${CSS.escape(chosen.id)}"]`)?.focus()
+            void navigate({ search: ({ start: _, tried: __, ...was }) => was, resetScroll: false })
+          }}
         />
       )}
       <SeasonLoads plan={plan} />

@@ -42,7 +42,7 @@ export function StartDetail({
       <div className="stack">
         <div className="page-head">
           <div>
-            <h2>
+            <h2 data-names-page>
               {t('season.start.title', { number: format.number(start.number), kind: names.kind(start.kind) })}
             </h2>
             <p>

@@ -28,7 +28,7 @@ export function LanguagePick() {
     )
   }
   return (
-    <div className="setting">
+    <div id="language" className="setting">
       <span className="field-label">{t('settings.language.label')}</span>
       <Choices
         label={t('settings.language.label')}

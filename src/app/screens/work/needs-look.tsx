@@ -17,6 +17,7 @@ export function NeedsLook() {
   const { nursery } = useNames()
   const { data: orders } = useQuery(look.orders())
   const { data: planned } = useQuery(look.plan())
+  const { data: watched } = useQuery(look.needsLook())
   const unsure = orders?.filter(row => isOpen(row) && isUnsure(row.chance, row.order.sure)).length ?? 0
   const counts = nursery?.counts
   const inUse = new Set(nursery?.kinds.flatMap(kind => kind.ways.map(way => way.protocol)))
@@ -61,7 +62,11 @@ export function NeedsLook() {
             <Link to="/season">{t('work.look.stale', shown(planned!.entriesSince))}</Link>
           </li>
         )}
-        {counts?.queries === 0 &&
+        {watched !== undefined &&
+          orders !== undefined &&
+          planned !== undefined &&
+          Object.values(watched).every(list => list.length === 0) &&
+          counts?.queries === 0 &&
           counts.holds === 0 &&
           unsure === 0 &&
           !waits &&

@@ -1,3 +1,4 @@
+import { useRef } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { Task } from '../../../planning/index.ts'
@@ -5,6 +6,7 @@ import { say } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { Given } from '../../parts/given.tsx'
+import { focusNext } from '../../parts/next-focus.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { NotDone } from './not-done.tsx'
@@ -28,6 +30,7 @@ export function RoutineRow({
   const tell = useTell()
   const names = useNames()
   const done = useDone()
+  const row = useRef<HTMLDivElement>(null)
   const open = tasks.filter(({ id }) => stateOf(id) === 'open')
   const { caution } = tasks[0]!
   const task = tell(tasks[0]!.task)
@@ -41,9 +44,10 @@ export function RoutineRow({
   const tickAll = async () => {
     const said = await say(open.map(({ id }) => ({ kind: 'task-done/1', task: id, minutes: null })))
     done.tell(t('work.routineKept', { task, count: open.length, shown: format.number(open.length) }), said)
+    if (said.kept && row.current !== null) focusNext(row.current, '.task-tick')
   }
   return (
-    <div className="task" data-state={open.length === 0 ? 'done' : 'open'}>
+    <div ref={row} className="task" data-state={open.length === 0 ? 'done' : 'open'}>
       <div className="task-line">
         <span className="task-dot" aria-hidden="true" />
         <div className="task-what">

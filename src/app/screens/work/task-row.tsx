@@ -1,11 +1,13 @@
 import { Link } from '@tanstack/react-router'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { Button } from 'react-aria-components'
+import { flushSync } from 'react-dom'
 import { useTranslation } from 'react-i18next'
 import type { Task } from '../../../planning/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Given } from '../../parts/given.tsx'
+import { focusNext } from '../../parts/next-focus.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
@@ -29,6 +31,11 @@ export function TaskRow({
   const names = useNames()
   const state = ground.stateOf(task.id)
   const [ticking, setTicking] = useState(false)
+  const row = useRef<HTMLDivElement>(null)
+  const leave = () => {
+    flushSync(() => setTicking(false))
+    row.current?.querySelector<HTMLElement>('.task-tick')?.focus()
+  }
   const about = [
     task.from.length > 0 && t('work.from', { from: task.from.map(tell).join('; ') }),
     task.order !== null && t('work.order', { order: task.order }),
@@ -38,7 +45,7 @@ export function TaskRow({
   ].filter(Boolean)
 
   return (
-    <div className={ofRoutine ? 'task of-routine' : 'task'} data-state={state}>
+    <div ref={row} className={ofRoutine ? 'task of-routine' : 'task'} data-state={state}>
       <div className="task-line">
         {task.method === null ? (
           <span className="task-dot" aria-hidden="true" />
@@ -108,7 +115,12 @@ export function TaskRow({
         </p>
       )}
       {ticking && state === 'open' && (
-        <TickTask task={task} ground={ground} onClose={() => setTicking(false)} />
+        <TickTask
+          task={task}
+          ground={ground}
+          onKept={() => row.current !== null && focusNext(row.current, '.task-tick')}
+          onLeave={leave}
+        />
       )}
     </div>
   )

@@ -19,11 +19,13 @@ import type { TaskGround } from './task-ground.ts'
 export function TickTask({
   task,
   ground,
-  onClose,
+  onKept,
+  onLeave,
 }: {
   readonly task: Task
   readonly ground: TaskGround
-  readonly onClose: () => void
+  readonly onKept: () => void
+  readonly onLeave: () => void
 }) {
   const { t } = useTranslation()
   const format = useFormat()
@@ -75,7 +77,7 @@ export function TickTask({
           }),
       made,
     )
-    onClose()
+    onKept()
   }
 
   return (
@@ -85,7 +87,7 @@ export function TickTask({
         event.preventDefault()
         void keep()
       }}
-      onKeyDown={event => event.key === 'Escape' && onClose()}
+      onKeyDown={event => event.key === 'Escape' && onLeave()}
     >
       <TextField
         className="field"
@@ -102,7 +104,7 @@ export function TickTask({
       <Button type="submit" className="deed large">
         {t('work.keep')}
       </Button>
-      <Button className="plain large" onPress={onClose}>
+      <Button className="plain large" onPress={onLeave}>
         {t('work.leave')}
       </Button>
     </form>

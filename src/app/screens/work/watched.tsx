@@ -15,8 +15,11 @@ export function Watched() {
   const format = useFormat()
   const sayFull = useSayFull()
   const saySlump = useSaySlump()
-  const { data } = useQuery(look.needsLook())
-  if (data === undefined) return null
+  const { data, isError } = useQuery(look.needsLook())
+  if (data === undefined)
+    return (
+      <output className="soft small">{t(isError ? 'work.watched.notLooked' : 'work.watched.looking')}</output>
+    )
   const { late, poor, slumps, stale, full, fullBenches } = data
   const groups = [
     {

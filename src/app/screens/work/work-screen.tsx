@@ -103,9 +103,7 @@ function WorkOfWeek({ list }: { readonly list: WorkList }) {
               { id: '', name: t('work.everyone') },
               ...(nursery?.people ?? []).map(({ id, name }) => ({ id: id as string, name })),
             ]}
-            onPick={id =>
-              void navigate({ search: was => ({ ...was, person: id || undefined }), replace: true })
-            }
+            onPick={id => void navigate({ search: was => ({ ...was, person: id || undefined }) })}
           />
         </div>
       </div>

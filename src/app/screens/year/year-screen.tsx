@@ -136,7 +136,7 @@ export function YearScreen() {
               .map(({ id }) => ({ id: id as string, name: t('year.notMade', { fruit: fruitName(id) }) }))
               .sort((a, b) => a.name.localeCompare(b.name)),
           ]}
-          onPick={id => void navigate({ search: { species: id || undefined }, replace: true })}
+          onPick={id => void navigate({ search: { species: id || undefined } })}
         />
       </div>
       {protocols.length === 0 ? (

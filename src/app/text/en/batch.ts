@@ -1,4 +1,10 @@
 export const batch = {
+  next: {
+    plan: 'Next, by the plan: {{task}}, {{number}},',
+    protocol:
+      'Next, by the protocol: {{number}} come to the end of “{{step}}” about {{day}}; {{days}} days are typical.',
+    over: 'By the protocol {{number}} came to the end of “{{step}}” about {{day}}; {{days}} days are typical. Look whether they are ready.',
+  },
   title: 'Batch {{name}}',
   all: 'All batches',
   begun: '{{number}} begun {{day}}, {{days}} days ago, by {{protocol}}.',

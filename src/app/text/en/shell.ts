@@ -1,4 +1,5 @@
 export const shell = {
+  title: '{{page}} · {{place}}',
   skip: 'Go to the page itself',
   navigation: 'Main',
   side: 'Where to go',
@@ -22,7 +23,9 @@ export const shell = {
   more: 'More',
   finder: 'Go to anything',
   finderHint: 'A screen, batch, order, mother tree, bench, fruit or method',
+  finderFound: 'What is called so',
   finderEmpty: 'Nothing is called that.',
+  finderPast: 'past',
   finderKind: {
     screen: 'screen',
     batch: 'batch',
@@ -40,6 +43,12 @@ export const shell = {
     plan: 'Plan the season',
     stop: 'Stop planning',
     newOrder: 'Enter an order',
+    accept: 'Accept the plan',
+    promise: 'What could be promised',
+    import: 'Bring spreadsheets',
+    backup: 'Save a backup',
+    people: 'People',
+    language: 'Language',
     theme: 'Theme: {{theme}}',
   },
   newer: {

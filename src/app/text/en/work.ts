@@ -48,6 +48,8 @@ export const work = {
   needsNumber: 'A whole number, 0 or more.',
   notFound: 'The plan that asked for this is gone. Look at the week again.',
   watched: {
+    looking: 'Takes, benches, dates and wood are being looked through.',
+    notLooked: 'Takes, benches, dates and wood could not be looked through: the office does not answer.',
     slumps: 'Doing worse than before',
     slump: '{{of}}: {{says}}',
     poorTakes: 'Poor takes',

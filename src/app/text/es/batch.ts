@@ -1,4 +1,10 @@
 export const batch = {
+  next: {
+    plan: 'Lo siguiente, según el plan: {{task}}, {{number}},',
+    protocol:
+      'Lo siguiente, según el protocolo: {{number}} llegan al final de «{{step}}» hacia el {{day}}; lo típico son {{days}} días.',
+    over: 'Según el protocolo {{number}} llegaron al final de «{{step}}» hacia el {{day}}; lo típico son {{days}} días. Mire si están listas.',
+  },
   title: 'Lote {{name}}',
   all: 'Todos los lotes',
   begun: '{{number}} iniciadas el {{day}}, hace {{days}} días, por {{protocol}}.',

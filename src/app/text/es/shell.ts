@@ -1,4 +1,5 @@
 export const shell = {
+  title: '{{page}} · {{place}}',
   skip: 'Ir a la página misma',
   navigation: 'Principal',
   side: 'Adónde ir',
@@ -22,7 +23,9 @@ export const shell = {
   more: 'Más',
   finder: 'Ir a cualquier cosa',
   finderHint: 'Una pantalla, un lote, pedido, planta madre, mesa, frutal o método',
+  finderFound: 'Lo que se llama así',
   finderEmpty: 'Nada se llama así.',
+  finderPast: 'pasado',
   finderKind: {
     screen: 'pantalla',
     batch: 'lote',
@@ -40,6 +43,12 @@ export const shell = {
     plan: 'Planificar la campaña',
     stop: 'Parar la planificación',
     newOrder: 'Anotar un pedido',
+    accept: 'Aceptar el plan',
+    promise: 'Qué se podría prometer',
+    import: 'Traer hojas de cálculo',
+    backup: 'Guardar una copia de seguridad',
+    people: 'Personas',
+    language: 'Idioma',
     theme: 'Tema: {{theme}}',
   },
   newer: {

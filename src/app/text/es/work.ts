@@ -48,6 +48,8 @@ export const work = {
   needsNumber: 'Un número entero, 0 o más.',
   notFound: 'El plan que pedía esto ya no está. Mire la semana de nuevo.',
   watched: {
+    looking: 'Se están repasando prendimientos, mesas, fechas y madera.',
+    notLooked: 'No se han podido repasar prendimientos, mesas, fechas y madera: la oficina no contesta.',
     slumps: 'Va peor que antes',
     slump: '{{of}}: {{says}}',
     poorTakes: 'Prendimientos bajos',
