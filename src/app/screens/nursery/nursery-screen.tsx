@@ -218,7 +218,9 @@ function People({ nursery: { people } }: OfNursery) {
           }),
           retired: () => ({ kind: 'person-left/1', person: id }),
         }))}
-        form={(id, close) => <PersonForm person={people.find(one => one.id === id) ?? null} onClose={close} />}
+        form={(id, close) => (
+          <PersonForm person={people.find(one => one.id === id) ?? null} onClose={close} />
+        )}
       />
     </div>
   )
