@@ -125,7 +125,8 @@ test.for(screens)(
     const faults: string[] = []
     const title = await page.title()
     const same = titles.get(title)
-    if (same !== undefined) faults.push(`called “${title}” as ${same} is`)
+    // A form stands on the page that it belongs to.
+    if (same !== undefined && !screen.includes('open=')) faults.push(`called “${title}” as ${same} is`)
     titles.set(title, screen)
     for (const [at, [theme, width, look]] of looks.entries()) {
       await page.setViewportSize({ width, height: 800 })

@@ -1,6 +1,12 @@
 export const pageHeading = (): HTMLElement | null => document.querySelector('#page h1')
 
-const read = (element: Element | null): string => element?.textContent?.replace(/\s+/g, ' ').trim() ?? ''
+/** Its parts stand apart, as they do for the eye. */
+const read = (element: Element | null): string =>
+  [...(element?.childNodes ?? [])]
+    .map(part => part.textContent ?? '')
+    .join(' ')
+    .replace(/\s+/g, ' ')
+    .trim()
 
 /** What the page is about, the narrowest first: its own heading, and before it that of what is chosen on it. */
 export const pageNames = (): readonly string[] =>

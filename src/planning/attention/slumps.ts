@@ -2,8 +2,9 @@ import type { Batch, Nursery } from '../../record/index.ts'
 import { dayNumber, dayText, watchForSlump } from '../../science/index.ts'
 import type { BatchId, MethodId, PersonId, ProtocolId, SpeciesId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
-import { learntSurvival, type SeenStep } from '../rates/learnt-survival.ts'
+import { learntSurvival } from '../rates/learnt-survival.ts'
 import { seenSteps } from '../rates/read-rate-book.ts'
+import type { SeenStep } from '../rates/seen-step.ts'
 
 /** Whose takes are watched together: those of a step of one protocol, of a fruit or a person in one method. */
 export type SlumpOf =

@@ -1,4 +1,3 @@
-import type { Observation } from '../../record/index.ts'
 import {
   betaFromLowTypicalHigh,
   fitRates,
@@ -7,36 +6,11 @@ import {
   type RateFact,
   type RateModel,
 } from '../../science/index.ts'
-import type {
-  CultivarId,
-  KindId,
-  MethodId,
-  PersonId,
-  Protocol,
-  ProtocolId,
-  Sign,
-  SpeciesId,
-  StepId,
-} from '../../trade/index.ts'
+import type { MethodId, Protocol, ProtocolId, Sign, SpeciesId, StepId } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import { type Comparison, compareLevels } from './compare-levels.ts'
 import { newestOfEach } from './newest-counts.ts'
-
-/** What one batch did in one step, with what is known of it; month and year are those in which the batch was begun. */
-export interface SeenStep
-  extends Pick<
-    Observation,
-    'protocol' | 'method' | 'step' | 'species' | 'kind' | 'month' | 'year' | 'entered' | 'survived'
-  > {
-  readonly person: PersonId | null
-  /** Of worked trees, the one kind that they stand on. */
-  readonly rootstock: KindId | null
-  /** The one cultivar of the kind. */
-  readonly cultivar: CultivarId | null
-}
-
-/** A step of a future batch; the person is null where nobody, or more than one, is known to do it. */
-export type AskedStep = Omit<SeenStep, 'species' | 'year' | 'rootstock' | 'cultivar' | 'entered' | 'survived'>
+import { type AskedStep, contextOf, levelsOf, type SeenStep, stepOf } from './seen-step.ts'
 
 /** The share of a batch to come. */
 interface Share {
@@ -105,24 +79,6 @@ export const USUAL_YEAR_SHARE = 0.3
  * Our choice, no source.
  */
 const MOST_COUNTS = 20_000
-
-/** Names of the levels that a count belongs to: a hand shows in all steps of a method, the others in the very step. */
-const stepOf = ({ protocol, step }: Pick<AskedStep, 'protocol' | 'step'>) => `${protocol} ${step}`
-const levelsOf = (said: AskedStep) => ({
-  step: stepOf(said),
-  kind: `${stepOf(said)} ${said.kind}`,
-  month: `${stepOf(said)} ${said.month}`,
-  person: said.person === null ? undefined : `${said.method} ${said.person}`,
-})
-/** The simulated seasons share their luck in the same groups. */
-const yearOf = ({ method, species, step, year }: SeenStep) => `${method}, ${species}, ${step}, ${year}`
-const contextOf = (row: SeenStep) => ({
-  ...levelsOf(row),
-  year: yearOf(row),
-  rootstock: row.rootstock === null ? undefined : `${row.method} ${row.rootstock}`,
-  cultivar: row.cultivar === null ? undefined : `${row.species} ${row.method} ${row.cultivar}`,
-  method: `${row.species} ${row.method}`,
-})
 
 /**
  * What the nursery's own counts say of each step: one logistic regression in which the steps of protocols, kinds,

@@ -9,8 +9,8 @@ import {
   type LearntShare,
   type LearntSurvival,
   learntSurvival,
-  type SeenStep,
 } from './learnt-survival.ts'
+import type { SeenStep } from './seen-step.ts'
 
 /** How many days one batch took for one step. */
 export interface SeenDays {

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { betaFromLowTypicalHigh, normalCdf } from '../../science/index.ts'
 import { CultivarId, KindId, PersonId, Protocol, ProtocolId, SpeciesId, StepId } from '../../trade/index.ts'
 import { daysToReady, shareReadyByWeek } from './days-to-ready.ts'
-import type { SeenStep } from './learnt-survival.ts'
 import { rateBook } from './rate-book.ts'
+import type { SeenStep } from './seen-step.ts'
 
 const total = (shares: Float64Array) => shares.reduce((sum, share) => sum + share, 0)
 

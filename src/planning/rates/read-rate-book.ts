@@ -1,7 +1,7 @@
 import { type Nursery, type Observation, observations } from '../../record/index.ts'
 import { dayNumber } from '../../science/index.ts'
-import type { SeenStep } from './learnt-survival.ts'
 import { type RateBook, rateBook, type SeenDays } from './rate-book.ts'
+import type { SeenStep } from './seen-step.ts'
 
 const books = new WeakMap<Nursery, { readonly today: string; readonly book: RateBook }>()
 

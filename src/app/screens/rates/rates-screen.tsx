@@ -18,6 +18,9 @@ export function RatesScreen() {
       <div className="page-head">
         <div>
           <h1>{t('rates.title')}</h1>
+          <span className="unseen" data-names-page>
+            {t(`rates.view.${view}`)}
+          </span>
           <p className="soft">{t(`rates.says.${view}`)}</p>
         </div>
         <Choices
