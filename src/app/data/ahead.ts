@@ -24,6 +24,8 @@ export interface KeptAhead {
 const KEPT = 'budstick.ahead'
 const AGAIN_MS = 5 * 60_000
 const BUSY_MS = 500
+/** Nobody touched the page for so long, and nothing was fetched. */
+const QUIET_MS = 4000
 const IDLE_AT_LATEST_MS = 5000
 /** Few, so that no tap waits while they are written. */
 const TOGETHER = 10
@@ -43,11 +45,39 @@ export const useKeptAhead = (): KeptAhead | null =>
     }, textKept),
   )
 
-/** When what the screen itself wants is here, and nobody does anything. */
+let lastTouched = 0
+for (const touch of ['pointerdown', 'keydown'])
+  addEventListener(
+    touch,
+    () => {
+      lastTouched = performance.now()
+    },
+    { capture: true, passive: true },
+  )
+
+/** When what the screen itself wants is here, and nobody has done anything for a while. */
 const atLeisure = (queries: QueryClient): Promise<void> =>
   new Promise(go => {
+    let lastFetched = performance.now()
     const look = () =>
-      whenIdle(() => (queries.isFetching() === 0 ? go() : setTimeout(look, BUSY_MS)), IDLE_AT_LATEST_MS)
+      whenIdle(() => {
+        const now = performance.now()
+        if (queries.isFetching() > 0) lastFetched = now
+        if (now - Math.max(lastTouched, lastFetched) < QUIET_MS) setTimeout(look, BUSY_MS)
+        else go()
+      }, IDLE_AT_LATEST_MS)
+    look()
+  })
+
+/** Between two pieces: when no tap is being answered. */
+const betweenTaps = (queries: QueryClient): Promise<void> =>
+  new Promise(go => {
+    const look = () =>
+      whenIdle(() => {
+        const isQuiet = performance.now() - lastTouched >= QUIET_MS && queries.isFetching() === 0
+        if (isQuiet) go()
+        else setTimeout(look, BUSY_MS)
+      }, IDLE_AT_LATEST_MS)
     look()
   })
 
@@ -81,7 +111,7 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
   })
   for (const sort of ['batches', 'benches', 'mothers'] as const)
     for (let from = 0; from < wanted[sort].length; from += TOGETHER) {
-      await atLeisure(queries)
+      await betweenTaps(queries)
       const piece = { [sort]: wanted[sort].slice(from, from + TOGETHER) }
       const answer = await client.ahead({ ...NOTHING, ...piece } as AheadAsked)
       await keep([
