@@ -55,28 +55,16 @@ for (const touch of ['pointerdown', 'keydown'])
     { capture: true, passive: true },
   )
 
-/** When what the screen itself wants is here, and nobody has done anything for a while. */
-const atLeisure = (queries: QueryClient): Promise<void> =>
+/** When nobody has touched the page, nor a screen fetched anything, for a while. */
+const atLeisure = (queries: QueryClient, lastSeenBusy = 0): Promise<void> =>
   new Promise(go => {
-    let lastFetched = performance.now()
+    let lastFetched = lastSeenBusy
     const look = () =>
       whenIdle(() => {
         const now = performance.now()
         if (queries.isFetching() > 0) lastFetched = now
         if (now - Math.max(lastTouched, lastFetched) < QUIET_MS) setTimeout(look, BUSY_MS)
         else go()
-      }, IDLE_AT_LATEST_MS)
-    look()
-  })
-
-/** Between two pieces: when no tap is being answered. */
-const betweenTaps = (queries: QueryClient): Promise<void> =>
-  new Promise(go => {
-    const look = () =>
-      whenIdle(() => {
-        const isQuiet = performance.now() - lastTouched >= QUIET_MS && queries.isFetching() === 0
-        if (isQuiet) go()
-        else setTimeout(look, BUSY_MS)
       }, IDLE_AT_LATEST_MS)
     look()
   })
@@ -111,7 +99,7 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
   })
   for (const sort of ['batches', 'benches', 'mothers'] as const)
     for (let from = 0; from < wanted[sort].length; from += TOGETHER) {
-      await betweenTaps(queries)
+      await atLeisure(queries)
       const piece = { [sort]: wanted[sort].slice(from, from + TOGETHER) }
       const answer = await client.ahead({ ...NOTHING, ...piece } as AheadAsked)
       await keep([
@@ -136,7 +124,7 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
 /** Holds ready what will be wanted where no server answers: once the first view stands, and again when it is not the newest. */
 export const keepAhead = (queries: QueryClient): void => {
   const again = () => setTimeout(() => keepAhead(queries), AGAIN_MS)
-  void atLeisure(queries)
+  void atLeisure(queries, performance.now())
     .then(() => fetchAhead(queries))
     // Without a server, or on a device that is full, what is here already stays.
     .catch(() => undefined)
