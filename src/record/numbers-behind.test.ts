@@ -37,6 +37,16 @@ test('the entries behind a number of B7[100] ✓80†15?5 »80 -10†(weaning) -
   expect(kindsBehind('B9', 'begun')).toEqual(['split/1'])
 })
 
+test('finished plants that a count finds dead leave the finished, and that count is named behind both', () => {
+  const entries = readHistory('B7[100] ■100 ✓95†5?0').map(entry =>
+    entry.body.kind === 'counted/1' ? { ...entry, body: { ...entry.body, step: finishedStep } } : entry,
+  )
+  const nursery = foldEntries([...exampleRegisters, ...entries])
+  const behind = behindIn(nursery, BatchId.parse('B7'), new Map(entries.map(entry => [entry.id, entry])))
+  expect(nursery.batches.get(BatchId.parse('B7'))!.finished).toBe(95)
+  expect(behind.get(entries.at(-1)!.id)).toContain('finished')
+})
+
 test('a number of a batch changes only at an entry that is named behind it, whatever history is told', () => {
   fc.assert(
     fc.property(fc.nat(), fc.integer({ min: 1, max: 60 }), (seed, length) => {

@@ -96,8 +96,8 @@ function touched(
     }
     case 'counted/1':
       return body.dead > 0
-        ? ['standing', stands(body.step), 'lost', `lost ${body.step}`]
-        : ['standing', stands(body.step)]
+        ? [stood(body.step), stands(body.step), 'lost', `lost ${body.step}`]
+        : [stood(body.step), stands(body.step)]
     case 'bench-counted/1':
       return body.lines.flatMap(({ batch: of, step, stood: said, counted }): readonly BatchNumber[] => {
         if (of !== batch || counted === said) return []
