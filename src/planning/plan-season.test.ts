@@ -3,6 +3,10 @@ import { inEnglish, phrase } from '../trade/index.ts'
 import { MONDAY, order, type Said, smallNursery } from './fixtures/small-nursery.ts'
 import { Plan } from './plan.ts'
 import { planSeason } from './plan-season.ts'
+import { supplyOfPlan } from './promise/starts-of-plan.ts'
+import { readSeason } from './reading/read-season.ts'
+import { orderChances } from './simulate/outcome.ts'
+import { simulateSeasons } from './simulate/simulate-seasons.ts'
 
 const plan = (today: string, ...said: readonly Said[]) =>
   planSeason(smallNursery(...said), { today, throughSeq: 7, seasons: 200, seed: 1, proveSeconds: 0.5 })
@@ -86,6 +90,26 @@ test('without an order there is nothing to plan, and the plan says so', async ()
 test('the same nursery, day and seed give the same plan', async () => {
   const said = [order('F1', 'fig', 72, '2026-10-04'), order('P1', 'pear', 40, '2027-01-31')]
   expect(await plan(MONDAY, ...said)).toEqual(await plan(MONDAY, ...said))
+})
+
+test('the chance shown is counted in seasons that come after those on which the plan was settled', async () => {
+  const said = [order('F1', 'fig', 72, '2026-10-04'), order('P1', 'pear', 40, '2027-01-31')]
+  const made = await plan(MONDAY, ...said)
+  const season = readSeason(smallNursery(...said), MONDAY)
+  const { starts, bought } = supplyOfPlan(season, made)
+  const chanceIn = (from: number, to: number) =>
+    orderChances(season, simulateSeasons(season, starts, { from, to, seed: 1, bought })).map(of => of.chance)
+  expect(made.orders.map(({ chance }) => chance)).toEqual(chanceIn(200, 400))
+  expect(chanceIn(200, 400)).not.toEqual(chanceIn(0, 200))
+  expect(made.seasonsSimulated).toBe(200)
+  const again = await planSeason(smallNursery(...said), {
+    today: MONDAY,
+    throughSeq: 7,
+    seasons: 200,
+    seed: 1,
+    previous: made,
+  })
+  expect(again.orders.map(({ chance }) => chance)).toEqual(made.orders.map(({ chance }) => chance))
 })
 
 test.for(['reading', 'relaxation', 'margins', 'whole numbers'] as const)(

@@ -46,7 +46,7 @@ export interface PlanJobHooks {
 
 /**
  * The season plan of a nursery: read, relaxed, made as sure as each order asks, rounded to whole trays, simulated
- * once more, and said in words. Long; run it in a thread of its own.
+ * once more in fresh seasons, and said in words. Long; run it in a thread of its own.
  */
 export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJobHooks = {}): Promise<Plan> {
   const { isStopped = () => false } = hooks
@@ -110,7 +110,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     model: made.whole.model,
     solution: made.whole.solution,
     relaxed: made.relaxed,
-    outcomes: orderOutcomes(season, made.simulated),
+    outcomes: orderOutcomes(season, made.fresh),
     loads: made.loads,
     starts: made.starts,
     today: wish.today,
@@ -122,7 +122,7 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     outcome: outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped()),
     cost: rounded(made.whole.cost),
     gapShare: withoutNoise(made.whole.gapShare),
-    seasonsSimulated: made.simulated.to,
+    seasonsSimulated: made.fresh.to - made.fresh.from,
     ...readAnswer(planned),
     bought: made.whole.solution.bought.map(({ kind, week, number }) => ({
       kind: season.kinds[kind]!.id,

@@ -90,7 +90,7 @@ export const OrderForecast = z
     wanted: z.number(),
     already: z.number(),
     asked: z.number(),
-    /** Share of simulated seasons in which the whole number is ready by the due day, with its 95 % interval. */
+    /** Share of simulated seasons, on which the plan was not settled, in which the whole number is ready by the due day, with its 95 % interval. */
     chance: z.number(),
     chanceLow: z.number(),
     chanceHigh: z.number(),

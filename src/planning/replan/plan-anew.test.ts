@@ -28,8 +28,8 @@ const seasonWhereABatchIsWorth = (batch: number) => {
 const planned = async (batch: number) => {
   const season = seasonWhereABatchIsWorth(batch)
   const input = { season, seasons: 2000, seed: 1, proveSeconds: 0, isStopped: () => false }
-  const { starts, simulated } = await planAnew(input)
-  const [order] = orderChances(season, simulated)
+  const { starts, fresh } = await planAnew(input)
+  const [order] = orderChances(season, fresh)
   return {
     batches: starts.length,
     begun: starts.reduce((sum, { number }) => sum + number, 0),

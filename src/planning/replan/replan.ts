@@ -11,6 +11,7 @@ import {
   type SeasonsByComponent,
   type SimulationMemory,
 } from '../simulate/simulate-by-component.ts'
+import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
@@ -34,7 +35,9 @@ export interface ReplanInput {
   readonly tell?: (stage: 'margins' | 'whole numbers', round: number, worst: number) => void
 }
 
-export type MadePlan = Pick<SurePlan, 'margins' | 'relaxed' | 'whole' | 'starts' | 'simulated'> & {
+export type MadePlan = Pick<SurePlan, 'margins' | 'relaxed' | 'whole' | 'starts'> & {
+  /** What came of it in seasons on which it was not settled: what is shown is counted in these. */
+  readonly fresh: SimulatedSeasons
   readonly loads: SimulatedLoads
   /** What moving accepted starts saved. */
   readonly saved: number
@@ -55,7 +58,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const { season, shown, seasons, seed, memory } = input
   const simulated = (of: Season) => byComponent(of, seed, memory, input.open)
   const inSeason = simulated(season)
-  const before = await inSeason.run(shown.starts, shown.bought, seasons)
+  const before = await inSeason.runFresh(shown.starts, shown.bought, seasons)
   const isSteadyOrder = orderChances(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
   const anew = kindsToPlan(season, componentsOf(season), shown, isSteadyOrder)
   const part = partOfSeason(season, kind => anew.has(kind))
@@ -104,7 +107,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     relaxed: whole.relaxed,
     whole,
     starts: chosenStarts(season, starts),
-    simulated: anew.size === 0 ? before : await inSeason.run(starts, bought, seasons),
+    fresh: anew.size === 0 ? before : await inSeason.runFresh(starts, bought, seasons),
     loads: simulatedLoads(season, await inSeason.loads(starts, bought, seasons)),
     saved: own.saved,
   }

@@ -71,3 +71,25 @@ test('only the component that changed is run again, and more seasons go on from 
   expect(fewer.byDue).toEqual(second.byDue)
   expect(first.orders).toBe(season.orders.length)
 })
+
+test('fresh seasons are those that come after the ones on which a plan is settled, and these are not run again for them', async () => {
+  const ran = new Set<string>()
+  const { run, runFresh } = byComponent(season, 5, undefined, (all, parts) => {
+    const here = runHere(all, parts)
+    return {
+      ...here,
+      run: part => {
+        ran.add(`${part.input.from} to ${part.input.to}`)
+        return here.run(part)
+      },
+    }
+  })
+  const settled = await run(starts, [], 32)
+  const fresh = await runFresh(starts, [], 32)
+  const after = simulateSeasons(season, starts, { from: 32, to: 64, seed: 5 })
+  expect(fresh.byDue).toEqual(after.byDue)
+  expect(fresh.weeksLate).toEqual(after.weeksLate)
+  expect(fresh).toMatchObject({ from: 32, to: 64 })
+  expect(fresh.byDue).not.toEqual(settled.byDue)
+  expect([...ran]).toEqual(['0 to 32', '32 to 64'])
+})

@@ -19,6 +19,15 @@ export type SimulationMemory = Map<
 
 export interface SeasonsByComponent {
   run(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SimulatedSeasons>
+  /**
+   * As many seasons again, those that come after: a plan settled on the first was fitted to their luck, and fares a little
+   * worse in these.
+   */
+  runFresh(
+    starts: readonly SeasonStart[],
+    bought: Solution['bought'],
+    seasons: number,
+  ): Promise<SimulatedSeasons>
   /** The places and hands that the seasons take. */
   loads(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SeasonLoads>
   /** Begins with the components of these starts, of which all is known: the next run will ask for them. */
@@ -113,18 +122,26 @@ export function byComponent(
       for (const each of results) add(await each)
       return sum
     },
-    async run(starts, bought, seasons) {
-      const results = busyParts(starts, bought).map(own => ({
-        part: parts[own.part]!,
-        of: seasonsOf(own.part, own.starts, own.bought, seasons),
-      }))
-      if (results.length === 0) return simulateSeasons(season, starts, { from: 0, to: seasons, seed, bought })
-      runner.help()
-      const all: Result[] = []
-      for (const { part, of } of results) all.push({ orders: part.orders, of: await of })
-      running.clear()
-      return together(season, all, seasons)
-    },
+    run: (starts, bought, seasons) => run(starts, bought, 0, seasons),
+    runFresh: (starts, bought, seasons) => run(starts, bought, seasons, 2 * seasons),
+  }
+
+  async function run(
+    starts: readonly SeasonStart[],
+    bought: Solution['bought'],
+    from: number,
+    to: number,
+  ): Promise<SimulatedSeasons> {
+    const results = busyParts(starts, bought).map(own => ({
+      part: parts[own.part]!,
+      of: seasonsOf(own.part, own.starts, own.bought, to),
+    }))
+    if (results.length === 0) return simulateSeasons(season, starts, { from, to, seed, bought })
+    runner.help()
+    const all: Result[] = []
+    for (const { part, of } of results) all.push({ orders: part.orders, of: await of })
+    running.clear()
+    return together(season, all, from, to)
   }
 }
 
@@ -140,8 +157,9 @@ const said = ({ way, week, number }: SeasonStart) => `${way} ${week} ${Math.roun
 const saidBought = ({ kind, week, number }: Solution['bought'][number]) =>
   `${kind} ${week} ${Math.round(number * 1000)}`
 
-/** Orders side by side again, the first so many seasons of each. */
-function together(season: Season, results: readonly Result[], seasons: number): SimulatedSeasons {
+/** Orders side by side again, some of the seasons that are known of each. */
+function together(season: Season, results: readonly Result[], from: number, to: number): SimulatedSeasons {
+  const seasons = to - from
   const cells = season.orders.length * seasons
   const byDue = new Int32Array(cells)
   const weeksLate = new Uint8Array(cells)
@@ -149,16 +167,16 @@ function together(season: Season, results: readonly Result[], seasons: number): 
   const delivered = new Int32Array(cells)
   for (const { orders, of } of results)
     orders.forEach((order, own) => {
-      const from = own * of.to
-      byDue.set(of.byDue.subarray(from, from + seasons), order * seasons)
-      weeksLate.set(of.weeksLate.subarray(from, from + seasons), order * seasons)
-      late.set(of.late.subarray(from, from + seasons), order * seasons)
-      delivered.set(of.delivered.subarray(from, from + seasons), order * seasons)
+      const first = own * of.to + from
+      byDue.set(of.byDue.subarray(first, first + seasons), order * seasons)
+      weeksLate.set(of.weeksLate.subarray(first, first + seasons), order * seasons)
+      late.set(of.late.subarray(first, first + seasons), order * seasons)
+      delivered.set(of.delivered.subarray(first, first + seasons), order * seasons)
     })
   return {
     ...results[0]!.of,
-    from: 0,
-    to: seasons,
+    from,
+    to,
     orders: season.orders.length,
     byDue,
     weeksLate,

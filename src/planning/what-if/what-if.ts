@@ -133,7 +133,7 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
     const relaxed = solver.solve()
     return {
       saves: base.relaxed.objective - relaxed.objective,
-      orders: chancesMoved(season, base.chances, orderChances(season, made.simulated)),
+      orders: chancesMoved(season, base.chances, orderChances(season, made.fresh)),
       limits: limitsMoved(limitsOf(base), limitsOf({ season, relaxed })),
       starts: startsMoved(season, shown.starts, made.starts),
     }
@@ -155,7 +155,8 @@ async function baseOf(
   const shown = shownPlan(nursery, season, plan)
   const solver = await openSolver(buildSeasonModel(withCover(season), shown.margins))
   const relaxed = solver.solve()
-  const simulated = await byComponent(season, seed, memory.simulated).run(shown.starts, shown.bought, seasons)
+  const { runFresh } = byComponent(season, seed, memory.simulated)
+  const simulated = await runFresh(shown.starts, shown.bought, seasons)
   const chances = new Map(
     orderChances(season, simulated).map(({ chance }, o) => [season.orders[o]!.id as string, chance]),
   )
