@@ -2,6 +2,7 @@ import * as z from 'zod'
 import {
   BatchId,
   BenchId,
+  EntryId,
   KindId,
   MethodId,
   MotherId,
@@ -55,6 +56,8 @@ export const PlannedStart = z
     /** Rootstocks are made for later starts. */
     forStarts: z.array(z.string()),
     cost: z.number(),
+    /** Its week and number were fixed by an entry, in the place of a start of a plan; null where the planner chose them. */
+    set: z.object({ entry: EntryId.nullable(), insteadOf: z.string().nullable() }).readonly().nullable(),
   })
   .readonly()
 export type PlannedStart = z.infer<typeof PlannedStart>

@@ -37,6 +37,8 @@ export interface Season {
   /** Starts of the accepted plan that are still to come. Beginning fewer than accepted costs `worthOfMoving` a start. */
   readonly accepted: readonly SeasonStart[]
   readonly worthOfMoving: number
+  /** Starts that the nursery fixed itself, still to come: so many in that week, no more and no fewer where that can be. */
+  readonly set?: readonly SeasonStart[]
   /** Starts of the plan shown last that are still to come: people have seen them, so moving one costs something too. */
   readonly shown?: readonly SeasonStart[]
   /** Area and hours that are given away already, to what is not planned here. */

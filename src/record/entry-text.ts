@@ -291,6 +291,13 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
       return phrase('Order {order} cancelled{because}', { order: said.order, because: because(said.why) })
     case 'plan-accepted/1':
       return phrase('Plan accepted, with {starts} starts', { starts: said.starts.length })
+    case 'start-set/1':
+      return phrase('Start set: {number} {kind} in week {week} of {year}', {
+        number: said.number,
+        kind: kind(said.kindOfTree),
+        week: Number(said.week.slice(6)),
+        year: said.week.slice(0, 4),
+      })
     case 'task-done/1':
       return said.minutes === null
         ? phrase('Task done')

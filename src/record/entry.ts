@@ -258,6 +258,15 @@ export const bodies = {
     /** Chance of each order when it was accepted, to compare with later. */
     chances: z.record(z.string(), z.number()),
   }),
+  /** A start that is to be begun so, whatever the planner would do: in this week, so many. */
+  startSet: body('start-set/1', {
+    kindOfTree: KindId,
+    protocol: ProtocolId,
+    week: Week,
+    number: SomePlants,
+    /** The start of a plan whose place it takes, by the plan's name for it; null where it comes beside the others. */
+    insteadOf: z.string().nullable(),
+  }),
   taskDone: body('task-done/1', { task: z.string().min(1), minutes: z.number().min(0).nullable() }),
 
   // Words, pictures, corrections

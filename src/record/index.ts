@@ -70,6 +70,7 @@ export type {
   Portion,
   RateSet,
   SpeciesSet,
+  StartSet,
   Stay,
   StepOutcome,
   Struck,

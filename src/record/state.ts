@@ -298,6 +298,17 @@ export interface AcceptedPlan {
   readonly chances: Readonly<Record<string, number>>
 }
 
+/** A start that the nursery fixed itself, by kind and protocol; the last word on a week counts. */
+export interface StartSet {
+  /** Null of one that is only supposed. */
+  readonly entry: EntryId | null
+  readonly kind: KindId
+  readonly protocol: ProtocolId
+  readonly week: string
+  readonly number: number
+  readonly insteadOf: string | null
+}
+
 export interface RateSet {
   /** Null of one that is only supposed. */
   readonly entry: EntryId | null
@@ -357,6 +368,7 @@ export interface Nursery {
   readonly speciesSets: readonly SpeciesSet[]
   readonly factSets: readonly FactSet[]
   readonly acceptedPlan: AcceptedPlan | null
+  readonly startSets: readonly StartSet[]
   readonly tasksDone: ReadonlyMap<
     string,
     { readonly entry: EntryId; readonly on: Day; readonly minutes: number | null }

@@ -1,9 +1,29 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { Entry } from '../../src/record/index.ts'
+import { localToday, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { smallNursery } from './small-nursery.ts'
+
+/** A start that was set by hand, in the next third week of a year that is not begun yet. */
+const SET = { week: `${Number(localToday().slice(0, 4)) + 1}-W03`, number: 41 }
+const startSet = () =>
+  Entry.parse({
+    id: '019f0000-0000-7000-8000-000000000001',
+    on: localToday(),
+    at: null,
+    by: null,
+    device: 'office',
+    body: {
+      kind: 'start-set/1',
+      kindOfTree: 'fig-green-purse',
+      protocol: 'fig-hardwood-cutting',
+      ...SET,
+      insteadOf: null,
+    },
+  }) as Entry
 
 let app: ServedApp
 beforeAll(async () => {
-  app = await serveApp()
+  app = await serveApp([...smallNursery(localToday()), startSet()])
   await planSeason(app)
 })
 afterAll(() => app.close())
@@ -54,6 +74,29 @@ test('a start is tried in another week by drag and by keys, and with another num
     .waitFor()
 
   expect((await app.client.seasonPlan()).starts).toEqual(before.starts)
+  expect(problems).toEqual([])
+})
+
+test('a start tried with another number can be kept: it is entered in the place of the one that was planned; one that was set says so on the strip, and is left to the planner again', async () => {
+  const { starts } = await app.client.seasonPlan()
+  const tried = starts.find(({ orders, set }) => orders.length > 0 && set === null)!
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const open = (start: string) => page.goto(`${app.address}/season?start=${encodeURIComponent(start)}`)
+  const lastEntry = async () => (await app.client.journal({})).entries[0]!
+  await open(tried.id)
+  await page.locator('.what-if').getByLabel('How many').fill('333')
+  await page.getByRole('button', { name: 'Keep it so' }).click()
+  await page.getByText('The start is set.').waitFor()
+  await expect.poll(async () => (await lastEntry()).says.says).toContain('Start set')
+
+  const set = starts.find(start => start.set !== null)!
+  expect(set).toMatchObject({ number: SET.number, week: SET.week })
+  await open(set.id)
+  expect(await page.locator('.strip-set').count()).toBe(1)
+  await page.getByRole('button', { name: 'Leave it to the planner' }).click()
+  await page.getByText('The start is left to the planner.').waitFor()
+  await expect.poll(async () => (await lastEntry()).kind).toBe('struck/1')
+  expect((await lastEntry()).of?.says).toContain('Start set')
   expect(problems).toEqual([])
 })
 

@@ -209,6 +209,15 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
         weight: 1000,
       }
     }
+    case 'start-set/1': {
+      const { kindOfTree, week, number } = body
+      const text = phrase('a start of {number} {kind} was set in week {week}', {
+        number,
+        kind: nursery.kinds.get(kindOfTree)?.name ?? kindOfTree,
+        week: Number(week.slice(6)),
+      })
+      return { ...bare, text, kinds: [kindOfTree], weight: ALL }
+    }
     case 'fact-set/1': {
       const kinds = [...nursery.kinds.values()].filter(({ species }) => species === body.species)
       const fruit = fruitsOf(nursery).byId(body.species)?.commonName ?? body.species

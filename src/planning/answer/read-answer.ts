@@ -2,6 +2,7 @@ import { type Phrase, phrase } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { Plan } from '../plan.ts'
 import { poolSaid } from '../reading/pools.ts'
+import { readStartSets } from '../reading/start-sets.ts'
 import { changesOf } from './changes.ts'
 import { costParts } from './costs.ts'
 import { giveBenches } from './give-benches.ts'
@@ -10,7 +11,7 @@ import { limitsOf } from './limits.ts'
 import { loadsOf } from './loads.ts'
 import { matchStock } from './match-stock.ts'
 import { orderForecasts } from './orders.ts'
-import type { Planned } from './planned.ts'
+import { type Planned, weekSaid } from './planned.ts'
 import { plantingsOf } from './plantings.ts'
 import { type LackingWood, shareMothers } from './share-mothers.ts'
 import { plannedStarts } from './starts.ts'
@@ -45,6 +46,7 @@ export function readAnswer(planned: Planned): Answer {
       ...overfull(planned),
       ...boughtIn(planned),
       ...lackingWood(planned, lacking),
+      ...lessThanSet(planned),
     ],
   }
 }
@@ -86,6 +88,35 @@ function lackingWood({ season }: Planned, lacking: readonly LackingWood[]): Phra
         wood: poolSaid(season.pools[pool]!),
       },
     ),
+  )
+}
+
+/** Starts that the nursery fixed and that the plan cannot begin so. */
+function lessThanSet({ nursery, season, starts }: Planned): Phrase[] {
+  const begun = new Map(starts.map(({ way, week, number }) => [way * season.weeks + week, number]))
+  return readStartSets(nursery, season.firstWeek, season.weeks).set.flatMap(
+    ({ kind, protocol, week, number }) => {
+      const way = season.ways.findIndex(
+        each => season.kinds[each.kind]!.id === kind && each.protocol.id === protocol,
+      )
+      const isOpen = season.ways[way]?.open[week] === 1
+      const there = begun.get(way * season.weeks + week) ?? 0
+      if (there >= number) return []
+      const said = {
+        number,
+        begun: there,
+        kind: nursery.kinds.get(kind)?.name ?? kind,
+        week: weekSaid(season, week),
+      }
+      return [
+        isOpen
+          ? phrase(
+              'Of {number} {kind} that were set to begin in week {week}, {begun} are planned: no order wants more, or room, hands, wood or rootstocks lack.',
+              said,
+            )
+          : phrase('{number} {kind} were set to begin in week {week}, in which they may not begin.', said),
+      ]
+    },
   )
 }
 

@@ -1,4 +1,4 @@
-import type { BenchId } from '../../trade/index.ts'
+import { type BenchId, wayName } from '../../trade/index.ts'
 import { grouped } from '../grouped.ts'
 import type { PlannedStart } from '../plan.ts'
 import type { Match } from './match-stock.ts'
@@ -23,6 +23,12 @@ export function plannedStarts(
   const takenBy = grouped(
     matches.filter(match => match.taker.what === 'start'),
     match => (match.taker.what === 'start' ? match.taker.start : -1),
+  )
+  const setOf = new Map(
+    planned.nursery.startSets.map(({ entry, kind, protocol, week, insteadOf }) => [
+      `${wayName(kind, protocol)} ${week}`,
+      { entry, insteadOf },
+    ]),
   )
   return starts.map((start, s) => {
     const way = season.ways[start.way]!
@@ -61,6 +67,7 @@ export function plannedStarts(
         ...new Set(made.flatMap(({ taker }) => (taker.what === 'start' ? [starts[taker.start]!.id] : []))),
       ],
       cost: Math.round(costOf(planned, start) * 100) / 100,
+      set: setOf.get(start.id) ?? null,
     }
   })
 }

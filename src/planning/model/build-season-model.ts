@@ -5,6 +5,7 @@ import { motherSupply } from '../rules/mother-supply.ts'
 import { ordersByTheirDate } from '../rules/orders-by-their-date.ts'
 import { rootstocksInTime } from '../rules/rootstocks-in-time.ts'
 import type { SeasonDraft, SeasonRule } from '../rules/season-draft.ts'
+import { setByHand } from '../rules/set-by-hand.ts'
 import { space } from '../rules/space.ts'
 import { standingStill } from '../rules/standing-still.ts'
 import { stockOfFinished } from '../rules/stock-of-finished.ts'
@@ -24,6 +25,7 @@ const rules: readonly SeasonRule[] = [
   ordersByTheirDate,
   licence,
   standingStill,
+  setByHand,
   wholeNumbers,
 ]
 
@@ -69,6 +71,7 @@ export function buildSeasonModel(
     bought: [],
     planted: [],
     lessThanAccepted: [],
+    lessThanSet: [],
     wholeStarts: [],
   }
   for (const rule of rules) rule(draft)

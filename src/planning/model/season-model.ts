@@ -19,6 +19,8 @@ export interface SeasonModel extends LinearModel {
   /** Rows that are added where a solution breaks them. */
   readonly capacities: readonly Capacity[]
   readonly lessThanAccepted: readonly LessColumn[]
+  /** Columns of how many fewer are begun than the nursery fixed: weighed, and not paid. */
+  readonly lessThanSet: readonly number[]
   readonly wholeStarts: readonly WholeStartColumns[]
   /** By order: its row (planned number on the right-hand side) and its column of what is never delivered. */
   readonly orderRow: Int32Array

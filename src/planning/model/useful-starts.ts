@@ -50,6 +50,8 @@ export function usefulStarts(season: Season): UsefulStarts {
       }
     })
   }
+  // What the nursery fixed itself is begun, of use or not, as long as anyone wants the kind.
+  for (const { way, week } of season.set ?? []) if (spans[ways[way]!.kind]) useful[way * weeks + week] = 1
   return { spans, useful, largestStart: largestStarts(season, useful) }
 }
 

@@ -13,7 +13,8 @@ import { readOrders } from './orders.ts'
 import { readPeople } from './people.ts'
 import { readPlaces } from './places.ts'
 import { readPools } from './pools.ts'
-import { acceptedStarts, readWays } from './ways.ts'
+import { begunSince, readStartSets } from './start-sets.ts'
+import { readWays, startsByWay } from './ways.ts'
 import { seasonWeeks } from './weeks.ts'
 import { withYoungMothers } from './young-mothers.ts'
 
@@ -37,18 +38,20 @@ export function readSeason(nursery: Nursery, today: string): Season {
   const { pools, poolsFor } = readPools(nursery, weeks, held, assumed)
   const reading: CourseReading = { book: readRateBook(nursery, today), placeIndex, kindIndex, poolsFor }
 
+  const { set, isReplaced } = readStartSets(nursery, weeks.first, weeks.count)
   const accepted = (nursery.acceptedPlan?.starts ?? [])
+    .filter(({ start }) => !isReplaced(start))
     .map(start => ({
       kind: start.kindOfTree,
       protocol: start.protocol,
       week: weekNumber(start.week) - weeks.first,
-      number: start.number - begunSince(nursery, start),
+      number: start.number - begunSince(nursery, { kind: start.kindOfTree, ...start }),
       isDone: nursery.tasksDone.has(`${start.start}/start`),
     }))
     .filter(({ week, number, isDone }) => week >= 0 && week < weeks.count && number > 0 && !isDone)
 
   const yearGroups: string[] = []
-  const ways = readWays(nursery, weeks, reading, yearGroups, accepted, assumed)
+  const ways = readWays(nursery, weeks, reading, yearGroups, [...accepted, ...set], assumed)
   const batches = readBatches(nursery, weeks, reading, held, yearGroups, assumed)
   const orders = readOrders(nursery, weeks, kindIndex, assumed)
   const kinds = readKinds(nursery, placeIndex)
@@ -72,7 +75,8 @@ export function readSeason(nursery: Nursery, today: string): Season {
       latePerWeekShare: prices.latePerWeekShare,
       shortShare: prices.shortShare,
     },
-    accepted: acceptedStarts(ways, [...kindIndex.keys()], accepted),
+    accepted: startsByWay(ways, [...kindIndex.keys()], accepted),
+    set: startsByWay(ways, [...kindIndex.keys()], set).filter(({ way, week }) => ways[way]!.open[week]),
     worthOfMoving: nursery.settings.worthOfMoving,
     growing: growingWeeks(nursery, weeks),
     ...(ground === undefined ? {} : { groundForMothers: ground }),
@@ -91,24 +95,6 @@ function horizon(nursery: Nursery, today: string): number {
       .map(({ order }) => weeks.of(order.latest)),
   )
   return Math.min(MOST_WEEKS, Math.max(FEWEST_WEEKS, last + WEEKS_AFTER_LAST_ORDER + 1))
-}
-
-/** Plants of an accepted start that are begun already: batches of its kind and protocol begun in its week. */
-function begunSince(
-  nursery: Nursery,
-  start: { readonly kindOfTree: KindId; readonly protocol: string; readonly week: string },
-): number {
-  const week = weekNumber(start.week)
-  let begun = 0
-  for (const batch of nursery.batches.values())
-    if (
-      batch.kind === start.kindOfTree &&
-      batch.protocol === start.protocol &&
-      batch.splitFrom === null &&
-      seasonWeeks(batch.startedOn, 0).first === week
-    )
-      begun += batch.number
-  return begun
 }
 
 /** A finished plant stands where the last step of its protocol does, and keeps as long as that says. */

@@ -150,13 +150,13 @@ function costPerPlant(nursery: Nursery, kind: Kind, protocol: Protocol, course: 
   return cost
 }
 
-/** Starts of the accepted plan still to come, by way. */
-export function acceptedStarts(
+/** Starts accepted or fixed and still to come, by way. */
+export function startsByWay(
   ways: readonly SeasonWay[],
   kindIds: readonly string[],
-  accepted: readonly { kind: string; protocol: string; week: number; number: number }[],
+  starts: readonly { kind: string; protocol: string; week: number; number: number }[],
 ): SeasonStart[] {
-  return accepted.flatMap(({ kind, protocol, week, number }) => {
+  return starts.flatMap(({ kind, protocol, week, number }) => {
     const way = ways.findIndex(w => kindIds[w.kind] === kind && w.protocol.id === protocol)
     return way < 0 || number <= 0 ? [] : [{ way, week, number }]
   })

@@ -2,7 +2,7 @@ import type { Taken } from '../rules/capacity.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import type { SimulatedLoads } from '../simulate/outcome.ts'
 
-/** The season of some kinds alone: their orders and batches, and the starts of theirs that were accepted or shown. */
+/** The season of some kinds alone: their orders and batches, and the starts of theirs that were set, accepted or shown. */
 export function partOfSeason(season: Season, isOwn: (kind: number) => boolean): Season {
   const own = (starts: readonly SeasonStart[]) => starts.filter(({ way }) => isOwn(season.ways[way]!.kind))
   return {
@@ -11,6 +11,7 @@ export function partOfSeason(season: Season, isOwn: (kind: number) => boolean): 
     batches: season.batches.filter(({ kind }) => isOwn(kind)),
     accepted: own(season.accepted),
     ...(season.shown && { shown: own(season.shown) }),
+    ...(season.set && { set: own(season.set) }),
   }
 }
 

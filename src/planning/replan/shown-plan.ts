@@ -24,7 +24,11 @@ export function shownPlan(nursery: Nursery, season: Season, plan: Plan): ShownPl
   const begun = begunSince(nursery, plan.madeOn)
   const starts: SeasonStart[] = []
   const kindsOfGoneOrders = new Set<number>()
-  for (const { id, kind, protocol, week: weekText, number, orders } of plan.starts) {
+  const isSet = new Set(nursery.startSets.map(({ entry }) => entry))
+  const replaced = new Set(nursery.startSets.map(({ insteadOf }) => insteadOf))
+  for (const { id, kind, protocol, week: weekText, number, orders, set } of plan.starts) {
+    // One that stood because it was set goes when that is taken back; one goes where another was set in its place.
+    if ((set !== null && !isSet.has(set.entry)) || replaced.has(id)) continue
     const name = wayName(kind, protocol)
     const way = wayOf.get(name)
     const week = weekNumber(weekText) - season.firstWeek

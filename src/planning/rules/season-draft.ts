@@ -47,6 +47,7 @@ export interface SeasonDraft {
   readonly bought: BoughtColumn[]
   readonly planted: PlantedColumn[]
   readonly lessThanAccepted: LessColumn[]
+  readonly lessThanSet: number[]
   readonly wholeStarts: WholeStartColumns[]
 }
 

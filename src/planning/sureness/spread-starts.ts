@@ -1,4 +1,5 @@
 import type { Solution } from '../model/season-model.ts'
+import { numberSet } from '../rules/set-by-hand.ts'
 import type { Season } from '../season.ts'
 
 /** Weeks to either side into which a start may be spread. */
@@ -26,8 +27,9 @@ export function spreadStarts(
       near++
     ) {
       const start = way * weeks + near
-      // Where several starts reach, the largest says.
-      if (ways[way]!.open[near]) most.set(start, Math.max(part * number, most.get(start) ?? 0))
+      // Where several starts reach, the largest says; what the nursery fixed itself is not spread.
+      if (ways[way]!.open[near] && numberSet(season, { way, week: near }) === undefined)
+        most.set(start, Math.max(part * number, most.get(start) ?? 0))
     }
   }
   return most

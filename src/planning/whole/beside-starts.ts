@@ -4,8 +4,9 @@ import type { Season, SeasonStart } from '../season.ts'
 /** So many starts can all be looked at. */
 const FEW_STARTS = 150
 
-/** Starts that people have seen or accepted. */
+/** Starts that people have fixed, accepted or seen. */
 export const standingStarts = (season: Season): readonly SeasonStart[] => [
+  ...(season.set ?? []),
   ...season.accepted,
   ...(season.shown ?? []),
 ]

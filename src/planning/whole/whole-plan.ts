@@ -13,9 +13,10 @@ export interface WholePlan {
 
 /** What a plan costs, without what was only weighed, and how far it may be from the cheapest. */
 export function wholePlan(model: SeasonModel, solution: Solution, relaxed: Solution): WholePlan {
-  const { season, wholeStarts } = model
+  const { season, wholeStarts, lessThanSet, columns } = model
   const batches = wholeStarts.reduce((sum, { begun }) => sum + solution.columnValue[begun]!, 0)
-  const cost = solution.objective - batches * (season.prices.batch ?? 0)
+  const fewer = lessThanSet.reduce((sum, less) => sum + solution.columnValue[less]! * columns.cost[less]!, 0)
+  const cost = solution.objective - batches * (season.prices.batch ?? 0) - fewer
   const bound = Math.min(cost, relaxed.objective)
   return { model, solution, cost, bound, gapShare: cost > 0 ? (cost - bound) / cost : 0 }
 }

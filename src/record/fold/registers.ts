@@ -3,9 +3,10 @@ import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol, StepId } from
 import type { Entry } from '../entry.ts'
 import { fruitsOf } from '../fruits-of.ts'
 import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
-import type { AcceptedPlan, FactSet, Nursery, RateSet, SpeciesSet } from '../state.ts'
+import type { AcceptedPlan, FactSet, Nursery, RateSet, SpeciesSet, StartSet } from '../state.ts'
 import { stepsOf } from './batch-draft.ts'
 import type { Registers } from './register-questions.ts'
+import { startKey } from './subjects.ts'
 
 type Maps =
   | 'benches'
@@ -14,6 +15,7 @@ type Maps =
   | 'kinds'
   | 'protocols'
   | 'rateSets'
+  | 'startSets'
   | 'tasksDone'
   | 'formerBenches'
   | 'formerPeople'
@@ -35,6 +37,7 @@ export interface RegisterState {
   /** The steps of each protocol, in any of its versions. */
   steps: Map<string, readonly StepId[]>
   rateSets: Map<string, RateSet>
+  startSets: Map<string, StartSet>
   speciesSets: Map<string, SpeciesSet>
   factSets: Map<string, FactSet>
   /** The two before in the order in which they are shown, until one of them changes. */
@@ -61,6 +64,7 @@ export const newRegisters = (): RegisterState => ({
   protocols: new Map(),
   steps: new Map(),
   rateSets: new Map(),
+  startSets: new Map(),
   speciesSets: new Map(),
   factSets: new Map(),
   stated: null,
@@ -118,6 +122,9 @@ function forget(state: RegisterState, key: string): void {
       return
     case 'rate':
       state.rateSets.delete(id)
+      return
+    case 'start':
+      state.startSets.delete(id)
       return
     case 'species':
       state.speciesSets.delete(id)
@@ -219,6 +226,11 @@ function hear(state: RegisterState, entry: Entry): void {
       })
       return
     }
+    case 'start-set/1': {
+      const { kindOfTree: kind, protocol, week, number, insteadOf } = body
+      state.startSets.set(startKey(body), { entry: entry.id, kind, protocol, week, number, insteadOf })
+      return
+    }
     case 'species-set/1':
       state.speciesSets.set(body.species.id, { entry: entry.id, species: body.species, on, why: body.why })
       return
@@ -290,6 +302,7 @@ export function showRegisters(
       ]),
     ),
     rateSets: inOrder(state.rateSets),
+    startSets: inOrder(state.startSets),
     speciesSets,
     factSets,
     tasksDone: new Map(state.tasksDone),

@@ -49,6 +49,10 @@ const ofBatchAndSources = (
   }
 }
 
+/** Of a kind by a protocol, one start a week is set. */
+export const startKey = ({ kindOfTree, protocol, week }: BodyOf<'start-set/1'>): string =>
+  JSON.stringify([kindOfTree, protocol, week])
+
 /**
  * Names every subject of an entry, each once. A register key is of things that are said anew rather than added
  * to: the last word counts.
@@ -69,6 +73,7 @@ const visitors: Visitors = {
     visit('register', `rate ${JSON.stringify([protocol, step, kindOfTree])}`),
   'species-set/1': ({ species }, visit) => visit('register', `species ${species.id}`),
   'fact-set/1': ({ species, set }, visit) => visit('register', `fact ${JSON.stringify([species, set.fact])}`),
+  'start-set/1': (body, visit) => visit('register', `start ${startKey(body)}`),
   'plan-accepted/1': (_, visit) => visit('register', 'plan'),
   'task-done/1': ({ task }, visit) => visit('register', `task ${task}`),
 

@@ -7,9 +7,11 @@ import './strip.css'
 import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
-import { layOutStrip, type StripRow } from './strip-layout.ts'
+import { layOutStrip, type StripRow, type StripStart } from './strip-layout.ts'
 
 export interface NamedRow extends StripRow {
+  /** Set by hand or not. */
+  readonly starts: readonly (StripStart & { readonly isSet: boolean })[]
   readonly name: string
   readonly also: string
   readonly mark: MethodMark
@@ -92,9 +94,16 @@ export function StripPicture({
           t('pictures.season.method'),
           t('pictures.season.week'),
           t('common.number'),
+          t('pictures.season.by'),
         ],
         rows: rows.flatMap(row =>
-          row.starts.map(start => [row.name, row.also, weekText(start.week), start.number]),
+          row.starts.map(start => [
+            row.name,
+            row.also,
+            weekText(start.week),
+            start.number,
+            t(start.isSet ? 'pictures.season.set' : 'pictures.season.planned'),
+          ]),
         ),
       })}
     >
@@ -162,7 +171,7 @@ export function StripPicture({
                         data-start={id}
                         data-row={index}
                         tabIndex={id === (chosen ?? firstDisc) ? 0 : -1}
-                        aria-label={`${row.name}: ${t('pictures.season.start', { number: format.number(start.number), week: weekText(start.week) })}`}
+                        aria-label={`${row.name}: ${t('pictures.season.start', { number: format.number(start.number), week: weekText(start.week) })}${start.isSet ? `, ${t('pictures.season.set')}` : ''}`}
                         aria-pressed={id === chosen}
                         className="strip-start"
                         onPointerDown={event => {
@@ -202,6 +211,7 @@ export function StripPicture({
                           r={r}
                           className={id === chosen ? 'strip-disc chosen' : 'strip-disc'}
                         />
+                        {start.isSet && <path d={`M${x - r} ${y + r + 3}h${2 * r}`} className="strip-set" />}
                         {isShown && (
                           <text
                             {...(layout.isNarrow

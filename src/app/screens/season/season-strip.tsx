@@ -93,11 +93,16 @@ export function SeasonStrip({
       ) : (
         <StripPicture
           title={t('season.strip')}
-          says={t('season.stripSays', {
-            count: number,
-            shown: format.number(number),
-            from: format.weekByNumber ? t('common.week', { week: format.week(first) }) : format.week(first),
-          })}
+          says={[
+            t('season.stripSays', {
+              count: number,
+              shown: format.number(number),
+              from: format.weekByNumber ? t('common.week', { week: format.week(first) }) : format.week(first),
+            }),
+            rows.some(({ starts }) => starts.some(({ isSet }) => isSet)) ? t('season.stripSet') : '',
+          ]
+            .filter(Boolean)
+            .join(' ')}
           rows={rows}
           first={first}
           weeks={weeks}

@@ -6,7 +6,9 @@ import type { SeasonPlan } from '../../../api/index.ts'
 import type { PlannedStart } from '../../../planning/index.ts'
 import { type Material, markOfMethod } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
+import { strike } from '../../data/say.ts'
 import { useNames } from '../../data/use-names.tsx'
+import { useDone } from '../../parts/done.tsx'
 import { useInSight } from '../../parts/use-in-sight.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
@@ -130,6 +132,7 @@ export function StartDetail({
           )}
         </dl>
         <p className="soft small">{t('season.start.cost', { cost: format.money(start.cost) })}</p>
+        {start.set?.entry && <SetByHand entry={start.set.entry} />}
         <WhatIf
           key={start.id}
           start={start}
@@ -140,5 +143,23 @@ export function StartDetail({
         />
       </div>
     </section>
+  )
+}
+
+/** That the planner leaves this start alone, and how to give it back. */
+function SetByHand({ entry }: { readonly entry: string }) {
+  const { t } = useTranslation()
+  const done = useDone()
+  const release = async () => {
+    const said = await strike([entry], t('season.start.released'))
+    if (said.kept) done.tell(t('season.start.releasedDone'), said)
+  }
+  return (
+    <p className="row">
+      <b>{t('season.start.set')}</b>
+      <Button className="plain" onPress={() => void release()}>
+        {t('season.start.release')}
+      </Button>
+    </p>
   )
 }

@@ -27,7 +27,7 @@ export const stripRows = (
         mark: markOfMethod(first.method),
         months: protocol?.window.months ?? [],
         starts: starts
-          .map(start => ({ id: start.id, week: start.week, number: start.number }))
+          .map(({ id, week, number, set }) => ({ id, week, number, isSet: set !== null }))
           .sort((a, b) => a.week.localeCompare(b.week)),
       }
     })

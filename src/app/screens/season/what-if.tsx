@@ -5,7 +5,9 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { PlannedStart } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
+import { say } from '../../data/say.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { useDone } from '../../parts/done.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
@@ -30,6 +32,18 @@ export function WhatIf({
   const { t } = useTranslation()
   const format = useFormat()
   const [number, setNumber] = useState(start.number)
+  const done = useDone()
+  const keep = async () => {
+    const { kind: kindOfTree, protocol, set } = start
+    const body = { kind: 'start-set/1', kindOfTree, protocol, week: tried, number } as const
+    const said = await say([
+      ...(set?.entry && tried !== start.week
+        ? [{ kind: 'struck/1', entry: set.entry, why: t('season.whatIf.setAnew') } as const]
+        : []),
+      { ...body, insteadOf: set === null ? start.id : set.insteadOf },
+    ])
+    if (said.kept) done.tell(t('season.whatIf.kept'), said)
+  }
   const isTried = tried !== start.week || number !== start.number
   const answer = useQuery({
     ...look.startMoved({ start: start.id, week: tried, number }),
@@ -70,6 +84,7 @@ export function WhatIf({
       {isTried ? (
         <Asked query={answer} what={t('season.whatIf.chances')}>
           {({ isOpen, orders }) => {
+            const canBeKept = isOpen && number > 0 && !answer.isPlaceholderData
             const moved = orders
               .filter(({ before, after }) => Math.abs(after - before) >= SHOWN_AT_LEAST)
               .sort((a, b) => a.after - a.before - (b.after - b.before))
@@ -90,6 +105,13 @@ export function WhatIf({
                     </li>
                   ))}
                 </ul>
+                {canBeKept && (
+                  <p>
+                    <Button className="deed" onPress={() => void keep()}>
+                      {t('season.whatIf.keep')}
+                    </Button>
+                  </p>
+                )}
               </div>
             )
           }}

@@ -28,6 +28,7 @@ export const season = {
     '{{shown}} start from {{from}} on. The wash shows when each may begin; a disc is as large as its number.',
   stripSays_other:
     '{{shown}} starts from {{from}} on. The wash shows when each may begin; a disc is as large as its number.',
+  stripSet: 'A line under it: set by hand.',
   span: { label: 'How far', '13': '13 weeks', '26': '26 weeks', '52': 'A year', '104': 'All' },
   findHint: 'Kind or method',
   noStarts: 'No start fits.',
@@ -78,6 +79,10 @@ export const season = {
     forStarts_one: 'Rootstocks for {{shown}} later start.',
     forStarts_other: 'Rootstocks for {{shown}} later starts.',
     cost: 'Costs {{cost}} in all.',
+    set: 'Set by hand: the planner leaves its week and number alone.',
+    release: 'Leave it to the planner',
+    released: 'Left to the planner again',
+    releasedDone: 'The start is left to the planner. Plan again to see what comes of it.',
   },
   whatIf: {
     title: 'What if it were begun otherwise?',
@@ -89,6 +94,9 @@ export const season = {
     shut: 'It may not begin in that week: these are the chances without it.',
     same: 'No order’s chance changes.',
     basis:
-      'From 500 simulated seasons; everything else stays as planned, and room and hands are not looked at. Nothing is kept.',
+      'From 500 simulated seasons; everything else stays as planned, and room and hands are not looked at.',
+    keep: 'Keep it so',
+    kept: 'The start is set. Plan again: the season then goes by it.',
+    setAnew: 'Set in another week',
   },
 } as const

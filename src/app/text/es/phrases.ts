@@ -59,6 +59,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'Order {order} changed: {number} {kind} by {due}{because}':
     'Pedido {order} cambiado: {number} {kind} para el {due}{because}',
   'Order {order} cancelled{because}': 'Pedido {order} anulado{because}',
+  'Start set: {number} {kind} in week {week} of {year}':
+    'Inicio fijado: {number} {kind} en la semana {week} de {year}',
   'Plan accepted, with {starts} starts': 'Plan aceptado, con {starts} inicios',
   'Task done': 'Tarea hecha',
   'Task done in {minutes} minutes': 'Tarea hecha en {minutes} minutos',
@@ -240,6 +242,12 @@ export const phrases: Readonly<Record<string, string>> = {
   'bench {bench} was changed': 'la mesa {bench} cambió',
   'bench {bench} is gone': 'la mesa {bench} ya no está',
   'the hours or skills of {person} were changed': 'cambiaron las horas o los oficios de {person}',
+  'Of {number} {kind} that were set to begin in week {week}, {begun} are planned: no order wants more, or room, hands, wood or rootstocks lack.':
+    'De {number} {kind} cuyo inicio se fijó en la semana {week}, se planean {begun}: ningún pedido quiere más, o faltan sitio, manos, madera o patrones.',
+  '{number} {kind} were set to begin in week {week}, in which they may not begin.':
+    'El inicio de {number} {kind} se fijó en la semana {week}, en la que no pueden empezar.',
+  'a start of {number} {kind} was set in week {week}':
+    'se fijó un inicio de {number} {kind} en la semana {week}',
   'the rate was set anew ({why})': 'la tasa se fijó de nuevo ({why})',
   'a figure of {fruit} was set anew ({why})': 'una cifra de {fruit} se fijó de nuevo ({why})',
   'the protocol “{protocol}” was changed': 'el protocolo «{protocol}» cambió',

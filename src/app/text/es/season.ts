@@ -28,6 +28,7 @@ export const season = {
     '{{shown}} inicio desde {{from}}. El sombreado muestra cuándo puede empezar cada uno; un disco es tan grande como su número.',
   stripSays_other:
     '{{shown}} inicios desde {{from}}. El sombreado muestra cuándo puede empezar cada uno; un disco es tan grande como su número.',
+  stripSet: 'Una raya debajo: fijado a mano.',
   span: { label: 'Hasta dónde', '13': '13 semanas', '26': '26 semanas', '52': 'Un año', '104': 'Todo' },
   findHint: 'Clase o método',
   noStarts: 'Ningún inicio coincide.',
@@ -78,6 +79,10 @@ export const season = {
     forStarts_one: 'Patrones para {{shown}} inicio posterior.',
     forStarts_other: 'Patrones para {{shown}} inicios posteriores.',
     cost: 'Cuesta {{cost}} en total.',
+    set: 'Fijado a mano: el planificador no toca su semana ni su número.',
+    release: 'Dejarlo al planificador',
+    released: 'Dejado de nuevo al planificador',
+    releasedDone: 'El inicio queda al planificador. Planifique de nuevo para ver qué resulta.',
   },
   whatIf: {
     title: '¿Y si se iniciara de otro modo?',
@@ -89,6 +94,9 @@ export const season = {
     shut: 'En esa semana no puede empezar: estas son las probabilidades sin él.',
     same: 'No cambia la probabilidad de ningún pedido.',
     basis:
-      'De 500 campañas simuladas; todo lo demás queda como está planificado, y no se miran sitio ni manos. No se guarda nada.',
+      'De 500 campañas simuladas; todo lo demás queda como está planificado, y no se miran sitio ni manos.',
+    keep: 'Guardarlo así',
+    kept: 'El inicio está fijado. Planifique de nuevo: la campaña se rige entonces por él.',
+    setAnew: 'Fijado en otra semana',
   },
 }
