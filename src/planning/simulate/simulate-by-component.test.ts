@@ -93,3 +93,26 @@ test('fresh seasons are those that come after the ones on which a plan is settle
   expect(fresh.byDue).not.toEqual(settled.byDue)
   expect([...ran]).toEqual(['0 to 32', '32 to 64'])
 })
+
+test('the plan that is taken is not run again, though others were tried after it; once its loads are known, it alone is kept', async () => {
+  const memory: SimulationMemory = new Map()
+  let ran = 0
+  const open: typeof runHere = (all, parts) => {
+    const here = runHere(all, parts)
+    const run = (part: PartRun) => {
+      ran++
+      return here.run(part)
+    }
+    return { ...here, run }
+  }
+  const tried = [0, 1, 2].map(more => starts.map(start => ({ ...start, number: start.number + more })))
+  for (const each of tried) await byComponent(season, 5, memory, open).run(each, [], 16)
+  const all = ran
+  await byComponent(season, 5, memory, open).run(tried[0]!, [], 16)
+  expect(ran).toBe(all)
+  await byComponent(season, 5, memory, open).loads(tried[0]!, [], 16)
+  await byComponent(season, 5, memory, open).run(tried[0]!, [], 16)
+  expect(ran).toBe(all)
+  await byComponent(season, 5, memory, open).run(tried[2]!, [], 16)
+  expect(ran).toBe(all + all / tried.length)
+})

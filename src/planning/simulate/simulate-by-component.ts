@@ -7,15 +7,17 @@ import { partsOf } from './parts.ts'
 import { type SimulatedSeasons, simulateSeasons } from './simulate-seasons.ts'
 import { loadsSummed } from './sum-loads.ts'
 
-/** What was simulated last of each component, with what it began from. */
-export type SimulationMemory = Map<
-  string,
-  {
-    readonly from: string
-    readonly simulated: SimulatedSeasons
-    readonly loads?: { readonly seasons: number; readonly of: SeasonLoads }
-  }
->
+/** What was simulated last of each component, with what it began from; the newest first. */
+export type SimulationMemory = Map<string, readonly Remembered[]>
+
+interface Remembered {
+  readonly from: string
+  readonly simulated: SimulatedSeasons
+  readonly loads?: { readonly seasons: number; readonly of: SeasonLoads }
+}
+
+/** The plan that is taken need not be that of the last round. */
+const MOST_REMEMBERED = 4
 
 export interface SeasonsByComponent {
   run(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SimulatedSeasons>
@@ -42,10 +44,11 @@ export interface SeasonsByComponent {
 export function byComponent(
   season: Season,
   seed: number,
-  remembered?: SimulationMemory,
+  kept?: SimulationMemory,
   open: OpenRunner = runHere,
 ): SeasonsByComponent {
-  const memory: SimulationMemory = remembered ?? new Map()
+  const memory: SimulationMemory = kept ?? new Map()
+  const isKept = kept !== undefined
   const parts = partsOf(season)
   const runner = open(season, parts)
   const partOfKind = new Int32Array(season.kinds.length)
@@ -70,14 +73,15 @@ export function byComponent(
     const from = beginning(p, starts, bought)
     const begun = running.get(p)
     if (begun?.from === from && begun.seasons >= seasons) return begun.all
-    const known = memory.get(name)
-    const before = known?.from === from ? known.simulated : undefined
+    const remembered = memory.get(name) ?? []
+    const before = remembered.find(each => each.from === from)?.simulated
     if (before && before.to >= seasons) return Promise.resolve(before)
     const all = runner
       .run({ part: p, starts, input: { from: before?.to ?? 0, to: seasons, seed, bought } })
       .then(more => {
         const simulated = before ? mergePartials([before, more]) : more
-        memory.set(name, { from, simulated })
+        const others = remembered.filter(each => each.from !== from)
+        memory.set(name, [{ from, simulated }, ...others].slice(0, MOST_REMEMBERED))
         return simulated
       })
     running.set(p, { from, seasons, all })
@@ -90,12 +94,12 @@ export function byComponent(
     seasons: number,
   ): Promise<SeasonLoads> => {
     const { name } = parts[p]!
-    const known = memory.get(name)
-    const isSame = known?.from === beginning(p, starts, bought)
-    if (isSame && known.loads?.seasons === seasons) return known.loads.of
+    const from = beginning(p, starts, bought)
+    const known = memory.get(name)?.find(each => each.from === from)
+    if (known?.loads?.seasons === seasons) return known.loads.of
     const of = await runner.loads({ part: p, starts, input: { from: 0, to: seasons, seed, bought } })
-    // They are large, and nobody asks for them again who does not plan again.
-    if (isSame && remembered) memory.set(name, { ...known, loads: { seasons, of } })
+    // This is the plan that is shown. Nobody asks for it again who does not plan again, and its loads are large.
+    if (known && isKept) memory.set(name, [{ ...known, loads: { seasons, of } }])
     return of
   }
   const byPart = (starts: readonly SeasonStart[], bought: Solution['bought']) => {
