@@ -62,6 +62,7 @@ export function byComponent(
 
   const beginning = (p: number, starts: readonly SeasonStart[], bought: Solution['bought']) =>
     [parts[p]!.says, seed, ...starts.map(said), ...bought.map(saidBought)].join('\n')
+  const rememberedOf = (name: string, from: string) => memory.get(name)?.find(each => each.from === from)
   /** What comes of a part: remembered, running, or begun now. */
   const seasonsOf = (
     p: number,
@@ -73,15 +74,15 @@ export function byComponent(
     const from = beginning(p, starts, bought)
     const begun = running.get(p)
     if (begun?.from === from && begun.seasons >= seasons) return begun.all
-    const remembered = memory.get(name) ?? []
-    const before = remembered.find(each => each.from === from)?.simulated
+    const before = rememberedOf(name, from)?.simulated
     if (before && before.to >= seasons) return Promise.resolve(before)
     const all = runner
       .run({ part: p, starts, input: { from: before?.to ?? 0, to: seasons, seed, bought } })
       .then(more => {
         const simulated = before ? mergePartials([before, more]) : more
-        const others = remembered.filter(each => each.from !== from)
-        memory.set(name, [{ from, simulated }, ...others].slice(0, MOST_REMEMBERED))
+        const others = memory.get(name)?.filter(each => each.from !== from) ?? []
+        const all = [{ ...rememberedOf(name, from), from, simulated }, ...others]
+        memory.set(name, all.slice(0, MOST_REMEMBERED))
         return simulated
       })
     running.set(p, { from, seasons, all })
@@ -95,7 +96,7 @@ export function byComponent(
   ): Promise<SeasonLoads> => {
     const { name } = parts[p]!
     const from = beginning(p, starts, bought)
-    const known = memory.get(name)?.find(each => each.from === from)
+    const known = rememberedOf(name, from)
     if (known?.loads?.seasons === seasons) return known.loads.of
     const of = await runner.loads({ part: p, starts, input: { from: 0, to: seasons, seed, bought } })
     // This is the plan that is shown. Nobody asks for it again who does not plan again, and its loads are large.
