@@ -17,6 +17,7 @@ import {
 } from '../src/server/index.ts'
 import { openLog } from '../src/store/index.ts'
 import { EntryId } from '../src/trade/index.ts'
+import { createUnderWay } from '../src/server/under-way.ts'
 
 /** A new folder for a nursery's log, thrown away at the end by `discard`. */
 export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'budstick-nursery-'))
@@ -57,6 +58,7 @@ export const serveNursery = async (
     plans,
     whatIfs,
     rateLooks,
+    underWay: createUnderWay(),
     today: () => served.today,
     now,
     newId: uuidv7,

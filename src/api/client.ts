@@ -3,6 +3,7 @@ import type { Entry } from '../record/index.ts'
 import type { EntryId, Protocol } from '../trade/index.ts'
 import type { Ahead, AheadAsked } from './ahead-shapes.ts'
 import type { BandPoint, BatchView } from './batch-shapes.ts'
+import { type Carrying, sendCarried } from './carry.ts'
 import type { RatesCompared } from './compared-shapes.ts'
 import type {
   AcceptedReading,
@@ -52,7 +53,9 @@ export class Refused extends Error {
 /** The server as the screens see it. Every call throws `Refused`, or `TypeError` when no server answers. */
 export const createClient = (base = '') => {
   const ask = async <T>(path: string, init?: RequestInit): Promise<T> => {
-    const answer = await fetch(`${base}/api${path}`, init)
+    return answered<T>(path, await fetch(`${base}/api${path}`, init))
+  }
+  const answered = async <T>(path: string, answer: Response): Promise<T> => {
     if (!answer.ok) {
       const refusal = await answer.json().catch(() => null)
       throw new Refused(
@@ -66,9 +69,15 @@ export const createClient = (base = '') => {
     }
     return (answer.status === 204 ? undefined : answer.json()) as Promise<T>
   }
-  const send = <T>(path: string, method: 'POST' | 'DELETE', body?: unknown): Promise<T> =>
+  const send = <T>(
+    path: string,
+    method: 'POST' | 'DELETE',
+    body?: unknown,
+    signal?: AbortSignal,
+  ): Promise<T> =>
     ask(path, {
       method,
+      signal: signal ?? null,
       headers: { 'content-type': 'application/json' },
       ...(body === undefined ? {} : { body: JSON.stringify(body) }),
     })
@@ -101,10 +110,10 @@ export const createClient = (base = '') => {
     ahead: (asked: AheadAsked) => send<Ahead>('/ahead', 'POST', asked),
     benchStand: (id: string) => ask<BenchStand>(`/benches/${encodeURIComponent(id)}`),
     work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
-    promise: (asked: { kind: string; number: number; sure: number }) =>
-      ask<CouldBePromised>(`/promise${query(asked)}`),
-    startMoved: (asked: { start: string; week: string; number: number }) =>
-      ask<StartMoved>(`/what-if/start${query(asked)}`),
+    promise: (asked: { kind: string; number: number; sure: number }, signal?: AbortSignal) =>
+      ask<CouldBePromised>(`/promise${query(asked)}`, { signal: signal ?? null }),
+    startMoved: (asked: { start: string; week: string; number: number }, signal?: AbortSignal) =>
+      ask<StartMoved>(`/what-if/start${query(asked)}`, { signal: signal ?? null }),
     whatIf: (suppose: Supposed, signal: AbortSignal) =>
       ask<WhatIf>('/what-if', {
         method: 'POST',
@@ -126,16 +135,16 @@ export const createClient = (base = '') => {
     deedsOf: (tasks: readonly string[]) => send<EntryId[]>('/journal/deeds', 'POST', { tasks }),
     pushEntries: (entries: readonly Entry[]) => send<EntriesPushed>('/entries', 'POST', { entries }),
     /** Reads spreadsheets and says what they would write. `FormData` sets its own header. */
-    readFiles: (files: readonly File[], mapping?: Mapping) => {
+    readFiles: async (files: readonly File[], by: Carrying) => {
       const form = new FormData()
       for (const file of files) form.append('files', file, file.name)
-      if (mapping) form.append('mapping', JSON.stringify(mapping))
-      return ask<Reading>('/exchange/read', { method: 'POST', body: form })
+      const path = '/exchange/read'
+      return answered<Reading>(path, await sendCarried(`${base}/api${path}`, form, by))
     },
-    readAgain: (reading: string, mapping: Mapping) =>
-      send<Reading>(`/exchange/read/${encodeURIComponent(reading)}`, 'POST', { mapping }),
-    acceptReading: (reading: string, by: string | null) =>
-      send<AcceptedReading>('/exchange/accept', 'POST', { reading, by }),
+    readAgain: (reading: string, mapping: Mapping, signal: AbortSignal) =>
+      send<Reading>(`/exchange/read/${encodeURIComponent(reading)}`, 'POST', { mapping }, signal),
+    acceptReading: (reading: string, by: string | null, signal: AbortSignal) =>
+      send<AcceptedReading>('/exchange/accept', 'POST', { reading, by }, signal),
     broughtIn: () => ask<BroughtRow[]>('/exchange/brought'),
     takeBack: (brought: string, by: string | null) =>
       send<TakenBack>(`/exchange/brought/${encodeURIComponent(brought)}/strike`, 'POST', { by }),
@@ -146,12 +155,8 @@ export const createClient = (base = '') => {
         body: bytes,
       })
     },
-    putBack: (backup: Blob) =>
-      ask<PutBack>('/restore', {
-        method: 'POST',
-        headers: { 'content-type': 'application/octet-stream' },
-        body: backup,
-      }),
+    putBack: async (backup: Blob, by: Carrying) =>
+      answered<PutBack>('/restore', await sendCarried(`${base}/api/restore`, backup, by)),
     kept: () => ask<KeptNursery[]>('/kept'),
     /** The invented nursery is put aside, and an empty one begins; or the other way round. */
     beginOwn: () => send<PutBack>('/own-nursery', 'POST'),

@@ -1,6 +1,7 @@
 /** The door of the API: the shapes that server and screens share, and the client. The routes have a door of their own. */
 export { Ahead, AheadAsked } from './ahead-shapes.ts'
 export { BATCH_SUMS, BandPoint, BatchView } from './batch-shapes.ts'
+export { type Carrying, fetchCarried, sendCarried } from './carry.ts'
 export { type Client, createClient, Refused } from './client.ts'
 export { RatesCompared } from './compared-shapes.ts'
 export {
@@ -34,6 +35,7 @@ export {
   EntriesPulled,
   EntriesPushed,
   LineageView,
+  LongJob,
   MotherRow,
   NurseryView,
   OrderRow,

@@ -321,12 +321,16 @@ export const RateRow = z
   .readonly()
 export type RateRow = z.infer<typeof RateRow>
 
+/** What may take long, beside the plan. */
+export const LongJob = z.enum(['what if', 'promise', 'start moved', 'reading'])
+export type LongJob = z.infer<typeof LongJob>
+
 /** Server-sent events, one `data:` line of JSON each. */
 export const ServerEvent = z.discriminatedUnion('event', [
   z.object({ event: z.literal('entries'), throughSeq: z.number() }).readonly(),
   z.object({ event: z.literal('job'), job: PlanJob }).readonly(),
-  /** How far the answer to what is supposed has come. */
-  z.object({ event: z.literal('what-if'), share: z.number(), says: Phrase }).readonly(),
+  /** How far what was asked for has come, and in what. */
+  z.object({ event: z.literal('under way'), of: LongJob, share: z.number(), says: Phrase }).readonly(),
   /** Midnight has passed at the nursery. */
   z.object({ event: z.literal('day'), today: Day }).readonly(),
 ])

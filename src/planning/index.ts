@@ -7,6 +7,7 @@ export { type Slump, type SlumpOf, slumps } from './attention/slumps.ts'
 export { type StaleLot, staleLots } from './attention/stale-lots.ts'
 export { type BenchFill, benchFill, type Stand } from './forecast/bench-fill.ts'
 export { expectedBand } from './forecast/expected-band.ts'
+export type { HowFar } from './how-far.ts'
 export {
   Change,
   Limit,
@@ -25,13 +26,18 @@ export {
 } from './plan.ts'
 export { type PlanMemory, planMemory } from './plan-memory.ts'
 export { type PlanJobHooks, type PlanWish, planSeason } from './plan-season.ts'
-export { type CouldBePromised, couldBePromised, type PromiseAsked } from './promise/could-be-promised.ts'
+export {
+  type CouldBePromised,
+  couldBePromised,
+  type PlanPromised,
+  type PromiseAsked,
+} from './promise/could-be-promised.ts'
 export { latestSet, type RateBook } from './rates/rate-book.ts'
 export { readRateBook } from './rates/read-rate-book.ts'
 export type { Season, SeasonStart } from './season.ts'
 export { type Line, takeRuns } from './simulate/shared-runs.ts'
 export { type SimulatedSeasons, type SimulationInput, simulateSeasons } from './simulate/simulate-seasons.ts'
-export { type MoveAsked, type StartMoved, startMoved } from './what-if/start-moved.ts'
+export { type MoveAsked, type PlanMoved, type StartMoved, startMoved } from './what-if/start-moved.ts'
 export { Supposed } from './what-if/supposed.ts'
 export { type WhatIfMemory, whatIf, whatIfMemory } from './what-if/what-if.ts'
 export { WhatIf } from './what-if/what-if-answer.ts'

@@ -29,7 +29,7 @@ export const nurseryThread = (folder: string): NurseryThread => {
     made.unref()
     made.on('message', (said: ThreadSays) => {
       for (const heard of listeners) heard(said)
-      if (said.says === 'progress' || said.says === 'what-if progress') return
+      if (said.says.endsWith('progress')) return
       asked -= 1
       if (asked === 0) idle = setTimeout(() => made.terminate(), IDLE_MINUTES * 60_000).unref()
     })

@@ -1,5 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads'
 import {
+  type HowFar,
   type Plan,
   type Progress,
   planMemory,
@@ -56,6 +57,8 @@ export interface LookWork {
   readonly of: unknown
   readonly today: string
   readonly throughSeq: number
+  /** One Int32: 0 go on, 1 stop without an answer. */
+  readonly stop: SharedArrayBuffer
 }
 
 /** What it says back. */
@@ -71,6 +74,11 @@ export type ThreadSays =
   /** Null when it was stopped, or speaks of an order that is not known. */
   | { readonly says: 'what if'; readonly question: string; readonly answer: WhatIf | null }
   | { readonly says: 'no what-if'; readonly question: string; readonly why: string }
+  | {
+      readonly says: 'look progress'
+      readonly question: string
+      readonly progress: Pick<Progress, 'share' | 'says'>
+    }
   | { readonly says: 'look'; readonly question: string; readonly answer: unknown }
   | { readonly says: 'no look'; readonly question: string; readonly why: string }
   | { readonly says: 'state kept'; readonly throughSeq: number }
@@ -118,11 +126,16 @@ async function answer({ question, throughSeq, stop, ...asked }: WhatIfWork): Pro
   say({ says: 'what if', question, answer: said })
 }
 
-async function lookAt({ question, look, of, today, throughSeq }: LookWork): Promise<void> {
+async function lookAt({ question, look, of, today, throughSeq, stop }: LookWork): Promise<void> {
   const { folded } = await opened
+  const flag = new Int32Array(stop)
+  const tell: HowFar = (share, says) => {
+    if (Atomics.load(flag, 0) === 1) throw new Error('Nobody waits for it any more.')
+    say({ says: 'look progress', question, progress: { share, says } })
+  }
   folded.catchUp(throughSeq)
   const answerOf = looks[look] as (...asked: unknown[]) => unknown
-  say({ says: 'look', question, answer: answerOf(folded.nursery(), today, of) })
+  say({ says: 'look', question, answer: answerOf(folded.nursery(), today, of, tell) })
 }
 
 async function keepTheState(throughSeq: number): Promise<void> {

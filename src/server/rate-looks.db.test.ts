@@ -5,6 +5,7 @@ import { makeDemoEntries } from '../demo/index.ts'
 import type { BatchId } from '../trade/index.ts'
 import { createApp } from './app.ts'
 import { createRateLooks, type RateLooks } from './rate-looks.ts'
+import { createUnderWay } from './under-way.ts'
 import { type AskedOf, type Look, looks } from './views/looks.ts'
 import { createWhatIfs } from './what-ifs.ts'
 
@@ -44,6 +45,22 @@ test('what rests on rates is the same from the thread as from the thread that an
   expect(await inThread.ask('workAgain', again, TODAY)).toEqual(here('workAgain', again))
 })
 
+test('what could be promised tells how far it is from the thread, and given up it ends without an answer', async () => {
+  const plan = { id: 'a plan', starts: [], bought: [], loads: [], firstWeek: '2026-W21' }
+  const kind = [...nursery.memory.nursery().kinds.keys()][0]!
+  const of = { plan, asked: { kind, number: 10, sure: 0.9 } }
+  const shares: number[] = []
+  const told = { signal: new AbortController().signal, tell: (share: number) => void shares.push(share) }
+  expect(await inThread.ask('promise', of, TODAY, told)).toEqual(here('promise', of))
+  expect(shares.length).toBeGreaterThan(2)
+  expect(shares).toEqual([...shares].sort((a, b) => a - b))
+
+  const stopping = new AbortController()
+  const waiting = inThread.ask('promise', of, TODAY, { signal: stopping.signal, tell: () => undefined })
+  stopping.abort()
+  await expect(waiting).rejects.toThrow('Nobody waits')
+})
+
 test('the server goes on answering while a look is worked out', async () => {
   let isThere = false
   const rates = inThread.ask('rates', null, TODAY).then(() => {
@@ -58,6 +75,7 @@ test('a batch is answered while what takes is still being learnt: its band alone
   const app = createApp({
     ...nursery,
     rateLooks: inThread,
+    underWay: createUnderWay(),
     whatIfs: createWhatIfs(nursery.memory, nursery.thread, uuidv7),
     today: () => TODAY,
     now: () => `${TODAY}T06:00:00.000Z`,

@@ -1,4 +1,5 @@
 import type { BandPoint } from '../api/index.ts'
+import type { HowFar } from '../planning/index.ts'
 import type { BatchId } from '../trade/index.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
 import type { NurseryThread } from './nursery-thread.ts'
@@ -11,7 +12,12 @@ const MOST_BANDS = 20_000
 
 /** Looks at what rests on rates: of a large record in a thread of its own, so that nobody else waits for it. */
 export interface RateLooks {
-  ask<L extends Look>(look: L, of: AskedOf<L>, today: string): Promise<ReturnType<LooksOf[L]>>
+  ask<L extends Look>(
+    look: L,
+    of: AskedOf<L>,
+    today: string,
+    watched?: Watched,
+  ): Promise<ReturnType<LooksOf[L]>>
   /**
    * In what a batch's counts are expected to run, by the rates learnt last: one count more hardly moves them, and the newer
    * ones are there for the next who asks.
@@ -20,6 +26,12 @@ export interface RateLooks {
   /** Has the rates of a large record learnt, so that they are there for the first who asks. */
   prepare(today: string): void
   close(): void
+}
+
+/** Of a look that takes long: given up by the signal, and then nothing is answered; it tells how far it is. */
+export interface Watched {
+  readonly signal: AbortSignal
+  readonly tell: HowFar
 }
 
 interface BandKnown {
@@ -31,6 +43,7 @@ interface BandKnown {
 interface Waiting {
   readonly answer: (answer: unknown) => void
   readonly fail: (problem: Error) => void
+  readonly tell: HowFar | undefined
 }
 
 /** @param thread not the one that plans: a look would wait for the plan */
@@ -49,6 +62,8 @@ export const createRateLooks = (
   }
   const forget = [
     thread.onSays(said => {
+      if (said.says === 'look progress')
+        waiting.get(said.question)?.tell?.(said.progress.share, said.progress.says)
       if (said.says !== 'look' && said.says !== 'no look') return
       const asking = waiting.get(said.question)
       waiting.delete(said.question)
@@ -58,15 +73,17 @@ export const createRateLooks = (
     thread.onEnd(failAll),
   ]
 
-  const ask: RateLooks['ask'] = (look, of, today) => {
+  const ask: RateLooks['ask'] = (look, of, today, watched) => {
     const nursery = memory.nursery()
     const answerOf = looks[look] as (...asked: unknown[]) => ReturnType<LooksOf[typeof look]>
     if (nursery.batches.size <= fewBatches) return Promise.resolve(answerOf(nursery, today, of))
     return new Promise((answer, fail) => {
       asked += 1
       const question = String(asked)
-      waiting.set(question, { answer: answer as Waiting['answer'], fail })
-      thread.say({ do: 'look', question, look, of, today, throughSeq: memory.throughSeq() })
+      const stop = new SharedArrayBuffer(4)
+      waiting.set(question, { answer: answer as Waiting['answer'], fail, tell: watched?.tell })
+      watched?.signal.addEventListener('abort', () => Atomics.store(new Int32Array(stop), 0, 1))
+      thread.say({ do: 'look', question, look, of, today, throughSeq: memory.throughSeq(), stop })
     })
   }
 

@@ -7,6 +7,7 @@ import { nurseryThread } from './nursery-thread.ts'
 import { createPlanJobs, type PlanJobs } from './plan-jobs.ts'
 import { createRateLooks } from './rate-looks.ts'
 import type { Served } from './served.ts'
+import { createUnderWay } from './under-way.ts'
 import { createWhatIfs } from './what-ifs.ts'
 
 /** The nursery of a folder, served: the same address goes on when a backup is put in its place. */
@@ -40,8 +41,9 @@ export const serveFolder = async (
     const looking = nurseryThread(folder)
     const rateLooks = createRateLooks(memory, looking)
     rateLooks.prepare(clock.today())
+    const underWay = createUnderWay()
     return {
-      app: createApp({ ...clock, memory, plans, whatIfs, rateLooks, putBack, putAside, invent }),
+      app: createApp({ ...clock, memory, plans, whatIfs, rateLooks, underWay, putBack, putAside, invent }),
       memory,
       plans,
       close: async () => {

@@ -2,6 +2,7 @@ import type { Refusal } from '../api/index.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
 import type { PlanJobs } from './plan-jobs.ts'
 import type { RateLooks } from './rate-looks.ts'
+import type { UnderWay } from './under-way.ts'
 import type { WhatIfs } from './what-ifs.ts'
 
 /** What the routes stand on. The clock comes in here and nowhere else. */
@@ -10,6 +11,7 @@ export interface Served {
   readonly plans: PlanJobs
   readonly whatIfs: WhatIfs
   readonly rateLooks: RateLooks
+  readonly underWay: UnderWay
   /** The nursery's local date. */
   readonly today: () => string
   /** This instant, ISO 8601 in UTC. */

@@ -20,9 +20,20 @@ const sheet = (path: string, rows = '') => ({
 test('own spreadsheets, chosen in an empty nursery: bad cells shown, a day asked about, nothing written before it is confirmed, taken back and brought back by one press each, and then a plan', async () => {
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })
   await page.goto(`${app.address}/import`)
-  const choosing = page.waitForEvent('filechooser')
-  await page.getByRole('button', { name: 'Choose files' }).click()
-  const chooser = await choosing
+  const choose = async () => {
+    const choosing = page.waitForEvent('filechooser')
+    await page.getByRole('button', { name: 'Choose files' }).click()
+    return choosing
+  }
+  // Files on their way are stopped, and nothing came of them.
+  const held = '**/api/exchange/read'
+  await page.route(held, () => undefined)
+  await (await choose()).setFiles([sheet('german/Mitarbeiter.csv')])
+  await page.getByRole('progressbar').waitFor()
+  await page.getByRole('button', { name: 'Stop' }).click()
+  await page.getByText('Stopped: nothing is written.').waitFor()
+  await page.unroute(held)
+  const chooser = await choose()
   await chooser.setFiles([
     sheet('american/orders-unclear.csv', '1005,Hill Farm,Fig - Brown Pilgrim,many,07/08/2028,9.5\r\n'),
     sheet('german/Stellflaechen.csv'),

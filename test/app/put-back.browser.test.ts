@@ -62,6 +62,14 @@ test('a backup saved from Settings and put back there gives the nursery as it wa
   const before = await state()
 
   await page.goto(`${app.address}/settings`)
+  // On its way it is stopped, and asked for again.
+  const held = '**/api/backup'
+  await page.route(held, () => undefined)
+  await page.getByRole('link', { name: 'Save a backup' }).click()
+  await page.getByRole('progressbar', { name: 'Fetching: Save a backup' }).waitFor()
+  await page.getByRole('button', { name: 'Stop' }).click()
+  await page.getByRole('progressbar').waitFor({ state: 'detached' })
+  await page.unroute(held)
   const saving = page.waitForEvent('download')
   await page.getByRole('link', { name: 'Save a backup' }).click()
   const backup = join(folder, 'saved.budstick')

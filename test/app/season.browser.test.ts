@@ -84,7 +84,14 @@ test('a start tried with another number can be kept: it is entered in the place 
   const open = (start: string) => page.goto(`${app.address}/season?start=${encodeURIComponent(start)}`)
   const lastEntry = async () => (await app.client.journal({})).entries[0]!
   await open(tried.id)
+  // An answer that takes long is stopped, and asked for again.
+  const held = '**/api/what-if/start*'
+  await page.route(held, () => undefined)
   await page.locator('.what-if').getByLabel('How many').fill('333')
+  await page.getByRole('progressbar').waitFor()
+  await page.getByRole('button', { name: 'Stop' }).click()
+  await page.unroute(held)
+  await page.locator('.what-if').getByRole('button', { name: 'Try again' }).click()
   await page.getByRole('button', { name: 'Keep it so' }).click()
   await page.getByText('The start is set.').waitFor()
   await expect.poll(async () => (await lastEntry()).says.says).toContain('Start set')

@@ -1,4 +1,5 @@
 import { queryOptions } from '@tanstack/react-query'
+import type { LongJob } from '../../api/index.ts'
 import type { Supposed } from '../../planning/index.ts'
 import type { Phrase } from '../../trade/index.ts'
 import { client } from './client.ts'
@@ -54,13 +55,13 @@ export const look = {
   promise: (asked: { readonly kind: string; readonly number: number; readonly sure: number }) =>
     queryOptions({
       queryKey: ['promise', asked],
-      queryFn: () => client.promise(asked),
+      queryFn: ({ signal }) => client.promise(asked, signal),
       meta: { kept: false },
     }),
   startMoved: (asked: { readonly start: string; readonly week: string; readonly number: number }) =>
     queryOptions({
       queryKey: ['what-if', asked],
-      queryFn: () => client.startMoved(asked),
+      queryFn: ({ signal }) => client.startMoved(asked, signal),
       gcTime: 60_000,
       meta: { kept: false },
     }),
@@ -71,10 +72,10 @@ export const look = {
       gcTime: 60_000,
       meta: { kept: false },
     }),
-  /** Told by the server as the answer comes on; never asked. */
-  whatIfProgress: () =>
+  /** How far a long answer has come, told by the server as it comes on; never asked. */
+  underWay: (of: LongJob) =>
     queryOptions<{ readonly share: number; readonly says: Phrase } | null>({
-      queryKey: ['what-if-progress'],
+      queryKey: ['under-way', of],
       queryFn: () => null,
       enabled: false,
       meta: { kept: false },

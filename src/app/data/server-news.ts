@@ -1,6 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query'
 import type { PlanJob, PlanState } from '../../api/index.ts'
 import { client } from './client.ts'
+import { look } from './queries.ts'
 
 /** Keeps every view as new as the log, and the planning job as new as its last word. */
 export const hearServer = (queries: QueryClient): (() => void) => {
@@ -27,7 +28,7 @@ export const hearServer = (queries: QueryClient): (() => void) => {
   }
   return client.listen(event => {
     if (event.event === 'job') hearJob(event.job)
-    else if (event.event === 'what-if') queries.setQueryData(['what-if-progress'], event)
+    else if (event.event === 'under way') queries.setQueryData(look.underWay(event.of).queryKey, event)
     else if (event.event === 'day') void queries.invalidateQueries()
     else if (event.throughSeq !== seen) {
       if (seen !== -1) void queries.invalidateQueries()

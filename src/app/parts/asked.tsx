@@ -1,8 +1,11 @@
-import type { UseQueryResult } from '@tanstack/react-query'
+import { type QueryKey, type UseQueryResult, useQueryClient } from '@tanstack/react-query'
 import { type ReactNode, useEffect, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import { Refused } from '../../api/index.ts'
+import { type LongJob, Refused } from '../../api/index.ts'
+import { useHowFar } from '../data/use-how-far.ts'
+import { useTell } from '../text/use-tell.ts'
+import { UnderWay } from './under-way.tsx'
 
 const QUIET_MS = 100
 
@@ -18,6 +21,52 @@ export function Fetching({ what }: { readonly what: string }) {
     <output className="soft" data-fetching>
       {late ? t('common.loading', { what: what.toLowerCase() }) : ''}
     </output>
+  )
+}
+
+/** What takes long and may be given up: how far it is and a way to stop it, until it is answered. */
+export function AskedLong<T>({
+  query,
+  of,
+  what,
+  asked,
+  children,
+}: {
+  readonly query: UseQueryResult<T>
+  readonly of: LongJob
+  readonly what: string
+  /** What is asked: stopped, it is asked anew when something else is. */
+  readonly asked: QueryKey
+  readonly children: (data: T) => ReactNode
+}) {
+  const { t } = useTranslation()
+  const tell = useTell()
+  const queries = useQueryClient()
+  const progress = useHowFar(of, query.isFetching)
+  if (query.isFetching)
+    return (
+      <>
+        <UnderWay
+          says={progress === null ? t('common.loading', { what: what.toLowerCase() }) : tell(progress.says)}
+          share={progress?.share ?? null}
+          onStop={() => void queries.cancelQueries({ queryKey: asked, exact: true })}
+        />
+        {query.data !== undefined && children(query.data)}
+      </>
+    )
+  if (!query.isError && (query.data === undefined || query.isPlaceholderData))
+    return (
+      <p className="row">
+        <span className="soft">{t('common.stopped')}</span>
+        <Button className="plain" onPress={() => void query.refetch()}>
+          {t('common.again')}
+        </Button>
+      </p>
+    )
+  return (
+    <Asked query={query} what={what}>
+      {children}
+    </Asked>
   )
 }
 

@@ -6,6 +6,7 @@ import type { Supposed, WhatIf } from '../../planning/index.ts'
 import { capital } from '../../trade/index.ts'
 import { look } from '../data/queries.ts'
 import { say } from '../data/say.ts'
+import { useHowFar } from '../data/use-how-far.ts'
 import { useNames } from '../data/use-names.tsx'
 import { useFormat } from '../text/use-format.tsx'
 import { Asked } from './asked.tsx'
@@ -13,6 +14,7 @@ import { useDone } from './done.tsx'
 import { SomeOf } from './some-of.tsx'
 import './suppose.css'
 import { useTell } from '../text/use-tell.ts'
+import { UnderWay } from './under-way.tsx'
 import { useRested } from './use-rested.ts'
 
 /** Less money than this is none. */
@@ -26,7 +28,7 @@ export function SupposedAnswer({ supposed }: { readonly supposed: Supposed }) {
   const rested = useRested(supposed)
   const asked = look.whatIf(rested ?? supposed)
   const answer = useQuery({ ...asked, enabled: rested !== null, placeholderData: keepPreviousData })
-  const { data: progress } = useQuery(look.whatIfProgress())
+  const progress = useHowFar('what if', answer.isFetching)
   const isStopped =
     rested !== null &&
     !answer.isFetching &&
@@ -35,15 +37,11 @@ export function SupposedAnswer({ supposed }: { readonly supposed: Supposed }) {
   return (
     <div className="stack suppose-answer" aria-live="polite">
       {answer.isFetching && (
-        <p className="row" role="status">
-          <span>{progress == null ? '' : tell(progress.says)}</span>
-          <Button
-            className="quiet"
-            onPress={() => void queries.cancelQueries({ queryKey: asked.queryKey, exact: true })}
-          >
-            {t('suppose.stop')}
-          </Button>
-        </p>
+        <UnderWay
+          says={progress === null ? t('suppose.answer') : tell(progress.says)}
+          share={progress?.share ?? null}
+          onStop={() => void queries.cancelQueries({ queryKey: asked.queryKey, exact: true })}
+        />
       )}
       {isStopped ? (
         <p className="soft">{t('suppose.stopped')}</p>

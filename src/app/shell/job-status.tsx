@@ -1,7 +1,8 @@
 import { useState } from 'react'
-import { Button, ProgressBar } from 'react-aria-components'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useJob } from '../data/use-job.ts'
+import { UnderWay } from '../parts/under-way.tsx'
 import { useTell } from '../text/use-tell.ts'
 
 /** What the planner is doing, in words, wherever one is; it can be stopped from here. */
@@ -24,19 +25,7 @@ export function JobStatus() {
     )
   return (
     <div className="status">
-      <ProgressBar className="job" value={100 * job.share} aria-label={t('shell.job.running')}>
-        {({ percentage }) => (
-          <>
-            <span className="job-bar">
-              <span style={{ inlineSize: `${percentage ?? 0}%` }} />
-            </span>
-            <span aria-live="polite">{tell(job.says)}</span>
-          </>
-        )}
-      </ProgressBar>
-      <Button className="quiet" onPress={stop}>
-        {t('shell.job.stop')}
-      </Button>
+      <UnderWay says={tell(job.says)} share={job.share} stop={t('shell.job.stop')} onStop={stop} />
     </div>
   )
 }

@@ -27,7 +27,12 @@ export interface ReadRequest {
   /** What the record holds already. */
   readonly nursery: Nursery
   readonly today: Day
+  /** Awaited between parts of the work with how much of it is done; it may throw to end it. */
+  readonly tell?: (share: number) => Promise<void>
 }
+
+/** So many rows are a part of the work. */
+const ROWS = 250
 
 interface Waiting {
   readonly read: SheetRead
@@ -74,6 +79,7 @@ export async function readNursery({
   remembered,
   nursery,
   today,
+  tell = () => Promise.resolve(),
 }: ReadRequest): Promise<NurseryReading> {
   const tables: Table[] = []
   const unread: { file: string; wrong: string }[] = []
@@ -82,7 +88,14 @@ export async function readNursery({
     if (opened.kind === 'tables') tables.push(...opened.tables.filter(({ rows }) => rows.length > 0))
     else unread.push({ file: file.name, wrong: opened.wrong })
   }
-  const reads = tables.map(table => readSheet(table, said, remembered, today))
+  const all = tables.reduce((sum, table) => sum + table.rows.length, 0)
+  let done = 0
+  const reads: SheetRead[] = []
+  for (const table of tables) {
+    await tell(done / (2 * all))
+    reads.push(readSheet(table, said, remembered, today))
+    done += table.rows.length
+  }
   const making = createMaking(nursery, today)
   const take = takers(making, reads)
   const cells: ReadCell[] = reads.flatMap(read => read.cells)
@@ -111,7 +124,12 @@ export async function readNursery({
   const rows = sheetForms.flatMap(({ kind }) =>
     reads.flatMap(read => (read.kind === kind ? read.rows.map(row => ({ read, row, kind })) : [])),
   )
-  for (const row of rows.filter(one => !takeRow(one, false))) takeRow(row, true)
+  const again: Waiting[] = []
+  for (const [i, row] of rows.entries()) {
+    if (i % ROWS === 0) await tell(0.5 + i / (2 * rows.length))
+    if (!takeRow(row, false)) again.push(row)
+  }
+  for (const row of again) takeRow(row, true)
 
   const told = toldWithDays(making)
   const sheets = reads.map(read => sheetOf(read, lostLater.get(read.id) ?? 0))

@@ -1,6 +1,7 @@
 import type { Nursery } from '../../record/index.ts'
 import { weekText } from '../../science/index.ts'
-import type { KindId, Phrase, ProtocolId } from '../../trade/index.ts'
+import { type KindId, type Phrase, type ProtocolId, phrase } from '../../trade/index.ts'
+import type { HowFar } from '../how-far.ts'
 import type { Plan } from '../plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
 import { partOfSeason } from '../replan/part-of-season.ts'
@@ -19,6 +20,9 @@ export interface PromiseAsked {
   readonly sure: number
   readonly today: string
 }
+
+/** Of a plan what a promise rests on. */
+export type PlanPromised = Pick<Plan, 'id' | 'starts' | 'bought' | 'loads' | 'firstWeek'>
 
 /** What can be promised of one kind beside all orders. */
 export interface CouldBePromised {
@@ -47,11 +51,11 @@ const SEED = 20_260_101
 
 const simulatedOf = new WeakMap<
   Season,
-  { readonly plan: object; readonly of: Map<number, SimulatedSeasons> }
+  { readonly plan: string; readonly of: Map<number, SimulatedSeasons> }
 >()
 
 /** What was simulated already, by kind: another number or sureness asks for nothing new. */
-function knownOf(season: Season, plan: object): Map<number, SimulatedSeasons> {
+function knownOf(season: Season, plan: string): Map<number, SimulatedSeasons> {
   const known = simulatedOf.get(season)
   if (known?.plan === plan) return known.of
   const of = new Map<number, SimulatedSeasons>()
@@ -62,10 +66,12 @@ function knownOf(season: Season, plan: object): Map<number, SimulatedSeasons> {
 /** The number by week, and the earliest week for the number asked; null for a kind that the nursery does not know. */
 export function couldBePromised(
   nursery: Nursery,
-  plan: Pick<Plan, 'starts' | 'bought' | 'loads' | 'firstWeek'>,
+  plan: PlanPromised,
   asked: PromiseAsked,
+  tell: HowFar = () => undefined,
 ): CouldBePromised | null {
   const { number, sure } = asked
+  tell(0, phrase('Reading the nursery.'))
   const season = seasonOf(nursery, asked.today)
   const kind = season.kinds.findIndex(({ id }) => id === asked.kind)
   if (kind < 0) return null
@@ -77,7 +83,8 @@ export function couldBePromised(
   const stocks = season.ways
     .filter(way => way.kind === kind)
     .flatMap(({ courses }) => courses.flatMap(({ rootstock }) => rootstock?.kinds ?? []))
-  const known = knownOf(season, plan)
+  const known = knownOf(season, plan.id)
+  tell(0.5, phrase('Going through {seasons} seasons.', { seasons: SEASONS }))
   const simulated =
     known.get(kind) ??
     simulateSeasons(
@@ -93,6 +100,7 @@ export function couldBePromised(
     )
   known.set(kind, simulated)
   const surely = promisableByWeek(simulated, sure)
+  tell(0.9, phrase('Looking for the earliest week.'))
   const freeStocks = new Map(surely.map(({ kind: of, numbers }) => [of, numbers]))
   const begun = earliestStart(season, { kind, number, sure }, leftFree(season, plan, starts, freeStocks))
   const fromPlan = earliestFromPlan(simulated, { kind, number, sure })

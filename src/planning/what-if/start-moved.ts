@@ -1,6 +1,7 @@
 import type { Nursery } from '../../record/index.ts'
 import { weekNumber } from '../../science/index.ts'
-import type { OrderId } from '../../trade/index.ts'
+import { type OrderId, phrase } from '../../trade/index.ts'
+import type { HowFar } from '../how-far.ts'
 import type { Plan } from '../plan.ts'
 import { supplyOfPlan } from '../promise/starts-of-plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
@@ -18,6 +19,9 @@ export interface MoveAsked {
   readonly today: string
 }
 
+/** Of a plan what the move of a start rests on. */
+export type PlanMoved = Pick<Plan, 'id' | 'starts' | 'bought'>
+
 /** What a start in another week or of another number does to the orders that it can touch. */
 export interface StartMoved {
   /** Whether it may begin in that week at all. */
@@ -31,9 +35,9 @@ const SEASONS = 500
 const SEED = 20_260_101
 
 /** The chances of the plan as it is, by what the start can touch: asked again and again while a start is moved about. */
-const asPlanned = new WeakMap<Season, { readonly plan: object; readonly of: Map<string, OrderChance[]> }>()
+const asPlanned = new WeakMap<Season, { readonly plan: string; readonly of: Map<string, OrderChance[]> }>()
 
-function knownOf(season: Season, plan: object): Map<string, OrderChance[]> {
+function knownOf(season: Season, plan: string): Map<string, OrderChance[]> {
   const known = asPlanned.get(season)
   if (known?.plan === plan) return known.of
   const of = new Map<string, OrderChance[]>()
@@ -47,9 +51,11 @@ function knownOf(season: Season, plan: object): Map<string, OrderChance[]> {
  */
 export function startMoved(
   nursery: Nursery,
-  plan: Pick<Plan, 'starts' | 'bought'>,
+  plan: PlanMoved,
   asked: MoveAsked,
+  tell: HowFar = () => undefined,
 ): StartMoved | null {
+  tell(0, phrase('Reading the nursery.'))
   const season = seasonOf(nursery, asked.today)
   const from = plan.starts.find(({ id }) => id === asked.start)
   const way = season.ways.find(
@@ -65,10 +71,12 @@ export function startMoved(
     const bought = supply.bought.filter(({ kind }) => own.has(kind))
     return orderChances(part, simulateSeasons(part, ofKinds, { from: 0, to: SEASONS, seed: SEED, bought }))
   }
-  const known = knownOf(season, plan)
+  tell(0.5, phrase('Going through {seasons} seasons.', { seasons: SEASONS }))
+  const known = knownOf(season, plan.id)
   const touched = [...own].join(' ')
   const before = known.get(touched) ?? chances(plan.starts)
   known.set(touched, before)
+  tell(0.75, phrase('Going through {seasons} seasons.', { seasons: SEASONS }))
   const { week, number } = asked
   const after = chances(
     plan.starts.flatMap(start =>

@@ -7,7 +7,7 @@ import type { Served } from '../served.ts'
 const MINUTE_MS = 60_000
 
 /** What the server tells on its own: the log has grown, the planner goes on, a new day has begun. */
-export const eventRoutes = (app: OpenAPIHono, { memory, plans, whatIfs, today }: Served): void => {
+export const eventRoutes = (app: OpenAPIHono, { memory, plans, whatIfs, underWay, today }: Served): void => {
   app.openapi(routes.events, c =>
     streamSSE(c, async stream => {
       const send = (event: ServerEvent): void => void stream.writeSSE({ data: JSON.stringify(event) })
@@ -20,7 +20,8 @@ export const eventRoutes = (app: OpenAPIHono, { memory, plans, whatIfs, today }:
       const quit = [
         memory.onAppend(throughSeq => send({ event: 'entries', throughSeq })),
         plans.onChange(job => send({ event: 'job', job })),
-        whatIfs.onProgress(progress => send({ event: 'what-if', ...progress })),
+        whatIfs.onProgress(progress => send({ event: 'under way', of: 'what if', ...progress })),
+        underWay.onTold(told => send({ event: 'under way', ...told })),
         () => clearInterval(watch),
       ]
       const job = plans.job()

@@ -14,7 +14,7 @@ import {
   sheetForms,
 } from '../../exchange/index.ts'
 import { Entry } from '../../record/index.ts'
-import { PersonId } from '../../trade/index.ts'
+import { PersonId, phrase } from '../../trade/index.ts'
 import { bodyOf, download } from '../download.ts'
 import { refusal, type Served } from '../served.ts'
 
@@ -42,11 +42,23 @@ const shown = (id: string, { told: _, mapping, ...reading }: NurseryReading): Re
 })
 
 /** Files in, looked at before anything of them is written; files out. */
-export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: Served): void => {
+export const exchangeRoutes = (app: OpenAPIHono, { memory, underWay, today, now, newId }: Served): void => {
   const kept = new Map<string, Kept>()
   const remembered = (): Mapping => memory.log.recall<Mapping>(MAPPING_KEY) ?? {}
-  const readingOf = ({ files, said }: Kept) =>
-    readNursery({ files, said, remembered: remembered(), nursery: memory.nursery(), today: today() })
+  /** Others are answered in between, and it ends when nobody waits for it any more. */
+  const readingOf = ({ files, said }: Kept, signal: AbortSignal) =>
+    readNursery({
+      files,
+      said,
+      remembered: remembered(),
+      nursery: memory.nursery(),
+      today: today(),
+      tell: async share => {
+        underWay.tell('reading')(share, phrase('Reading the sheets.'))
+        await new Promise(done => setImmediate(done))
+        signal.throwIfAborted()
+      },
+    })
   const gone = (id: string) =>
     refusal('These files are no longer kept', `reading ${id}`, 'Choose them once more and read them again.')
 
@@ -73,7 +85,7 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: 
     const id = newId()
     kept.set(id, { files, said })
     for (const old of [...kept.keys()].slice(0, -MOST_KEPT)) kept.delete(old)
-    return c.json(shown(id, await readingOf({ files, said })), 200)
+    return c.json(shown(id, await readingOf({ files, said }, c.req.raw.signal)), 200)
   })
 
   app.openapi(routes.readAgain, async c => {
@@ -82,7 +94,7 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: 
     if (before === undefined) return c.json(gone(id), 404)
     const now = { files: before.files, said: c.req.valid('json').mapping }
     kept.set(id, now)
-    return c.json(shown(id, await readingOf(now)), 200)
+    return c.json(shown(id, await readingOf(now, c.req.raw.signal)), 200)
   })
 
   app.openapi(routes.acceptReading, async c => {
@@ -91,7 +103,10 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, today, now, newId }: 
     if (one === undefined) return c.json(gone(id), 404)
     // Taken out first, so that a second tap finds nothing to write.
     kept.delete(id)
-    const reading = await readingOf(one)
+    const reading = await readingOf(one, c.req.raw.signal).catch(problem => {
+      kept.set(id, one)
+      throw problem
+    })
     if (!reading.ready) {
       kept.set(id, one)
       const open = reading.questions.find(({ needed, answer }) => needed && answer === null)

@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import type { PlanState } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import { couldBePromised, type Plan, startMoved } from '../../planning/index.ts'
+import type { Plan } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import { refusal, type Served } from '../served.ts'
 import { planHead, seasonPlan } from '../views/plan.ts'
@@ -10,7 +10,7 @@ const COUNTED_AT_MOST = 10_000
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
-  const { memory, plans, whatIfs, rateLooks } = served
+  const { memory, plans, whatIfs, rateLooks, underWay } = served
   /** Entries that the plan does not know of; that it was accepted itself is no news to it. */
   const entriesSince = (plan: Plan): number =>
     memory.after(plan.throughSeq, COUNTED_AT_MOST).filter(({ body }) => body.kind !== 'plan-accepted/1')
@@ -48,20 +48,31 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
       : c.json(job, 202)
   })
 
-  app.openapi(routes.promise, c => {
+  app.openapi(routes.promise, async c => {
     const plan = plans.latest()
     if (plan === null) return c.json(noPlan, 404)
-    const { kind, number, sure } = c.req.valid('query')
-    const said = couldBePromised(memory.nursery(), plan, { kind, number, sure, today: served.today() })
+    const asked = c.req.valid('query')
+    const { id, starts, bought, loads, firstWeek } = plan
+    const of = { plan: { id, starts, bought, loads, firstWeek }, asked }
+    const said = await rateLooks.ask('promise', of, served.today(), {
+      signal: c.req.raw.signal,
+      tell: underWay.tell('promise'),
+    })
     return said === null
-      ? c.json(refusal('No such kind', `kind ${kind}`, 'Choose one of the nursery’s kinds.'), 404)
+      ? c.json(refusal('No such kind', `kind ${asked.kind}`, 'Choose one of the nursery’s kinds.'), 404)
       : c.json(said, 200)
   })
 
-  app.openapi(routes.startMoved, c => {
+  app.openapi(routes.startMoved, async c => {
     const plan = plans.latest()
     const asked = c.req.valid('query')
-    const said = plan && startMoved(memory.nursery(), plan, { ...asked, today: served.today() })
+    const of = plan && { plan: { id: plan.id, starts: plan.starts, bought: plan.bought }, asked }
+    const said =
+      of &&
+      (await rateLooks.ask('startMoved', of, served.today(), {
+        signal: c.req.raw.signal,
+        tell: underWay.tell('start moved'),
+      }))
     return said === null
       ? c.json(refusal('No such start is planned', `start ${asked.start}`, 'Look at the plan again.'), 404)
       : c.json(said, 200)

@@ -1,5 +1,18 @@
 import type { BandPoint } from '../../api/index.ts'
-import { expectedBand, fullBenches, type Plan, readRateBook, workAgain } from '../../planning/index.ts'
+import {
+  couldBePromised,
+  expectedBand,
+  fullBenches,
+  type HowFar,
+  type MoveAsked,
+  type Plan,
+  type PlanMoved,
+  type PlanPromised,
+  type PromiseAsked,
+  readRateBook,
+  startMoved,
+  workAgain,
+} from '../../planning/index.ts'
 import type { Nursery } from '../../record/index.ts'
 import type { BatchId } from '../../trade/index.ts'
 import { needsLook } from './needs-look.ts'
@@ -28,9 +41,21 @@ export const looks = {
   band: (nursery: Nursery, today: string, batch: BatchId) => bandOf(nursery, today, batch),
   workAgain: (nursery: Nursery, today: string, of: { readonly batch: BatchId; readonly plan: PlanSeen }) =>
     workAgain(nursery, of.plan, of.batch, today),
+  promise: (
+    nursery: Nursery,
+    today: string,
+    { plan, asked }: { readonly plan: PlanPromised; readonly asked: Omit<PromiseAsked, 'today'> },
+    tell?: HowFar,
+  ) => couldBePromised(nursery, plan, { ...asked, today }, tell),
+  startMoved: (
+    nursery: Nursery,
+    today: string,
+    { plan, asked }: { readonly plan: PlanMoved; readonly asked: Omit<MoveAsked, 'today'> },
+    tell?: HowFar,
+  ) => startMoved(nursery, plan, { ...asked, today }, tell),
 }
 export type Looks = typeof looks
 export type Look = keyof Looks
 /** What a look is asked about, beside the nursery and the day. */
 export type AskedOf<L extends Look> =
-  Parameters<Looks[L]> extends readonly [Nursery, string, infer Of] ? Of : null
+  Parameters<Looks[L]> extends readonly [Nursery, string, infer Of, ...unknown[]] ? Of : null

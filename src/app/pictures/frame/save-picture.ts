@@ -44,7 +44,7 @@ const standalone = (drawing: SVGSVGElement): string => {
   return new XMLSerializer().serializeToString(copy)
 }
 
-const give = (file: Blob, name: string): void => {
+export const saveFile = (file: Blob, name: string): void => {
   const link = document.createElement('a')
   link.href = URL.createObjectURL(file)
   link.download = name
@@ -53,7 +53,7 @@ const give = (file: Blob, name: string): void => {
 }
 
 export const saveSvg = (drawing: SVGSVGElement, name: string): void =>
-  give(new Blob([standalone(drawing)], { type: 'image/svg+xml' }), `${name}.svg`)
+  saveFile(new Blob([standalone(drawing)], { type: 'image/svg+xml' }), `${name}.svg`)
 
 export const savePng = async (drawing: SVGSVGElement, name: string): Promise<void> => {
   const image = new Image()
@@ -63,7 +63,7 @@ export const savePng = async (drawing: SVGSVGElement, name: string): Promise<voi
   canvas.width = image.width * PNG_SCALE
   canvas.height = image.height * PNG_SCALE
   canvas.getContext('2d')!.drawImage(image, 0, 0, canvas.width, canvas.height)
-  canvas.toBlob(file => file !== null && give(file, `${name}.png`))
+  canvas.toBlob(file => file !== null && saveFile(file, `${name}.png`))
 }
 
 /** Commas, quotes and line breaks are quoted; a cell that a spreadsheet would take for a formula is not one. */
@@ -80,4 +80,4 @@ export const csvOf = (rows: readonly (readonly (string | number)[])[]): string =
     .join('\r\n')
 
 export const saveCsv = (rows: readonly (readonly (string | number)[])[], name: string): void =>
-  give(new Blob([`\uFEFF${csvOf(rows)}`], { type: 'text/csv;charset=utf-8' }), `${name}.csv`)
+  saveFile(new Blob([`\uFEFF${csvOf(rows)}`], { type: 'text/csv;charset=utf-8' }), `${name}.csv`)

@@ -1,12 +1,15 @@
-import { useMutation } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
+import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { type Mapping, type Reading, Refused } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
+import { useCarried } from '../../data/use-carried.ts'
+import { useHowFar } from '../../data/use-how-far.ts'
 import { whoNow } from '../../data/who.ts'
-import { Fetching } from '../../parts/asked.tsx'
+import { UnderWay } from '../../parts/under-way.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './import.css'
+import { useTell } from '../../text/use-tell.ts'
 import { BroughtIn } from './brought-in.tsx'
 import { DropFiles } from './drop-files.tsx'
 import { EmptySheets } from './empty-sheets.tsx'
@@ -18,12 +21,18 @@ type Ask = { readonly files: readonly File[] } | { readonly reading: string; rea
 export function ImportScreen() {
   const { t } = useTranslation()
   const format = useFormat()
-  const read = useMutation({
-    mutationFn: (ask: Ask): Promise<Reading> =>
-      'files' in ask ? client.readFiles(ask.files) : client.readAgain(ask.reading, ask.mapping),
-  })
-  const accept = useMutation({ mutationFn: (reading: string) => client.acceptReading(reading, whoNow()) })
-  const reading = read.data
+  const tell = useTell()
+  const [reading, setReading] = useState<Reading>()
+  const read = useCarried(
+    (ask: Ask, by): Promise<Reading> =>
+      'files' in ask
+        ? client.readFiles(ask.files, by)
+        : client.readAgain(ask.reading, ask.mapping, by.signal),
+    setReading,
+  )
+  const accept = useCarried((reading: string, { signal }) => client.acceptReading(reading, whoNow(), signal))
+  const isBusy = read.isPending || accept.isPending
+  const progress = useHowFar('reading', isBusy)
   const problem = accept.error ?? read.error
 
   return (
@@ -52,16 +61,27 @@ export function ImportScreen() {
             again={reading !== undefined}
             onFiles={files => {
               accept.reset()
-              read.mutate({ files })
+              read.start({ files })
             }}
           />
-          {read.isPending && <Fetching what={t('imports.sheets')} />}
+          {isBusy && (
+            <UnderWay
+              says={
+                read.share === null && progress !== null
+                  ? tell(progress.says)
+                  : t(accept.isPending ? 'imports.writing' : 'imports.reading')
+              }
+              share={read.share ?? progress?.share ?? null}
+              onStop={read.isPending ? read.stop : accept.stop}
+            />
+          )}
+          {(read.isStopped || accept.isStopped) && <p className="soft">{t('imports.stopped')}</p>}
           {reading !== undefined && (
             <ReadingSummary
               reading={reading}
-              isBusy={read.isPending || accept.isPending}
-              onSay={mapping => read.mutate({ reading: reading.id, mapping })}
-              onAccept={() => accept.mutate(reading.id)}
+              isBusy={isBusy}
+              onSay={mapping => read.start({ reading: reading.id, mapping })}
+              onAccept={() => accept.start(reading.id)}
             />
           )}
         </>

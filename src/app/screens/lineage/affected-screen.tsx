@@ -6,6 +6,7 @@ import type { AffectedView } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { FileLink } from '../../parts/file-link.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
@@ -80,15 +81,15 @@ function Shown({ view }: { readonly view: AffectedView }) {
         </section>
       )}
       <div className="row">
-        <a className="plain" href={client.downloads.family(what, id, 'family.csv')} download>
+        <FileLink className="plain" href={client.downloads.family(what, id, 'family.csv')}>
           {t('lineage.affected.table')}
-        </a>
-        <a className="plain" href={client.downloads.family(what, id, 'letters.csv')} download>
+        </FileLink>
+        <FileLink className="plain" href={client.downloads.family(what, id, 'letters.csv')}>
           {t('lineage.affected.letters')}
-        </a>
-        <a className="plain" href={client.downloads.family(what, id, 'nearby.csv')} download>
+        </FileLink>
+        <FileLink className="plain" href={client.downloads.family(what, id, 'nearby.csv')}>
           {t('lineage.affected.nearby')}
-        </a>
+        </FileLink>
       </div>
       <Letters view={view} />
       <Carriers view={view} />

@@ -5,6 +5,7 @@ import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
+import { FileLink } from '../../parts/file-link.tsx'
 import { useOpened } from '../../parts/use-opened.ts'
 import { LineagePicture } from '../../pictures/lineage/lineage-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
@@ -56,9 +57,9 @@ export function LineageScreen() {
                 <Link to="/lineage/$what/$id/affected" params={{ what, id: params.id }} className="plain">
                   {t('lineage.affected.open')}
                 </Link>
-                <a className="plain" href={client.downloads.family(what, params.id, 'family.csv')} download>
+                <FileLink className="plain" href={client.downloads.family(what, params.id, 'family.csv')}>
                   {t('lineage.affected.table')}
-                </a>
+                </FileLink>
                 <Button className="quiet" onPress={() => open('hold')}>
                   {t('lineage.hold')}
                 </Button>

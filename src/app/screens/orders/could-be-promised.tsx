@@ -4,7 +4,7 @@ import { useTranslation } from 'react-i18next'
 import type { CouldBePromised as Promised } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
-import { Asked } from '../../parts/asked.tsx'
+import { AskedLong } from '../../parts/asked.tsx'
 import { Field } from '../../parts/field.tsx'
 import { PromisePicture } from '../../pictures/promise/promise-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
@@ -22,8 +22,9 @@ export function CouldBePromised() {
   const isWhole = Number.isInteger(number) && number >= 1
   const isSure = sure >= 0.5 && sure <= 0.99
   const isAsked = kind !== null && isWhole && isSure && state?.plan != null
+  const asked = look.promise({ kind: kind ?? '', number, sure })
   const promise = useQuery({
-    ...look.promise({ kind: kind ?? '', number, sure }),
+    ...asked,
     enabled: isAsked,
     placeholderData: keepPreviousData,
   })
@@ -52,9 +53,9 @@ export function CouldBePromised() {
           />
         </div>
         {isAsked && (
-          <Asked query={promise} what={t('orders.promise.title')}>
+          <AskedLong query={promise} of="promise" what={t('orders.promise.title')} asked={asked.queryKey}>
             {found => <PromiseSaid found={found} number={number} sure={sure} />}
-          </Asked>
+          </AskedLong>
         )}
       </div>
     </details>

@@ -6,7 +6,7 @@ import { useTranslation } from 'react-i18next'
 import type { PlannedStart } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { say } from '../../data/say.ts'
-import { Asked } from '../../parts/asked.tsx'
+import { AskedLong } from '../../parts/asked.tsx'
 import { useDone } from '../../parts/done.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
@@ -45,8 +45,9 @@ export function WhatIf({
     if (said.kept) done.tell(t('season.whatIf.kept'), said)
   }
   const isTried = tried !== start.week || number !== start.number
+  const asked = look.startMoved({ start: start.id, week: tried, number })
   const answer = useQuery({
-    ...look.startMoved({ start: start.id, week: tried, number }),
+    ...asked,
     enabled: isTried,
     placeholderData: keepPreviousData,
   })
@@ -82,7 +83,7 @@ export function WhatIf({
         </Button>
       </div>
       {isTried ? (
-        <Asked query={answer} what={t('season.whatIf.chances')}>
+        <AskedLong query={answer} of="start moved" what={t('season.whatIf.chances')} asked={asked.queryKey}>
           {({ isOpen, orders }) => {
             const canBeKept = isOpen && number > 0 && !answer.isPlaceholderData
             const moved = orders
@@ -115,7 +116,7 @@ export function WhatIf({
               </div>
             )
           }}
-        </Asked>
+        </AskedLong>
       ) : (
         <p className="soft small">{t('season.whatIf.hint')}</p>
       )}

@@ -5,7 +5,9 @@ import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay, deviceTime } from '../../data/today.ts'
+import { useCarried } from '../../data/use-carried.ts'
 import { Leaf } from '../../parts/leaf.tsx'
+import { UnderWay } from '../../parts/under-way.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** A backup that was saved somewhere, in the place of the nursery: asked once more, for it is another nursery from then on. */
@@ -13,8 +15,9 @@ export function PutBackup() {
   const { t } = useTranslation()
   const format = useFormat()
   const [file, setFile] = useState<File | null>(null)
-  const put = useMutation({ mutationFn: client.putBack })
+  const put = useCarried(client.putBack)
   const back = useMutation({ mutationFn: client.putBackKept, onSuccess: () => location.reload() })
+  const there = put.data
   const isBusy = put.isPending || back.isPending
   const problem = put.error ?? back.error
   const close = () => {
@@ -29,13 +32,13 @@ export function PutBackup() {
         <Button className="plain">{t('settings.putBack.choose')}</Button>
       </FileTrigger>
       <Leaf title={t('settings.putBack.title')} isOpen={file !== null} onClose={close}>
-        {put.isSuccess ? (
+        {there !== undefined ? (
           <div className="stack">
             <p role="status">
               {t('settings.putBack.done', {
-                count: put.data.entries,
-                shown: format.number(put.data.entries),
-                kept: put.data.keptAs,
+                count: there.entries,
+                shown: format.number(there.entries),
+                kept: there.keptAs,
               })}
             </p>
             <p className="caution">{t('settings.putBack.backWarns')}</p>
@@ -44,12 +47,13 @@ export function PutBackup() {
                 {problem.message}
               </p>
             )}
+            {back.isPending && <UnderWay says={t('settings.putBack.putting')} share={null} />}
             <div className="row">
               <Button className="deed" isDisabled={isBusy} onPress={close}>
                 {t('settings.putBack.look')}
               </Button>
-              <Button className="plain" isDisabled={isBusy} onPress={() => back.mutate(put.data.kept)}>
-                {t(back.isPending ? 'settings.putBack.putting' : 'settings.putBack.back')}
+              <Button className="plain" isDisabled={isBusy} onPress={() => back.mutate(there.kept)}>
+                {t('settings.putBack.back')}
               </Button>
             </div>
           </div>
@@ -62,9 +66,17 @@ export function PutBackup() {
                 {problem.message}
               </p>
             )}
+            {put.isPending && (
+              <UnderWay
+                says={t(put.share === null ? 'settings.putBack.putting' : 'settings.putBack.sending')}
+                share={put.share}
+                onStop={put.share === null ? undefined : put.stop}
+              />
+            )}
+            {put.isStopped && <p className="soft">{t('settings.putBack.stopped')}</p>}
             <div className="row">
-              <Button className="deed" isDisabled={isBusy} onPress={() => file !== null && put.mutate(file)}>
-                {t(put.isPending ? 'settings.putBack.putting' : 'settings.putBack.put')}
+              <Button className="deed" isDisabled={isBusy} onPress={() => file !== null && put.start(file)}>
+                {t('settings.putBack.put')}
               </Button>
               <Button className="plain" isDisabled={isBusy} onPress={close}>
                 {t('settings.putBack.leave')}
@@ -105,12 +117,11 @@ export function KeptNurseries() {
                 aria-label={`${t('settings.putBack.put')}: ${when}`}
                 onPress={() => back.mutate(name)}
               >
-                {t(
-                  back.isPending && back.variables === name
-                    ? 'settings.putBack.putting'
-                    : 'settings.putBack.put',
-                )}
+                {t('settings.putBack.put')}
               </Button>
+              {back.isPending && back.variables === name && (
+                <UnderWay says={t('settings.putBack.putting')} share={null} />
+              )}
             </li>
           )
         })}

@@ -8,6 +8,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { useDone } from '../../parts/done.tsx'
+import { FileLink } from '../../parts/file-link.tsx'
 import { ThemePick } from '../../shell/theme-pick.tsx'
 import { WhoPick } from '../../shell/who-pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
@@ -88,12 +89,12 @@ export function SettingsScreen() {
           <Link to="/import" className="plain">
             {t('settings.import')}
           </Link>
-          <a href={client.downloads.backup} download className="plain">
+          <FileLink href={client.downloads.backup} className="plain">
             {t('settings.backup')}
-          </a>
-          <a href={client.downloads.entries} download className="plain">
+          </FileLink>
+          <FileLink href={client.downloads.entries} className="plain">
             {t('settings.entries')}
-          </a>
+          </FileLink>
           <PutBackup />
         </div>
         <p className="soft small">{t('settings.filesSay')}</p>

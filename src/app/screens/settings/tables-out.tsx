@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
+import { FileLink } from '../../parts/file-link.tsx'
 import { DESCRIPTION, fileOf, TABLES } from './tables.ts'
 
 /** The nursery as plain tables for a spreadsheet, each with what it holds. */
@@ -12,16 +13,12 @@ export function TablesOut() {
       <ul>
         {TABLES.map(name => (
           <li key={name}>
-            <a href={client.downloads.table(fileOf(name))} download>
-              {fileOf(name)}
-            </a>{' '}
+            <FileLink href={client.downloads.table(fileOf(name))}>{fileOf(name)}</FileLink>{' '}
             <span className="soft">{t(`settings.tables.of.${name}`)}</span>
           </li>
         ))}
         <li>
-          <a href={client.downloads.table(DESCRIPTION)} download>
-            {DESCRIPTION}
-          </a>{' '}
+          <FileLink href={client.downloads.table(DESCRIPTION)}>{DESCRIPTION}</FileLink>{' '}
           <span className="soft">{t('settings.tables.description')}</span>
         </li>
       </ul>

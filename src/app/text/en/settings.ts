@@ -54,6 +54,8 @@ export const settings = {
       'What was entered since is in it no more. It is kept first, as a backup beside the nursery, and can be put back in the same way. A plan that is being made is broken off. Entries that wait on phones arrive in the nursery that is here then.',
     put: 'Put it back',
     putting: 'Checking the backup and putting it back',
+    sending: 'Sending the backup',
+    stopped: 'Stopped: the nursery is as it was.',
     leave: 'Leave all as it is',
     done_one: 'The backup is back: {{shown}} entry. What was here before is kept as {{kept}}.',
     done_other: 'The backup is back: {{shown}} entries. What was here before is kept as {{kept}}.',

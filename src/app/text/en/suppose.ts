@@ -2,7 +2,6 @@ export const suppose = {
   open: 'What if…',
   close: 'As it is',
   answer: 'what would change',
-  stop: 'Stop',
   stopped: 'Stopped: change it again to ask anew.',
   keep: 'Make it so',
   kept: '{{what}} is changed.',

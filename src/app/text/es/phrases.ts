@@ -246,6 +246,9 @@ export const phrases: Readonly<Record<string, string>> = {
     'De {number} {kind} cuyo inicio se fijó en la semana {week}, se planean {begun}: ningún pedido quiere más, o faltan sitio, manos, madera o patrones.',
   '{number} {kind} were set to begin in week {week}, in which they may not begin.':
     'El inicio de {number} {kind} se fijó en la semana {week}, en la que no pueden empezar.',
+  'Going through {seasons} seasons.': 'Se recorren {seasons} campañas.',
+  'Looking for the earliest week.': 'Se busca la semana más temprana.',
+  'Reading the sheets.': 'Se leen las hojas.',
   'a start of {number} {kind} was set in week {week}':
     'se fijó un inicio de {number} {kind} en la semana {week}',
   'the rate was set anew ({why})': 'la tasa se fijó de nuevo ({why})',

@@ -55,6 +55,8 @@ export const settings = {
       'Lo anotado desde entonces ya no está en él. Antes se guarda aparte, como copia de seguridad junto al vivero, y se puede reponer del mismo modo. Un plan a medio hacer se interrumpe. Lo que espera en los teléfonos llega al vivero que haya entonces.',
     put: 'Reponerla',
     putting: 'Comprobando la copia y reponiéndola',
+    sending: 'Se envía la copia',
+    stopped: 'Parado: el vivero queda como estaba.',
     leave: 'Dejar todo como está',
     done_one: 'La copia está repuesta: {{shown}} anotación. Lo que había antes se guarda como {{kept}}.',
     done_other: 'La copia está repuesta: {{shown}} anotaciones. Lo que había antes se guarda como {{kept}}.',

@@ -2,7 +2,6 @@ export const suppose = {
   open: '¿Y si…?',
   close: 'Como está',
   answer: 'qué cambiaría',
-  stop: 'Parar',
   stopped: 'Parado: cambie algo para preguntar de nuevo.',
   keep: 'Que sea así',
   kept: '{{what}} ha cambiado.',
