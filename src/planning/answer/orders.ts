@@ -6,6 +6,7 @@ import { laddersOf } from './ladders.ts'
 import { moneySaid } from './limits.ts'
 import type { Match } from './match-stock.ts'
 import { type Planned, weeksSaid } from './planned.ts'
+import { whySurer } from './why-surer.ts'
 
 /** A chance this far from what was asked needs no reason. */
 const AS_ASKED = 0.015
@@ -15,13 +16,7 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
   const { season, nursery, outcomes, solution } = planned
   const before = nursery.acceptedPlan?.chances ?? {}
   const own: Match[][] = season.orders.map(() => [])
-  const takersOf = season.kinds.map(() => new Set<number>())
-  for (const match of matches) {
-    const { taker, kind } = match
-    if (taker.what !== 'order') continue
-    own[taker.order]!.push(match)
-    takersOf[kind]!.add(taker.order)
-  }
+  for (const match of matches) if (match.taker.what === 'order') own[match.taker.order]!.push(match)
   return season.orders.map((order, o) => {
     const state = nursery.orders.get(order.id)
     const outcome = outcomes[o]!
@@ -39,7 +34,7 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
       highByDue: outcome.highByDue,
       late: outcome.late,
       short: Math.max(0, outcome.short),
-      why: whyOf(planned, own[o]!, kind => takersOf[kind]!.size > 1, o, solution.short[o]!),
+      why: whyOf(planned, matches, own[o]!, o, solution.short[o]!),
       ladders: laddersOf(planned, own[o]!, o),
     }
   })
@@ -48,8 +43,8 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
 /** Why it is surer or less sure than asked. */
 function whyOf(
   planned: Planned,
+  matches: readonly Match[],
   made: readonly Match[],
-  isShared: (kind: number) => boolean,
   o: number,
   short: number,
 ): Phrase[] {
@@ -85,17 +80,7 @@ function whyOf(
       reasons.push(phrase('More would not help enough: {limit}.', { limit: limitOf(planned, o) }))
     return reasons
   }
-  const fromStock = made.every(({ maker, readyWeek }) => maker.what === 'batch' && readyWeek === 0)
-  if (made.length > 0 && fromStock) return [phrase('It is filled from trees that are finished already.')]
-  const inTrays = made.some(
-    ({ maker }) => maker.what === 'start' && season.ways[planned.starts[maker.start]!.way]!.tray > 1,
-  )
-  return [
-    ...(made.some(({ kind }) => isShared(kind))
-      ? [phrase('Trees made for other orders of the same kind stand in for it.')]
-      : []),
-    ...(inTrays ? [phrase('Whole trays and the smallest batch make a little more than is asked.')] : []),
-  ]
+  return whySurer(planned, matches, o)
 }
 
 /** Whether any start that may still begin has anything ready by the latest week. */

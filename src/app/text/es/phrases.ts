@@ -291,8 +291,14 @@ export const phrases: Readonly<Record<string, string>> = {
   'It is filled from trees that are finished already.': 'Se sirve con árboles ya terminados.',
   'Trees made for other orders of the same kind stand in for it.':
     'Árboles hechos para otros pedidos de la misma clase lo respaldan.',
-  'Whole trays and the smallest batch make a little more than is asked.':
-    'Las bandejas enteras y el lote más pequeño hacen algo más de lo pedido.',
+  'Whole trays make a little more than it asks for.': 'Las bandejas enteras hacen algo más de lo que pide.',
+  'The smallest batch that is begun makes more than it asks for.':
+    'El lote más pequeño que se empieza hace más de lo que pide.',
+  'The batches that stand already give more than it asks for.':
+    'Los lotes que ya hay dan más de lo que pide.',
+  'Its starts stay as they were shown: to begin fewer would save little.':
+    'Sus inicios quedan como se mostraron: empezar menos ahorraría poco.',
+  'No plan nearer to what it asks for was found.': 'No se encontró un plan más cercano a lo que pide.',
   'there is no way to make it here': 'aquí no hay modo de hacerlo',
   'nothing begun now is ready by then': 'nada iniciado ahora está listo para entonces',
   'time is what lacks': 'lo que falta es tiempo',
