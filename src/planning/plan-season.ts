@@ -202,6 +202,8 @@ function nothingToPlan(season: Season, wish: PlanWish, why: Phrase): Plan {
     limits: [],
     plantings: [],
     bought: [],
+    overtime: [],
+    extraArea: [],
     plannedWith: {},
     restsOn: 0,
     changes: [],

@@ -232,6 +232,10 @@ export const Plan = z
     plantings: z.array(Planting),
     /** Plants bought in, by the week in which they come. */
     bought: z.array(z.object({ kind: KindId, week: WeekText, number: z.number() }).readonly()),
+    /** Worked beyond their hours, by people who have the same skills. */
+    overtime: z.array(z.object({ people: z.array(PersonId), week: WeekText, hours: z.number() }).readonly()),
+    /** Lent beyond what the benches of a place have. */
+    extraArea: z.array(z.object({ place: PlaceKind, week: WeekText, squareMetres: z.number() }).readonly()),
     plannedWith: z.record(OrderId, PlannedWith),
     /** Stands for all that was registered when it was made: prices, kinds, protocols, benches, people, mother trees. */
     restsOn: z.number(),

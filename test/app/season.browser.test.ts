@@ -107,6 +107,35 @@ test('a start tried with another number can be kept: it is entered in the place 
   expect(problems).toEqual([])
 })
 
+test('the cost of the season stands in its parts, which add up, beside what is planted, bought in and worked over', async () => {
+  const plan = await app.client.seasonPlan()
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  // What this nursery does not need, another does.
+  await page.route('**/api/plan/season', async route => {
+    const response = await route.fetch()
+    const week = plan.firstWeek
+    await route.fulfill({
+      response,
+      json: {
+        ...(await response.json()),
+        bought: [{ kind: plan.starts[0]!.kind, week, number: 40 }],
+        overtime: [{ people: ['nobody known'], week, hours: 2.5 }],
+      },
+    })
+  })
+  await page.goto(`${app.address}/season`)
+  await page.getByRole('heading', { name: 'What it costs' }).waitFor()
+  const amounts = await page.locator('.season-cost tbody td').allTextContents()
+  const number = (text: string) => Number(text.replace(/[^0-9]/g, ''))
+  expect(amounts.length).toBeGreaterThan(2)
+  expect(Math.abs(amounts.reduce((sum, text) => sum + number(text), 0) - plan.cost)).toBeLessThan(
+    amounts.length,
+  )
+  await page.getByText(/^40 .* bought in, to come in week \d+ of \d{4}\.$/).waitFor()
+  await page.getByText(/^nobody known: 2 h 30 over their hours in week \d+ of \d{4}\.$/).waitFor()
+  expect(problems).toEqual([])
+})
+
 test('the line of what a bench can carry is dragged, moved by keys and typed, and an order is made surer: what it costs, whom it touches and what moves is said; made so, it is entered', async () => {
   const before = await app.client.nursery()
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })

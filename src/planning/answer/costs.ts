@@ -1,8 +1,12 @@
 import { costOfLate } from '../rules/orders-by-their-date.ts'
 import type { ChosenStart, Planned } from './planned.ts'
 
-/** What the plan costs, by what it is spent on. Overtime counts beyond the pay of the hour. */
-export function costParts(planned: Planned): Record<string, number> {
+/**
+ * What the plan costs, by what it is spent on: parts that add up to its cost. Overtime counts beyond the pay of the hour.
+ */
+export function costParts(
+  planned: Pick<Planned, 'season' | 'model' | 'solution' | 'starts'>,
+): Record<string, number> {
   const { season, model, solution, starts } = planned
   const parts: Record<string, number> = {}
   const add = (part: string, cost: number) => {
@@ -17,19 +21,23 @@ export function costParts(planned: Planned): Record<string, number> {
     }
   }
   const { columnValue } = solution
-  for (const { kind, week, until, column } of model.holds) {
+  /** Plants kept for some weeks cost their care and the area on which they stand. */
+  const addKept = (kind: number, plantWeeks: number) => {
     const { holdingCostPerWeek, standsAt } = season.kinds[kind]!
-    const plantWeeks = columnValue[column]! * (until - week)
     add('holding', plantWeeks * holdingCostPerWeek)
     if (standsAt)
       add('area', plantWeeks * standsAt.squareMetres * season.places[standsAt.place]!.pricePerSquareMetreWeek)
   }
+  for (const { kind, week, until, column } of model.holds)
+    addKept(kind, columnValue[column]! * (until - week))
+  for (const { kind, column, plantWeeks } of model.waits) addKept(kind, columnValue[column]! * plantWeeks)
+  for (const { kind, column } of model.bought)
+    add('buying in', columnValue[column]! * season.kinds[kind]!.buyIn!.price)
   for (let column = 0; column < model.columns.count; column++) {
     const part = model.columns.part[column]!
     if (
       part === 'overtime' ||
       part === 'extra area' ||
-      part === 'buying in' ||
       part === 'shortage' ||
       part === 'moving' ||
       part === 'mother trees'

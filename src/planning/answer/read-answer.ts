@@ -3,6 +3,7 @@ import { grouped } from '../grouped.ts'
 import type { Plan } from '../plan.ts'
 import { poolSaid } from '../reading/pools.ts'
 import { readStartSets } from '../reading/start-sets.ts'
+import { beyondWhatThereIs } from './beyond-what-there-is.ts'
 import { changesOf } from './changes.ts'
 import { costParts } from './costs.ts'
 import { giveBenches } from './give-benches.ts'
@@ -19,7 +20,17 @@ import { tasksOf } from './tasks.ts'
 
 export type Answer = Pick<
   Plan,
-  'starts' | 'plantings' | 'orders' | 'loads' | 'limits' | 'changes' | 'tasks' | 'costParts' | 'assumed'
+  | 'starts'
+  | 'plantings'
+  | 'overtime'
+  | 'extraArea'
+  | 'orders'
+  | 'loads'
+  | 'limits'
+  | 'changes'
+  | 'tasks'
+  | 'costParts'
+  | 'assumed'
 >
 
 /** The plan in the nursery's own words. */
@@ -38,6 +49,7 @@ export function readAnswer(planned: Planned): Answer {
     loads: loadsOf(planned, shares),
     limits: limitsOf(planned),
     plantings: plantingsOf(planned),
+    ...beyondWhatThereIs(planned),
     changes: changesOf(planned, orders),
     tasks,
     costParts: costParts(planned),

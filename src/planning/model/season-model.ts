@@ -15,7 +15,10 @@ export interface SeasonModel extends LinearModel {
   readonly deliveries: readonly DeliveryColumn[]
   readonly bought: readonly BoughtColumn[]
   readonly holds: readonly HoldColumn[]
+  readonly waits: readonly Wait[]
   readonly planted: readonly PlantedColumn[]
+  readonly overtime: readonly OvertimeColumn[]
+  readonly extraArea: readonly ExtraAreaColumn[]
   /** Rows that are added where a solution breaks them. */
   readonly capacities: readonly Capacity[]
   readonly lessThanAccepted: readonly LessColumn[]
@@ -103,9 +106,27 @@ export interface HoldColumn {
   readonly until: number
   readonly column: number
 }
+/** What a start or a bought plant waits for the first week in which it can be taken, in plants times weeks for one. */
+export interface Wait {
+  readonly kind: number
+  readonly column: number
+  readonly plantWeeks: number
+}
 /** Young mother trees planted for a pool in a week. */
 export interface PlantedColumn {
   readonly pool: number
+  readonly week: number
+  readonly column: number
+}
+/** Minutes beyond their hours that people of the same skills work in a week. */
+export interface OvertimeColumn {
+  readonly people: readonly number[]
+  readonly week: number
+  readonly column: number
+}
+/** Area lent for a week beyond what a place has. */
+export interface ExtraAreaColumn {
+  readonly place: number
   readonly week: number
   readonly column: number
 }

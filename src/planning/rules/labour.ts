@@ -48,16 +48,17 @@ export const labour: SeasonRule = draft => {
   const crews = crewsOf(season)
   const overtime = crews.map(({ people, overtimeMinutes }) => {
     const about = people.map(i => season.people[i]!.id).join(' + ')
-    return Array.from(overtimeMinutes, (upper, week) =>
-      upper === 0
-        ? -1
-        : model.column({
-            name: `overtime/${about}/${week}`,
-            part: 'overtime',
-            cost: Math.max(0, season.prices.overtimeMinute - season.prices.minute),
-            upper,
-          }),
-    )
+    return Array.from(overtimeMinutes, (upper, week) => {
+      if (upper === 0) return -1
+      const column = model.column({
+        name: `overtime/${about}/${week}`,
+        part: 'overtime',
+        cost: Math.max(0, season.prices.overtimeMinute - season.prices.minute),
+        upper,
+      })
+      draft.overtime.push({ people, week, column })
+      return column
+    })
   })
   for (const { way, week, column } of draft.starts) {
     let minutes = 0

@@ -2,12 +2,15 @@ import type { Drafting } from '../model/drafting.ts'
 import type {
   BoughtColumn,
   DeliveryColumn,
+  ExtraAreaColumn,
   HoldColumn,
   LessColumn,
   Margins,
+  OvertimeColumn,
   PlantedColumn,
   RootstockUseColumn,
   StartColumn,
+  Wait,
   WholeStartColumns,
 } from '../model/season-model.ts'
 import type { Course, Season } from '../season.ts'
@@ -43,9 +46,12 @@ export interface SeasonDraft {
   readonly takesOf: readonly Int32Array[]
   /** Plants of a kind finished and kept from the end of one week in which any can be taken to the next. */
   readonly holds: HoldColumn[]
+  readonly waits: Wait[]
   readonly capacities: Capacity[]
   readonly bought: BoughtColumn[]
   readonly planted: PlantedColumn[]
+  readonly overtime: OvertimeColumn[]
+  readonly extraArea: ExtraAreaColumn[]
   readonly lessThanAccepted: LessColumn[]
   readonly lessThanSet: number[]
   readonly wholeStarts: WholeStartColumns[]

@@ -19,12 +19,14 @@ export const space: SeasonRule = draft => {
     }
     model.addCost(column, cost)
   }
-  const extra = season.places.map(({ place, extraPricePerSquareMetreWeek: cost }) =>
+  const extra = season.places.map(({ place, extraPricePerSquareMetreWeek: cost }, p) =>
     cost === null
       ? null
-      : Array.from({ length: season.weeks }, (_, week) =>
-          model.column({ name: `extra/${place}/${week}`, part: 'extra area', cost }),
-        ),
+      : Array.from({ length: season.weeks }, (_, week) => {
+          const column = model.column({ name: `extra/${place}/${week}`, part: 'extra area', cost })
+          draft.extraArea.push({ place: p, week, column })
+          return column
+        }),
   )
   draft.capacities.push(spaceCapacity(draft, extra))
 }

@@ -58,19 +58,29 @@ function stockOfOneKind(draft: SeasonDraft, kind: number): void {
     model.put(useRow[i]!, column, 1)
   }
 
-  /** Plants that become ready in a week enter the stock of the next take week, and may be held as long as they keep. */
-  const becomesReady = (column: number, week: number, number: number) => {
+  /**
+   * Plants that become ready in a week enter the stock of the next take week, and may be held as long as they keep.
+   * @returns plants times weeks that they wait for it
+   */
+  const becomesReady = (column: number, week: number, number: number): number => {
     const first = next[week]!
-    if (first < 0 || takes[first]! > week + usableWeeks) return
+    if (first < 0 || takes[first]! > week + usableWeeks) return 0
     model.put(stockRow[first]!, column, -number)
-    model.addCost(column, weekCost * (takes[first]! - week) * number)
     for (let i = first; i < useRow.length && takes[i + 1]! <= week + usableWeeks; i++)
       if (useRow[i]! >= 0) model.put(useRow[i]!, column, -number)
+    return (takes[first]! - week) * number
+  }
+  const wait = (column: number, plantWeeks: number) => {
+    if (plantWeeks === 0) return
+    model.addCost(column, weekCost * plantWeeks)
+    draft.waits.push({ kind, column, plantWeeks })
   }
   for (const { way, week, column } of draft.startsOf[kind]!) {
     const { ready: share } = courseOf(season, way, week)
+    let plantWeeks = 0
     for (let k = 0; k < share.length && week + k < season.weeks; k++)
-      if (share[k]! > 0) becomesReady(column, week + k, share[k]!)
+      if (share[k]! > 0) plantWeeks += becomesReady(column, week + k, share[k]!)
+    wait(column, plantWeeks)
   }
   if (buyIn)
     for (let week = buyIn.weeksNotice; week <= takes.at(-1)!; week++) {
@@ -81,7 +91,7 @@ function stockOfOneKind(draft: SeasonDraft, kind: number): void {
         upper: buyIn.mostPerWeek,
       })
       draft.bought.push({ kind, week, column })
-      becomesReady(column, week, 1)
+      wait(column, becomesReady(column, week, 1))
     }
   const rowOf = (week: number) => stockRow[next[week]!]!
   for (const use of draft.usesOf[kind]!)

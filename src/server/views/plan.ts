@@ -17,7 +17,7 @@ export const planHead = ({ id, madeOn, throughSeq, firstWeek, outcome, weeks, lo
 }
 
 export const seasonPlan = (plan: Plan): SeasonPlan => {
-  const { tasks, costParts, plantings, bought, plannedWith, restsOn, ...season } = plan
+  const { tasks, plannedWith, restsOn, ...season } = plan
   return {
     ...season,
     orders: plan.orders.map(({ order, asked, chance, ladders }) => ({

@@ -8,7 +8,9 @@ import { useJob } from '../../data/use-job.ts'
 import { Asked } from '../../parts/asked.tsx'
 import './season.css'
 import { useTell } from '../../text/use-tell.ts'
+import { SeasonBeyond } from './season-beyond.tsx'
 import { SeasonChanges } from './season-changes.tsx'
+import { SeasonCost } from './season-cost.tsx'
 import { SeasonHead } from './season-head.tsx'
 import { SeasonLimits } from './season-limits.tsx'
 import { SeasonLoads } from './season-loads.tsx'
@@ -88,6 +90,10 @@ function SeasonShown({ plan, state }: { readonly plan: SeasonPlan; readonly stat
       <div className="season-words">
         <SeasonLimits plan={plan} />
         <SeasonChanges plan={plan} accepted={state.accepted} />
+      </div>
+      <div className="season-words">
+        <SeasonCost plan={plan} />
+        <SeasonBeyond plan={plan} />
       </div>
       {plan.assumed.length > 0 && (
         <details className="sheet">
