@@ -79,6 +79,13 @@ test('a start as small as may be begun is named before whole trays, and trays on
   expect(why(season(1, 1), 31, own)).not.toContain(trays)
 })
 
+test('a start that somebody set by hand is named', () => {
+  const of = { ...season(), set: [{ way: 0, week: 3, number: 60 }] }
+  const set = 'A start that was set by hand makes more than it asks for.'
+  expect(why(of, 60, [from(start(0), 0, 4)])).toEqual([set])
+  expect(why(of, 60, [from(start(1), 0, 9)])).not.toContain(set)
+})
+
 test('nothing of all that: its starts stand as they were shown, or no plan nearer to it was found', () => {
   const of = season()
   const own = [from(start(0), 0, 4)]

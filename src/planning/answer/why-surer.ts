@@ -3,8 +3,8 @@ import type { Match } from './match-stock.ts'
 import type { Planned } from './planned.ts'
 
 /**
- * Why an order is surer than asked: because of what stands already, because plants made for others cover it, or because
- * whole trays and smallest batches were rounded up; else its starts are those that people have seen.
+ * Why an order is surer than asked: because of what stands already, because plants made for others cover it, because a start
+ * was set by hand, or because whole trays and smallest batches were rounded up; else its starts are those that people have seen.
  * @param matches whose plants go where, of all orders
  */
 export function whySurer(
@@ -31,7 +31,11 @@ export function whySurer(
     ({ number, tray, smallestBatch }) =>
       smallestBatch > tray && number <= Math.ceil(smallestBatch / tray) * tray,
   )
+  const isSet = made.some(({ way, week }) =>
+    season.set?.some(start => start.way === way && start.week === week),
+  )
   const reasons = [
+    ...(isSet ? [phrase('A start that was set by hand makes more than it asks for.')] : []),
     ...(isCovered ? [phrase('Trees made for other orders of the same kind stand in for it.')] : []),
     ...(isSmallest ? [phrase('The smallest batch that is begun makes more than it asks for.')] : []),
     ...(!isSmallest && made.some(({ tray }) => tray > 1)

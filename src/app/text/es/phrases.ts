@@ -291,6 +291,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'It is filled from trees that are finished already.': 'Se sirve con árboles ya terminados.',
   'Trees made for other orders of the same kind stand in for it.':
     'Árboles hechos para otros pedidos de la misma clase lo respaldan.',
+  'A start that was set by hand makes more than it asks for.':
+    'Un inicio puesto a mano hace más de lo que pide.',
   'Whole trays make a little more than it asks for.': 'Las bandejas enteras hacen algo más de lo que pide.',
   'The smallest batch that is begun makes more than it asks for.':
     'El lote más pequeño que se empieza hace más de lo que pide.',
