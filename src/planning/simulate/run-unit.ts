@@ -1,7 +1,8 @@
+import { normalQuantile } from '../../science/index.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
 import type { Season } from '../season.ts'
 import { noDeliveries } from './deliveries.ts'
-import type { Draws } from './draw-run.ts'
+import type { DrawnRun, Draws } from './draw-run.ts'
 import type { Loads } from './loads.ts'
 import { normalShare } from './normal-share.ts'
 import type { Promisable } from './promisable.ts'
@@ -60,10 +61,16 @@ const logWeekEnds = Float64Array.from({ length: LONGEST_WEEKS }, (_, k) =>
   Math.log(7 * (k + 1) - DAY_OF_START),
 )
 
+/** Of so many plants the first is ready before this many standard deviations before the median; of more, 4. */
+const firstScores = Float64Array.from({ length: 1024 }, (_, plants) =>
+  plants === 0 ? 0 : Math.min(4, 0.1 - normalQuantile(0.5 / plants)),
+)
+const firstScore = (plants: number) => firstScores[plants] ?? 4
+
 /** Runs one unit through seasons, one by one. */
 export function runUnit(input: UnitInput): UnitSeasons {
   const { season, unit, rows, got, loads, watch, ledger } = input
-  const { drawn, draw } = input.draws
+  const { alive, draw } = input.draws
   const { weeks } = season
   const { free, grafts } = unit
   const lines = unit.lines.map(line => input.runs.lines[line]!)
@@ -80,6 +87,7 @@ export function runUnit(input: UnitInput): UnitSeasons {
     .filter(({ line }) => line >= 0)
   const weeksBack = Math.max(1, ...standing.map(({ weeksAgo }) => weeksAgo))
   const stock = emptyStock(lines, weeks, weeksBack, season.growing)
+  const { marks } = stock
   const deliveries = noDeliveries(orders, weeks, lines)
   const used = new Int32Array(lines.length)
   const before = new Int32Array(lines.length)
@@ -114,10 +122,21 @@ export function runUnit(input: UnitInput): UnitSeasons {
   for (const { run, takesHere } of grafts) if (takesHere) got.set(run, new Int32Array(rows.count))
   const gotBy = grafts.map(({ run }) => got.get(run)!)
 
-  /** What is wanted of a graft's rootstocks: what lives until they are taken. */
-  const wanted = (run: Run): number => {
-    const alive = drawn.alive[run.stepsBeforeRootstock]!
-    return alive < 1 ? survivors(run.number, alive, drawn.earlyLuck) : run.number
+  /** The next week in which something is to be done: by plan, or because of what is ready or past use in it. */
+  const nextWeek = (from: number): number => {
+    const late = deliveries.isOneLate() ? READY : 0
+    let week = from
+    while (week <= lastWeek) {
+      if (isWeekOfPlan[week] === 1 || (marks[week + weeksBack]! & (marksAwaited[week]! | late)) !== 0) break
+      week++
+    }
+    return week
+  }
+  const freeDraws = free.map(run => input.draws.of(run))
+  const graftDraws = grafts.map(({ run }) => input.draws.of(run))
+  /** Draws the run where that was not done before, or its steps are asked for. */
+  const ensureDrawn = (run: Run, drawn: DrawnRun, s: number) => {
+    if (loads || Number.isNaN(drawn.logDays[s])) draw(run, drawn, s)
   }
   const take = (run: Run, wanted: number): number => {
     let got = 0
@@ -131,9 +150,8 @@ export function runUnit(input: UnitInput): UnitSeasons {
     return got
   }
   /** Puts what is finished of a run, as it was drawn, into the stock of its weeks. */
-  const finish = (run: Run, number: number, finished: number) => {
-    const { logDays } = drawn
-    loads?.addRun(run, number, drawn.alive, Math.exp(logDays))
+  const finish = (run: Run, number: number, finished: number, logDays: number) => {
+    loads?.addRun(run, number, alive, Math.exp(logDays))
     if (finished === 0 || run.isOnHold) return
     const { week, plantSdLog: spread } = run
     const line = ownLine[run.line]!
@@ -142,7 +160,8 @@ export function runUnit(input: UnitInput): UnitSeasons {
       if (ready <= lastWeek) stock.put(line, ready, finished)
       return
     }
-    const earliest = Math.floor((DAY_OF_START + Math.exp(logDays - 4 * spread)) / 7)
+    const first = logDays - firstScore(finished) * spread
+    const earliest = Math.floor((DAY_OF_START + Math.exp(first)) / 7)
     let done = 0
     for (let k = earliest; done < finished && week + k <= lastWeek; k++) {
       const by = Math.round(finished * normalShare((logWeekEnds[k]! - logDays) / spread))
@@ -152,21 +171,24 @@ export function runUnit(input: UnitInput): UnitSeasons {
       }
     }
   }
-  const runFree = (run: Run, s: number) => {
-    draw(run, s)
-    finish(run, run.number, survivors(run.number, drawn.alive[run.steps.length]!, drawn.luck))
+  const runFree = (run: Run, drawn: DrawnRun, s: number) => {
+    ensureDrawn(run, drawn, s)
+    const finished = survivors(run.number, drawn.finished[s]!, drawn.luck[s]!)
+    finish(run, run.number, finished, drawn.logDays[s]!)
   }
   const runGraft = (graft: number, row: number, s: number) => {
     const { run, takesHere, comesHere } = grafts[graft]!
-    if (run.rootstockLines.length === 0) return runFree(run, s)
-    if (comesHere || run.stepsBeforeRootstock > 0) draw(run, s)
-    const want = comesHere || run.stepsBeforeRootstock > 0 ? wanted(run) : run.number
+    const drawn = graftDraws[graft]!
+    if (run.rootstockLines.length === 0) return runFree(run, drawn, s)
+    const isEarly = run.stepsBeforeRootstock > 0
+    if (comesHere || isEarly) ensureDrawn(run, drawn, s)
+    const worked = isEarly ? drawn.worked[s]! : 1
+    const want = worked < 1 ? survivors(run.number, worked, drawn.earlyLuck[s]!) : run.number
     if (takesHere) gotBy[graft]![row] = take(run, want)
     if (!comesHere) return
     const number = gotBy[graft]![row]!
-    const alive = drawn.alive[run.stepsBeforeRootstock]!
-    const finished = survivors(number, alive > 0 ? drawn.alive[run.steps.length]! / alive : 0, drawn.luck)
-    finish(run, want > 0 ? (run.number * number) / want : run.number, finished)
+    const finished = survivors(number, worked > 0 ? drawn.finished[s]! / worked : 0, drawn.luck[s]!)
+    finish(run, want > 0 ? (run.number * number) / want : run.number, finished, drawn.logDays[s]!)
   }
 
   for (let row = 0; row < rows.count; row++) {
@@ -176,14 +198,10 @@ export function runUnit(input: UnitInput): UnitSeasons {
     loads?.turnTo(row)
     for (const { line, weeksAgo, number } of standing) stock.put(line, -weeksAgo, number)
     for (const { line, week, number } of bought) stock.put(line, week, Math.round(number))
-    for (const run of free) runFree(run, s)
+    for (let run = 0; run < free.length; run++) runFree(free[run]!, freeDraws[run]!, s)
 
     let graft = 0
-    for (let week = 0; week <= lastWeek; week++) {
-      if (isWeekOfPlan[week] === 0) {
-        const awaited = marksAwaited[week]! | (deliveries.isOneLate() ? READY : 0)
-        if ((stock.marks(week) & awaited) === 0) continue
-      }
+    for (let week = nextWeek(0); week <= lastWeek; week = nextWeek(week + 1)) {
       if (ledger) {
         before.set(stock.onHand)
         used.fill(0)

@@ -1,5 +1,5 @@
 import type { Season, SeasonStart } from '../season.ts'
-import { drawsOf } from './draw-run.ts'
+import { drawsOf, type KeptDraws } from './draw-run.ts'
 import { type KeptUnits, type KnownUnit, runUnits } from './kept-units.ts'
 import { LOADS_EVERY, noLoads, type SeasonLoads } from './loads.ts'
 import { type Luck, luckOf } from './luck.ts'
@@ -43,10 +43,15 @@ export interface SimulatedSeasons {
 /** What a simulation leaves behind for the next of the same season: what does not change is not run again. */
 export interface SimulationKept {
   readonly luck: Luck
+  readonly draws: KeptDraws
   units: KeptUnits
 }
 
-export const nothingKept = (seed: number): SimulationKept => ({ luck: luckOf(seed), units: new Map() })
+export const nothingKept = (seed: number): SimulationKept => ({
+  luck: luckOf(seed),
+  draws: new Map(),
+  units: new Map(),
+})
 
 /**
  * The nursery's seasons, drawn one by one; the answer for a season depends on the seed, the plan and the season alone.
@@ -65,7 +70,7 @@ export function simulateSeasons(
   const { weeks, orders } = season
   const runs = runsOf(season, starts)
   const units = unitsOf(season, runs)
-  const draws = drawsOf(runs, kept.luck, to)
+  const draws = drawsOf(runs, kept.luck, to, kept.draws)
   const promises = new Int32Array((to - from) * watched.length * weeks)
   const watch = watched.length > 0 ? promisable(watched, runs.lines, weeks, promises) : undefined
   const isSeen = watch !== undefined || ledger !== undefined
@@ -106,12 +111,12 @@ export function simulateLoads(
   season: Season,
   starts: readonly SeasonStart[],
   { from, to, bought = [] }: SimulationInput,
-  { luck }: Pick<SimulationKept, 'luck'>,
+  { luck, draws: kept }: Pick<SimulationKept, 'luck' | 'draws'>,
 ): SeasonLoads {
   const first = Math.ceil(from / LOADS_EVERY)
   const rows = { from: first * LOADS_EVERY, count: Math.ceil(to / LOADS_EVERY) - first, every: LOADS_EVERY }
   const runs = runsOf(season, starts)
-  const draws = drawsOf(runs, luck, to)
+  const draws = drawsOf(runs, luck, to, kept)
   const loads = noLoads(season, runs, rows.count)
   const got = new Map<Run, Int32Array>()
   for (const unit of unitsOf(season, runs)) runUnit({ season, runs, unit, rows, draws, bought, got, loads })

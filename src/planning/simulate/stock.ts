@@ -11,8 +11,11 @@ export interface Stock {
   clear(): void
   /** Plants that become ready in a week, past or to come. */
   put(line: number, week: number, number: number): void
-  /** `READY` where something becomes ready in this week, `PAST_USE` where something is past use after it, both or 0. */
-  marks(week: number): number
+  /**
+   * By weeks since the first that there is: `READY` where something becomes ready in the week, `PAST_USE` where something is
+   * past use after it, both or 0.
+   */
+  readonly marks: Uint8Array
   /** Plants of a line that became ready this week. */
   readyIn(line: number): number
   /**
@@ -43,8 +46,11 @@ export function emptyStock(
   const left = new Int32Array(count * width)
   /** All that ever became ready, and the place in the row of stems above which all are taken or too thick. */
   const begun = new Int32Array(count * width)
-  const takenAbove = new Float64Array(count * width).fill(1)
+  const takenAbove = new Float64Array(count * width)
   const oldest = new Int32Array(count)
+  /** Between these something becomes ready. */
+  const first = new Int32Array(count)
+  const last = new Int32Array(count)
   const onHand = new Int32Array(count)
   let now = -1
   /** Weeks of thickening since this week: the caliper of what was ready before is that of today. */
@@ -54,16 +60,19 @@ export function emptyStock(
 
   const marks = new Uint8Array(width)
 
-  const firstCell = (line: number) => line * width + Math.max(oldest[line]!, now + weeksBack - usable[line]!)
+  const firstCell = (line: number) =>
+    line * width + Math.max(oldest[line]!, first[line]!, now + weeksBack - usable[line]!)
 
   return {
     onHand,
+    marks,
     clear() {
       left.fill(0)
       begun.fill(0)
-      takenAbove.fill(1)
       marks.fill(0)
       oldest.fill(0)
+      first.fill(width)
+      last.fill(-1)
       onHand.fill(0)
       now = -1
     },
@@ -72,20 +81,23 @@ export function emptyStock(
       const cell = line * width + back
       marks[back]! |= READY
       if (back + usable[line]! < width) marks[back + usable[line]!]! |= PAST_USE
+      if (begun[cell] === 0) takenAbove[cell] = 1
       left[cell]! += number
       begun[cell]! += number
+      if (back < first[line]!) first[line] = back
+      if (back > last[line]!) last[line] = back
       if (week <= now) onHand[line]! += number
     },
-    marks: week => marks[week + weeksBack]!,
     readyIn: line => begun[line * width + now + weeksBack]!,
     open(week) {
       const from = now + 1 + weeksBack
       const to = week + weeksBack
       now = week
       for (let line = 0, row = 0; line < count; line++, row += width) {
-        for (let back = from; back <= to; back++) onHand[line]! += left[row + back]!
-        const pastUse = to - usable[line]!
-        for (let back = Math.max(0, from - usable[line]!); back < pastUse; back++) {
+        const end = Math.min(to, last[line]!)
+        for (let back = Math.max(from, first[line]!); back <= end; back++) onHand[line]! += left[row + back]!
+        const pastUse = Math.min(to - usable[line]!, last[line]! + 1)
+        for (let back = Math.max(first[line]!, from - usable[line]!); back < pastUse; back++) {
           onHand[line]! -= left[row + back]!
           left[row + back] = 0
         }
