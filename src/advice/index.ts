@@ -17,6 +17,7 @@ export { type Taken, type TakenKey, taken } from './assumptions/taken.ts'
 export { type TreeFigures, treeFigures } from './assumptions/tree-figures.ts'
 export { ClimateSaid } from './climate/climate.ts'
 export { type ClimateOfDays, climateOfDays } from './climate/from-days.ts'
+export { type MonthsAtPlace, monthsAtPlace } from './climate/months-at-place.ts'
 export {
   type MakingOfOne,
   makingOfOne,

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { weekAfter } from '../../src/app/text/format.ts'
 import { type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -120,5 +121,34 @@ test('a finger that touches beside a small mark of a drawing presses the one tha
   await page.touchscreen.tap(aim.x, aim.y - scrolled)
   await expect.poll(() => new URL(page.url()).searchParams.get('start')).toBe(aim.id)
   await context.close()
+  expect(problems).toEqual([])
+})
+
+test('the ruler of the year picks a week by keys at once, and is a picture with its table; the cuts of a method are saved as drawings', async () => {
+  const { page, problems } = opened
+  await page.goto(`${app.address}/work`)
+  const ruler = page.getByRole('slider', { name: 'The coming year' })
+  await ruler.focus()
+  const first = await ruler.getAttribute('aria-valuetext')
+  for (const key of ['PageUp', 'PageUp', 'ArrowRight', 'ArrowLeft']) await page.keyboard.press(key)
+  expect(await ruler.getAttribute('aria-valuenow')).toBe('8')
+  expect(await ruler.getAttribute('aria-valuetext')).not.toBe(first)
+  await page.keyboard.press('Enter')
+  const { week } = await app.client.nursery()
+  await expect.poll(() => new URL(page.url()).searchParams.get('week')).toBe(weekAfter(week, 8))
+
+  await page.getByRole('button', { name: /^The coming year/ }).click()
+  const ahead = page.getByRole('dialog').locator('figure.picture')
+  const svg = await saved(page, ahead, 'Drawing (SVG)')
+  expect(svg.bytes.toString()).toContain('<svg')
+  await ahead.getByRole('button', { name: /^Table/ }).click()
+  expect(await ahead.getByRole('row').count()).toBe(53)
+  await page.keyboard.press('Escape')
+
+  await page.goto(`${app.address}/methods/top_wedge_graft`)
+  const cut = page.locator('.step-cut').first()
+  expect((await saved(page, cut, 'Drawing (SVG)')).bytes.toString()).toContain('<path')
+  const { width } = (await cut.locator('svg').boundingBox())!
+  expect((await saved(page, cut, 'Image (PNG)')).bytes.readUInt32BE(16)).toBeGreaterThan(5 * width)
   expect(problems).toEqual([])
 })

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { chillByWarmth, chillHoursOf } from './chill-and-heat.ts'
 import { monthsBetween } from './climate.ts'
+import { monthsAtPlace } from './months-at-place.ts'
 import { coldestNightOnceIn, readClimate } from './read-climate.ts'
 
 const normals = (coldestNightCelsius: number, coldestInTenYearsCelsius: number | null) =>
@@ -75,4 +76,17 @@ test('chill read between half degrees is that of the very warmth', () => {
       expect(Math.abs(quick(warmer) - chillHoursOf(climate, warmer))).toBeLessThan(4)
     }),
   )
+})
+
+test('the months of a place run from January: coldest in the north, warmest in the south, and alike over the equator', () => {
+  const north = monthsAtPlace(47, 400)
+  const south = monthsAtPlace(-47, 400)
+  expect(north.meansCelsius.indexOf(Math.min(...north.meansCelsius))).toBe(0)
+  expect(north.meansCelsius.indexOf(Math.max(...north.meansCelsius))).toBe(6)
+  expect(south.meansCelsius).toEqual([...north.meansCelsius.slice(6), ...north.meansCelsius.slice(0, 6)])
+  // Zürich-Fluntern, 47.4° N, 556 m, normals 1991–2020 of the national weather service: 1.0 °C in January, 19.1 °C in July
+  // (from memory).
+  const there = monthsAtPlace(47.4, 556)
+  expect(Math.abs(there.meansCelsius[0]! - 1)).toBeLessThan(2 * there.errorCelsius)
+  expect(Math.abs(there.meansCelsius[6]! - 19.1)).toBeLessThan(2 * there.errorCelsius)
 })

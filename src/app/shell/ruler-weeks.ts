@@ -3,6 +3,8 @@ import { dayAfter, mondayOf, weekAfter, weeksBetween } from '../text/format.ts'
 
 export interface RulerWeek {
   readonly week: string
+  /** Planned hours of all hands; 0 without a plan. */
+  readonly hours: number
   /** Planned hours as a share of the busiest week's; 0 without a plan. */
   readonly share: number
   readonly isOver: boolean
@@ -22,6 +24,7 @@ export const rulerWeeks = (thisWeek: string, plan: PlanHead | null): readonly Ru
     const monday = mondayOf(week)
     return {
       week,
+      hours: at(index)?.hours ?? 0,
       share: busiest > 0 ? (at(index)?.hours ?? 0) / busiest : 0,
       isOver: at(index)?.isOver ?? false,
       opensMonth: monday.slice(0, 7) !== dayAfter(monday, 6).slice(0, 7) || monday.endsWith('-01'),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { layOutBand, standingOf } from './band-layout.ts'
+import { layOutBand, rangeOn, standingOf } from './band-layout.ts'
 
 const points = [
   { day: 0, low: 200, middle: 200, high: 200 },
@@ -25,4 +25,13 @@ test('the drawing holds every count, also one above and after the band', () => {
   expect(x(80)).toBeLessThanOrEqual(600)
   expect(y(260)).toBeGreaterThanOrEqual(0)
   expect(y(0)).toBeLessThan(height)
+})
+
+test('between two days of the band its range runs straight, and past its last day there is none', () => {
+  const points = [
+    { day: 0, low: 100, middle: 100, high: 100 },
+    { day: 20, low: 60, middle: 80, high: 90 },
+  ]
+  expect(rangeOn(points, 10)).toEqual({ low: 80, high: 95 })
+  expect(rangeOn(points, 21)).toBeNull()
 })

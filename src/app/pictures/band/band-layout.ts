@@ -58,13 +58,20 @@ const dayTicks = (last: number, count: number): readonly number[] => {
 
 export type Standing = 'below' | 'within' | 'above'
 
-/** Where a count lies against the band on its day, between the band's points by straight lines. */
-export const standingOf = (points: readonly BandPoint[], day: number, alive: number): Standing | null => {
+/** The band on a day, between its points by straight lines; null where it does not reach. */
+export const rangeOn = (points: readonly BandPoint[], day: number) => {
   const after = points.findIndex(point => point.day >= day)
-  if (after === -1 || points.length === 0) return null
+  if (after === -1) return null
   const next = points[after]!
   const before = points[Math.max(0, after - 1)]!
   const share = next.day === before.day ? 1 : (day - before.day) / (next.day - before.day)
   const at = (key: 'low' | 'high') => before[key] + share * (next[key] - before[key])
-  return alive < at('low') ? 'below' : alive > at('high') ? 'above' : 'within'
+  return { low: at('low'), high: at('high') }
+}
+
+/** Where a count lies against the band on its day. */
+export const standingOf = (points: readonly BandPoint[], day: number, alive: number): Standing | null => {
+  const range = rangeOn(points, day)
+  if (range === null) return null
+  return alive < range.low ? 'below' : alive > range.high ? 'above' : 'within'
 }

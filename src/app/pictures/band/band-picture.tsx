@@ -3,7 +3,7 @@ import type { BandPoint, BatchView } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './band.css'
 import { Picture } from '../frame/picture.tsx'
-import { layOutBand, standingOf } from './band-layout.ts'
+import { layOutBand, rangeOn, standingOf } from './band-layout.ts'
 
 /** A batch's counts against the band in which nine of ten such batches run. */
 export function BandPicture({
@@ -33,6 +33,15 @@ export function BandPicture({
   const last = seen.at(-1)!
   const standing = seen.length === 1 ? null : standingOf(expected, last.day, last.alive)
 
+  const spoken = seen
+    .map(({ day, alive: number }, index) => {
+      const range = index === 0 ? null : rangeOn(expected, day)
+      const of = { day: format.number(day), number: format.number(number) }
+      return range === null
+        ? t('pictures.band.counted', of)
+        : t('pictures.band.countedOf', { ...of, range: format.range(range.low, range.high) })
+    })
+    .join('; ')
   return (
     <Picture
       title={title}
@@ -62,7 +71,13 @@ export function BandPicture({
       {width => {
         const { x, y, height, band, middle, numbers, days } = layOutBand(expected, seen, width)
         return (
-          <svg className="band" width={width} height={height} role="img" aria-label={t('pictures.band.aria')}>
+          <svg
+            className="band"
+            width={width}
+            height={height}
+            role="img"
+            aria-label={`${t('pictures.band.aria')}. ${spoken}`}
+          >
             {numbers.map(number => (
               <g key={number}>
                 <path d={`M${x(0)} ${y(number)}H${width - 14}`} className="grid" />

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import { Question, whichTree } from '../../../advice/index.ts'
 import { speciesById } from '../../../trade/facts/index.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
-import { layOutCrop } from './crop-layout.ts'
+import { LEGEND_LINE, layOutCrop, layOutLegend } from './crop-layout.ts'
 
 const answer = whichTree(
   Question.parse({
@@ -52,4 +52,12 @@ test('the numbers at the side are in the unit of the reader, and the lines keep 
     expect(top).toBeGreaterThanOrEqual(size)
     expect(layout.y(0) - layout.y(size)).toBeCloseTo(((layout.y(0) - layout.y(top)) * size) / top, 6)
   }
+})
+
+test('the names of the ways stand below the drawing: in one column on a phone, in several where there is room, none over another', () => {
+  expect(new Set(layOutLegend(5, 350, 300).places.map(({ x }) => x))).toEqual(new Set([0]))
+  const { places, height } = layOutLegend(5, 960, 300)
+  expect(new Set(places.map(({ x, y }) => `${x} ${y}`)).size).toBe(5)
+  expect(new Set(places.map(({ x }) => x)).size).toBe(3)
+  expect(height).toBe(300 + 2 * LEGEND_LINE)
 })

@@ -95,3 +95,22 @@ export function layOutCrop(
     })),
   }
 }
+
+/** A line of the legend, high enough for a finger. */
+export const LEGEND_LINE = 34
+const LEGEND_COLUMN = 300
+
+/** Where the names of the ways stand below the drawing: in as many columns as fit, column by column. */
+export const layOutLegend = (count: number, width: number, top: number) => {
+  const columns = Math.max(1, Math.min(count, Math.floor(width / LEGEND_COLUMN)))
+  const rows = Math.ceil(count / columns)
+  const room = width / columns
+  return {
+    places: Array.from({ length: count }, (_, place) => ({
+      x: Math.floor(place / rows) * room,
+      y: top + (place % rows) * LEGEND_LINE,
+      room: room - 8,
+    })),
+    height: top + rows * LEGEND_LINE,
+  }
+}

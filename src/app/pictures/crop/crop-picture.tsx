@@ -1,11 +1,16 @@
 import { useTranslation } from 'react-i18next'
 import type { Answer } from '../../../advice/index.ts'
 import type { Format } from '../../text/format.ts'
+import { asButton } from '../as-button.ts'
+import { fitted } from '../fitted.ts'
 import './crop.css'
 import { Picture } from '../frame/picture.tsx'
-import { layOutCrop, letterOf } from './crop-layout.ts'
+import { LEGEND_LINE, layOutCrop, layOutLegend, letterOf } from './crop-layout.ts'
 
-/** How much of the wanted fruit each way has given by each year, and which way leads from when. */
+/**
+ * How much of the wanted fruit each way has given by each year, and which way leads from when. Its legend is in it: who reads with
+ * fingers or keys picks there what the drawing brings forward.
+ */
 export function CropPicture({
   answer,
   chosen,
@@ -53,13 +58,15 @@ export function CropPicture({
         const layout = layOutCrop(answer, left, width, weight.to)
         const bottom = layout.y(0)
         const strip = layout.height - 20
+        const legend = layOutLegend(answer.ways.length, width, layout.height + 8)
+        const { height } = legend
         return (
           <svg
             className="crop"
             width={width}
-            height={layout.height}
-            viewBox={`0 0 ${width} ${layout.height}`}
-            role="img"
+            height={height}
+            viewBox={`0 0 ${width} ${height}`}
+            role="group"
             aria-label={`${t('whichTree.chartAria')} ${says}`}
           >
             {layout.numbers.map(number => (
@@ -121,43 +128,28 @@ export function CropPicture({
                 </text>
               </g>
             ))}
+            {answer.ways.map(({ way }, place) => {
+              const { x, y, room } = legend.places[place]!
+              return (
+                <g
+                  key={way.id}
+                  className={chosen === way.id ? 'crop-key chosen' : 'crop-key'}
+                  aria-label={`${letterOf(place)} ${nameOf(way.id)}`}
+                  {...asButton(() => onChoose(chosen === way.id ? null : way.id), chosen === way.id)}
+                >
+                  <rect x={x} y={y} width={room} height={LEGEND_LINE - 4} />
+                  <path d={`M${x + 6} ${y + 16}h30`} className={`crop-line way-${place % 8}`} />
+                  <text x={x + 44} y={y + 21}>
+                    <tspan className="strong">{letterOf(place)}</tspan>
+                    <tspan dx={7}>{fitted(nameOf(way.id), Math.floor((room - 70) / 7))}</tspan>
+                  </text>
+                  <title>{nameOf(way.id)}</title>
+                </g>
+              )
+            })}
           </svg>
         )
       }}
     </Picture>
-  )
-}
-
-/** The ways by letter and line: who reads with fingers or keys picks here what the drawing brings forward. */
-export function CropLegend({
-  answer,
-  chosen,
-  onChoose,
-  nameOf,
-  label,
-}: {
-  readonly answer: Answer
-  readonly chosen: string | null
-  readonly onChoose: (way: string | null) => void
-  readonly nameOf: (way: string) => string
-  readonly label: string
-}) {
-  return (
-    <ul className="crop-legend" aria-label={label}>
-      {answer.ways.map(({ way }, place) => (
-        <li key={way.id}>
-          <button
-            type="button"
-            aria-pressed={chosen === way.id}
-            onClick={() => onChoose(chosen === way.id ? null : way.id)}
-          >
-            <svg width={30} height={10} aria-hidden="true">
-              <path d="M1 5H29" className={`crop-line way-${place % 8}`} />
-            </svg>
-            <b>{letterOf(place)}</b> {nameOf(way.id)}
-          </button>
-        </li>
-      ))}
-    </ul>
   )
 }

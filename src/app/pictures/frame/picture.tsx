@@ -1,10 +1,10 @@
 import { type KeyboardEvent, type MouseEvent, type ReactNode, useState } from 'react'
-import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components'
+import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import './picture.css'
 import { nearestMark } from './nearest-mark.ts'
 import { type Numbers, NumbersTable } from './numbers-table.tsx'
-import { saveCsv, savePng, saveSvg } from './save-picture.ts'
+import { SaveMenu } from './save-menu.tsx'
 import { useWidth } from './use-width.ts'
 
 /** A finger is wider than many a mark: the one that it meant is pressed, though it touched another or none. */
@@ -36,16 +36,6 @@ export function Picture({ title, says, level = 2, numbers, children, bare = fals
   const [ref, width] = useWidth()
   const Heading = `h${level}` as const
   const drawing = () => ref.current?.querySelector('svg') ?? null
-  const name = title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')
-
-  const save = (as: string | number): void => {
-    const svg = drawing()
-    if (as === 'csv') {
-      const table = numbers()
-      saveCsv([table.columns, ...table.rows], name)
-    } else if (svg !== null && as === 'svg') saveSvg(svg, name)
-    else if (svg !== null) void savePng(svg, name)
-  }
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== 't' || event.ctrlKey || event.metaKey || event.altKey) return
     if (event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement) return
@@ -70,23 +60,15 @@ export function Picture({ title, says, level = 2, numbers, children, bare = fals
           >
             {t(asTable ? 'pictures.picture' : 'pictures.table')}
           </Button>
-          <MenuTrigger>
-            <Button className="quiet" aria-label={`${t('pictures.save')}: ${title}`}>
-              {t('pictures.save')}
-            </Button>
-            <Popover className="pop">
-              <Menu
-                className="menu"
-                onAction={save}
-                aria-label={t('pictures.save')}
-                disabledKeys={asTable ? ['svg', 'png'] : []}
-              >
-                <MenuItem id="svg">{t('pictures.svg')}</MenuItem>
-                <MenuItem id="png">{t('pictures.png')}</MenuItem>
-                <MenuItem id="csv">{t('pictures.csv')}</MenuItem>
-              </Menu>
-            </Popover>
-          </MenuTrigger>
+          <SaveMenu
+            title={title}
+            drawing={drawing}
+            table={() => {
+              const { columns, rows } = numbers()
+              return [columns, ...rows]
+            }}
+            isTable={asTable}
+          />
         </div>
       </figcaption>
       <div ref={ref} className="picture-ground" onClickCapture={takeNearest}>

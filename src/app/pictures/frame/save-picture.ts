@@ -55,13 +55,13 @@ export const saveFile = (file: Blob, name: string): void => {
 export const saveSvg = (drawing: SVGSVGElement, name: string): void =>
   saveFile(new Blob([standalone(drawing)], { type: 'image/svg+xml' }), `${name}.svg`)
 
-export const savePng = async (drawing: SVGSVGElement, name: string): Promise<void> => {
+export const savePng = async (drawing: SVGSVGElement, name: string, scale = PNG_SCALE): Promise<void> => {
   const image = new Image()
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(standalone(drawing))}`
   await image.decode()
   const canvas = document.createElement('canvas')
-  canvas.width = image.width * PNG_SCALE
-  canvas.height = image.height * PNG_SCALE
+  canvas.width = Math.round(image.width * scale)
+  canvas.height = Math.round(image.height * scale)
   canvas.getContext('2d')!.drawImage(image, 0, 0, canvas.width, canvas.height)
   canvas.toBlob(file => file !== null && saveFile(file, `${name}.png`))
 }

@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest'
-import { arcPath, layOutLegend, monthArcs, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
+import {
+  arcPath,
+  layOutLegend,
+  monthArcs,
+  monthOfDay,
+  onWheel,
+  warmthPath,
+  weekArcs,
+} from './wheel-layout.ts'
 
 test('a window over the new year is one arc', () => {
   expect(monthArcs([12, 1, 2])).toEqual([{ from: 11, to: 14 }])
@@ -58,4 +66,19 @@ test('the legend stands below the wheel, in columns, and no two of its lines sha
       expect(x).toBeLessThan(width)
     }
   }
+})
+
+test('the warmer a month the farther from the hub: at the coldest of the scale on it, at the warmest on the ring', () => {
+  const path = warmthPath([-5, 30, ...Array.from({ length: 10 }, () => 12.5)], 58, 100)
+  const far = path
+    .slice(1, -1)
+    .split('L')
+    .map(point => {
+      const [x, y] = point.split(' ').map(Number) as [number, number]
+      return Math.hypot(x - 100, y - 100)
+    })
+  expect(far).toHaveLength(12)
+  expect(far[0]).toBeCloseTo(8, 0)
+  expect(far[1]).toBeCloseTo(58, 0)
+  for (const others of far.slice(2)) expect(others).toBeCloseTo(33, 0)
 })

@@ -73,3 +73,18 @@ export const monthOfDay = (day: string): number => {
   const [year, month, date] = day.split('-').map(Number) as [number, number, number]
   return month - 1 + (date - 1) / new Date(Date.UTC(year, month, 0)).getUTCDate()
 }
+
+/** Months are drawn from so cold to so warm, whatever the place: two wheels can be compared. */
+const COLD = -5
+const WARM = 30
+const HUB = 8
+
+/** The warmth of the months as a closed line about the hub, the farther out the warmer, each in the middle of its month. */
+export const warmthPath = (meansCelsius: readonly number[], radius: number, centre: number): string => {
+  const points = meansCelsius.map((celsius, month) => {
+    const share = Math.min(1, Math.max(0, (celsius - COLD) / (WARM - COLD)))
+    const [x, y] = onWheel(month + 0.5, HUB + share * (radius - HUB), centre)
+    return `${x.toFixed(1)} ${y.toFixed(1)}`
+  })
+  return `M${points.join('L')}Z`
+}

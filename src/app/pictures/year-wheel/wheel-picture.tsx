@@ -8,7 +8,7 @@ import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
 import { windowSpans } from '../window-weeks.ts'
-import { arcPath, layOutLegend, monthOfDay, onWheel, weekArcs } from './wheel-layout.ts'
+import { arcPath, layOutLegend, monthOfDay, onWheel, warmthPath, weekArcs } from './wheel-layout.ts'
 
 /** Closer than so many pixels the lines of the rings would run together to a grey ground. */
 const ROOM_FOR_LINES = 6
@@ -46,9 +46,12 @@ export function WheelPicture({
   says,
   protocols,
   today,
+  warmth,
 }: {
   readonly title: string
   readonly says: string
+  /** Usual mean of each month in degrees Celsius, January first; null where nobody can tell. */
+  readonly warmth: readonly number[] | null
   readonly protocols: readonly WheelRing[]
   readonly today: string
 }) {
@@ -57,6 +60,7 @@ export function WheelPicture({
   const format = useFormat()
   const weeksOf = ({ window }: WheelRing) =>
     format.list(windowSpans(window.months, today).map(({ from, to }) => format.days(from, to)))
+  const degrees = (celsius: number) => format.measure(Math.round(celsius) + 0, '°C')
   const kindOf = ({ method }: WheelRing) => t(`year.kinds.${windowKind(method)}`)
   return (
     <Picture
@@ -69,14 +73,26 @@ export function WheelPicture({
           t('pictures.year.weeks'),
           t('pictures.year.condition'),
         ],
-        rows: protocols.map(ring => [ring.name, kindOf(ring), weeksOf(ring), term(ring.window.condition)]),
+        rows: [
+          ...protocols.map(ring => [ring.name, kindOf(ring), weeksOf(ring), term(ring.window.condition)]),
+          ...(warmth === null
+            ? []
+            : [
+                [
+                  t('year.warmth.name'),
+                  '',
+                  '',
+                  MONTHS.map(month => `${format.month(month)} ${degrees(warmth[month]!)}`).join(', '),
+                ],
+              ]),
+        ],
       })}
     >
       {width => {
         const size = Math.min(width, 620)
         const centre = size / 2
         const outer = centre - 26
-        const inner = Math.max(44, outer * 0.24)
+        const inner = Math.max(58, outer * 0.3)
         const pitch = (outer - inner) / Math.max(1, protocols.length)
         const ring = Math.max(3, Math.min(15, pitch * 0.7))
         const marks = MARKS_IN_ORDER.filter(mark =>
@@ -85,7 +101,11 @@ export function WheelPicture({
         const kinds = WindowKind.options.filter(kind =>
           protocols.some(({ method }) => windowKind(method) === kind),
         )
-        const legend = layOutLegend([kinds.length, marks.length, protocols.length], width, size + 18)
+        const legend = layOutLegend(
+          [kinds.length, marks.length, protocols.length],
+          width,
+          size + (warmth === null ? 18 : 44),
+        )
         const [handX, handY] = onWheel(monthOfDay(today), outer + 4, centre)
         return (
           <svg
@@ -158,9 +178,25 @@ export function WheelPicture({
                   </g>
                 )
               })}
+              {warmth !== null && (
+                <path d={warmthPath(warmth, inner - 14, centre)} className="wheel-warmth" />
+              )}
               <path d={`M${centre} ${centre}L${handX} ${handY}`} className="wheel-hand" />
               <circle cx={centre} cy={centre} r={4} className="wheel-hub" />
             </g>
+            {warmth !== null && (
+              <g>
+                <rect x={0} y={size + 16} width={34} height={10} className="wheel-warmth" />
+                <text x={42} y={size + 26}>
+                  {t('year.warmth.range', {
+                    coldest: degrees(Math.min(...warmth)),
+                    low: format.month(warmth.indexOf(Math.min(...warmth))),
+                    warmest: degrees(Math.max(...warmth)),
+                    high: format.month(warmth.indexOf(Math.max(...warmth))),
+                  })}
+                </text>
+              </g>
+            )}
             {kinds.map((kind, index) => {
               const { x, y } = legend.groups[0]![index]!
               return (

@@ -1,8 +1,10 @@
+import { useRef } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { GuideStep } from '../../../trade/guides/index.ts'
+import type { Drawing, GuideStep } from '../../../trade/guides/index.ts'
 import { Given } from '../../parts/given.tsx'
 import { CutLegend } from '../../pictures/cuts/cut-legend.tsx'
 import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
+import { SaveMenu } from '../../pictures/frame/save-menu.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
 /** The moves of the hands, each with its drawing, what to look at, and why. */
@@ -19,7 +21,7 @@ export function MethodSteps({ steps }: { readonly steps: readonly GuideStep[] })
       <ol className="method-steps">
         {steps.map(({ drawing, act, look, why }, index) => (
           <li key={drawing} className="sheet">
-            <CutPicture of={drawing} />
+            <SavedCut of={drawing} />
             <div>
               <h3>
                 <span className="step-number">
@@ -41,5 +43,21 @@ export function MethodSteps({ steps }: { readonly steps: readonly GuideStep[] })
         ))}
       </ol>
     </section>
+  )
+}
+
+/** A drawing, and a way to take it along. */
+function SavedCut({ of }: { readonly of: Drawing }) {
+  const { t } = useTranslation()
+  const place = useRef<HTMLDivElement>(null)
+  return (
+    <div ref={place} className="step-cut">
+      <CutPicture of={of} />
+      <SaveMenu
+        title={t(`methods.drawn.${of}`)}
+        drawing={() => place.current?.querySelector('svg') ?? null}
+        scale={6}
+      />
+    </div>
   )
 }

@@ -3,7 +3,7 @@ import { useTranslation } from 'react-i18next'
 import type { Answer, Question } from '../../../advice/index.ts'
 import type { Species } from '../../../trade/facts/index.ts'
 import { Given } from '../../parts/given.tsx'
-import { CropLegend, CropPicture } from '../../pictures/crop/crop-picture.tsx'
+import { CropPicture } from '../../pictures/crop/crop-picture.tsx'
 import type { Format } from '../../text/format.ts'
 import { AssumptionList } from './assumption-list.tsx'
 import { useTurns } from './use-answer.ts'
@@ -38,13 +38,6 @@ export function AnswerView({
     <div className="answer">
       <section className="sheet">
         <CropPicture answer={answer} chosen={chosen} onChoose={setChosen} nameOf={nameOf} format={format} />
-        <CropLegend
-          answer={answer}
-          chosen={chosen}
-          onChoose={setChosen}
-          nameOf={nameOf}
-          label={t('whichTree.legend')}
-        />
         <p className="soft small">
           {t('whichTree.climateSays', {
             usual: degrees(climate.coldestNightUsual),

@@ -1,6 +1,7 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { useTranslation } from 'react-i18next'
+import { monthsAtPlace } from '../../../advice/index.ts'
 import { starterProtocols } from '../../../trade/facts/index.ts'
 import { markOfMethod, windowKind, windowMonths } from '../../../trade/index.ts'
 import { useFruits } from '../../data/use-fruits.ts'
@@ -41,6 +42,9 @@ export function YearScreen() {
       : (fruits.get(species) ?? new Set())
   const inUse = nursery.protocols.filter(({ id }) => wanted.has(id))
   const fruit = known.byId(species)
+  const { site } = nursery
+  // The site knows where it lies, and no temperatures.
+  const warmth = site === null ? null : monthsAtPlace(site.latitudeDegrees, site.heightMetres)
   const hemisphere = (nursery.site?.latitudeDegrees ?? 0) < 0 ? 'south' : 'north'
   // Of a fruit that is not made here yet, the ways of the facts.
   const rings: readonly WheelRing[] =
@@ -148,8 +152,16 @@ export function YearScreen() {
             says={t(isOfFacts ? 'year.saysOfFacts' : 'year.says')}
             protocols={protocols}
             today={nursery.today}
+            warmth={warmth?.meansCelsius ?? null}
           />
           <div className="stack">
+            <p className="soft small">
+              {warmth === null
+                ? t('year.warmth.none')
+                : t('year.warmth.basis', {
+                    error: format.amount(format.shown('± °C').to(warmth.errorCelsius)),
+                  })}
+            </p>
             <section>
               <h2>{t('year.now')}</h2>
               <p className="soft">{`${format.weekDays(nursery.week)}, ${weekSaid}. ${t('year.byThursday')}`}</p>

@@ -36,6 +36,8 @@ export const pictures = {
     middle: 'Middle',
     high: 'High',
     day: 'Day',
+    counted: 'day {{day}}: {{number}}',
+    countedOf: 'day {{day}}: {{number}}, expected {{range}}',
     below: '{{number}}: below what was expected',
     above: '{{number}}: above what was expected',
     within: '{{number}}: as expected',

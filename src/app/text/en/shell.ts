@@ -75,6 +75,17 @@ export const shell = {
     madeAt: '{{day}}, {{time}}',
   },
   link: { together: 'In step with the office', away: 'On its own', sending: 'Sending' },
+  ruler: {
+    label: 'The coming year',
+    open: 'The coming year as a picture and a table',
+    title: 'Planned hours by week',
+    says: 'What the plan asks of all hands together, by week. Hatched: more than there are for the work.',
+    week: '{{week}}: {{hours}} planned',
+    over: '{{week}}: {{hours}} planned, more than there are',
+    hours: 'Hours',
+    much: 'Too much',
+    isMuch: 'more than there are',
+  },
   job: {
     running: 'Planning',
     stop: 'Stop with the best so far',

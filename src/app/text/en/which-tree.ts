@@ -70,7 +70,6 @@ export const whichTree = {
   expected: 'expected',
   low: 'low',
   high: 'high',
-  legend: 'The ways',
   form: {
     seedling: 'Seedling',
     rootstock: 'Rootstock',

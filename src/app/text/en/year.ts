@@ -22,6 +22,13 @@ export const year = {
   notMade: '{{fruit}}, not made here yet',
   saysOfFacts:
     'When each known way may begin at this site, as the facts have it. The rings are numbered from the outermost; the hand is today.',
+  warmth: {
+    name: 'Warmth of the months',
+    range: 'Warmth: {{coldest}} in {{low}} to {{warmest}} in {{high}}',
+    basis:
+      'The warmth about the hub is reckoned from latitude and height alone, within {{error}} degrees: the nursery keeps no temperatures. It moves no window; look at your own thermometer.',
+    none: 'Enter where the nursery lies, and the warmth of its months is drawn about the hub.',
+  },
   kind: { seed: 'seed', wood: 'wood', bark: 'bark', heat: 'heat' },
   kinds: {
     seed: 'Seed: fresh or chilled',

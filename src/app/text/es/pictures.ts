@@ -36,6 +36,8 @@ export const pictures = {
     middle: 'Medio',
     high: 'Alto',
     day: 'Día',
+    counted: 'día {{day}}: {{number}}',
+    countedOf: 'día {{day}}: {{number}}, esperado {{range}}',
     below: '{{number}}: menos de lo esperado',
     above: '{{number}}: más de lo esperado',
     within: '{{number}}: como se esperaba',

@@ -75,6 +75,17 @@ export const shell = {
     madeAt: '{{day}}, {{time}}',
   },
   link: { together: 'Al día con la oficina', away: 'Por su cuenta', sending: 'Enviando' },
+  ruler: {
+    label: 'El año que viene',
+    open: 'El año que viene como dibujo y tabla',
+    title: 'Horas planificadas por semana',
+    says: 'Lo que el plan pide a todas las manos juntas, por semana. Rayado: más de las que hay para el trabajo.',
+    week: '{{week}}: {{hours}} planificadas',
+    over: '{{week}}: {{hours}} planificadas, más de las que hay',
+    hours: 'Horas',
+    much: 'Demasiado',
+    isMuch: 'más de las que hay',
+  },
   job: {
     running: 'Planificando',
     stop: 'Parar con lo mejor hasta ahora',

@@ -74,7 +74,6 @@ export const whichTree = {
   expected: 'esperado',
   low: 'bajo',
   high: 'alto',
-  legend: 'Los modos',
   form: {
     seedling: 'De semilla',
     rootstock: 'Patrón',

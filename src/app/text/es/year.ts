@@ -22,6 +22,13 @@ export const year = {
   notMade: '{{fruit}}, todavía no se hace aquí',
   saysOfFacts:
     'Cuándo puede empezar aquí cada forma conocida, según los datos. Los anillos se numeran desde el de fuera; la aguja es hoy.',
+  warmth: {
+    name: 'Calor de los meses',
+    range: 'Calor: {{coldest}} en {{low}} a {{warmest}} en {{high}}',
+    basis:
+      'El calor en torno al eje se calcula solo por latitud y altura, con {{error}} grados de error: el vivero no guarda temperaturas. No mueve ninguna ventana; mire su propio termómetro.',
+    none: 'Anote dónde está el vivero, y el calor de sus meses se dibuja en torno al eje.',
+  },
   kind: { seed: 'semilla', wood: 'madera', bark: 'corteza', heat: 'calor' },
   kinds: {
     seed: 'Semilla: fresca o estratificada',
