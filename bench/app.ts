@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { buildApp, buildServer } from '../scripts/setup/build.js'
-import type { PlanState, WorkList } from '../src/api/index.ts'
+import type { BatchRow, PlanState, Table, WeekWork } from '../src/api/index.ts'
 import { type AnyEntry, type Entry, foldEntries } from '../src/record/index.ts'
 import { openLog } from '../src/store/index.ts'
 import { EntryId } from '../src/trade/index.ts'
@@ -96,13 +96,13 @@ export default async () => {
     secondsToOneBatchWhileLearning + whileLearning + (await answered('/api/batches/b54321/expected'))
   const living = (await (
     await fetch(`${server.address}/api/batches?state=alive&limit=100000`)
-  ).json()) as readonly unknown[]
+  ).json()) as Table<BatchRow>
   // With a plan, the week has its work: every living batch is to be counted or moved on.
   await fetch(`${server.address}/api/plan`, { method: 'POST' })
   const isPlanning = async () =>
     ((await (await fetch(`${server.address}/api/plan`)).json()) as PlanState).job?.state === 'running'
   while (await isPlanning()) await new Promise(later => setTimeout(later, 1000))
-  const work = (await (await fetch(`${server.address}/api/work`)).json()) as WorkList
+  const work = (await (await fetch(`${server.address}/api/work`)).json()) as WeekWork
   // The server keeps its state once the log has been quiet for half a minute: not while the app is measured.
   await new Promise(quiet => setTimeout(quiet, 45_000))
   await answered('/api/nursery')
@@ -159,8 +159,8 @@ export default async () => {
     const heap = metrics.find(({ name }) => name === 'JSHeapUsedSize')?.value ?? 0
     return {
       figures: {
-        livingBatches: living.length,
-        pastBatches: PAST + LIVE - living.length,
+        livingBatches: living.rows,
+        pastBatches: PAST + LIVE - living.rows,
         secondsToFoldAfterAKill,
         secondsToAnswerOneBatchWhileLearning: secondsToOneBatchWhileLearning,
         secondsToFirstViewOfBatchesWhileLearning: whileLearning,
@@ -169,7 +169,7 @@ export default async () => {
         ofWhichThePageWorked: secondsOfPage,
         ofWhichInScripts: secondsOfScripts,
         secondsToOneBatch,
-        tasksOfThisWeek: work.tasks.length,
+        tasksOfThisWeek: work.planned.tasks.rows,
         secondsToThisWeek: secondsToWork,
         millisecondsFromKeyToFound: millisecondsToFind,
         millisecondsFromTapToKept: millisecondsToKeepACount,

@@ -35,8 +35,10 @@ import type {
   Refusal,
   ServerEvent,
   ShownEntry,
+  WeekWork,
   WorkList,
 } from './shapes.ts'
+import type { Table } from './table.ts'
 
 /** The server said no, in words that a person can act on. */
 export class Refused extends Error {
@@ -98,7 +100,7 @@ export const createClient = (base = '') => {
     protocol: (id: string) => ask<Protocol>(`/protocols/${encodeURIComponent(id)}`),
     rates: () => ask<RateRow[]>('/rates'),
     batches: (wanted: { find?: string; state?: 'alive' | 'past' | 'all'; limit?: number } = {}) =>
-      ask<BatchRow[]>(`/batches${query(wanted)}`),
+      ask<Table<BatchRow>>(`/batches${query(wanted)}`),
     batch: (id: string) => ask<BatchView>(`/batches/${encodeURIComponent(id)}`),
     batchExpected: (id: string) => ask<BandPoint[]>(`/batches/${encodeURIComponent(id)}/expected`),
     benches: (week?: string) => ask<BenchView[]>(`/benches${query({ week })}`),
@@ -109,7 +111,11 @@ export const createClient = (base = '') => {
       ask<AffectedView>(`/lineage/${what}/${encodeURIComponent(id)}/affected`),
     ahead: (asked: AheadAsked) => send<Ahead>('/ahead', 'POST', asked),
     benchStand: (id: string) => ask<BenchStand>(`/benches/${encodeURIComponent(id)}`),
-    work: (week?: string) => ask<WorkList>(`/work${query({ week })}`),
+    /** @param before what was answered last: what is planned is not sent again while it is the same */
+    work: async (week?: string, before?: WeekWork): Promise<WeekWork> => {
+      const said = await ask<WorkList>(`/work${query({ week, known: before?.mark })}`)
+      return { ...said, planned: said.planned ?? before!.planned }
+    },
     promise: (asked: { kind: string; number: number; sure: number }, signal?: AbortSignal) =>
       ask<CouldBePromised>(`/promise${query(asked)}`, { signal: signal ?? null }),
     startMoved: (asked: { start: string; week: string; number: number }, signal?: AbortSignal) =>

@@ -46,5 +46,9 @@ export {
   Refusal,
   ServerEvent,
   ShownEntry,
+  WeekPlanned,
+  type WeekWork,
+  WorkBatch,
   WorkList,
 } from './shapes.ts'
+export { rowsOf, type Table, toTable } from './table.ts'

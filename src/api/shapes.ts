@@ -26,6 +26,7 @@ import {
   Taking,
 } from '../trade/index.ts'
 import { PlanJob } from './plan-shapes.ts'
+import { tableOf } from './table-shape.ts'
 
 /** What went wrong, where, and how to mend it. Every refusal of the server has this shape. */
 export const Refusal = z.object({ what: z.string(), where: z.string(), mend: z.string() }).readonly()
@@ -59,6 +60,8 @@ export const NurseryView = z
     today: Day,
     week: WeekText,
     throughSeq: z.number(),
+    /** The hash of the last entry, chained to all before: no other nursery has it, nor this one at another time. */
+    lastHash: z.string(),
     /** It is the invented one, to look around in. */
     isInvented: z.boolean(),
     settings: Settings,
@@ -252,27 +255,40 @@ export const LineageView = z
   .readonly()
 export type LineageView = z.infer<typeof LineageView>
 
+/** What is known of a batch where work is done. */
+export const WorkBatch = BatchRow.unwrap()
+  .pick({
+    id: true,
+    name: true,
+    kind: true,
+    protocol: true,
+    startedOn: true,
+    finished: true,
+    onHold: true,
+  })
+  .readonly()
+export type WorkBatch = z.infer<typeof WorkBatch>
+
+/** What a plan asks for in a week. */
+export const WeekPlanned = z
+  .object({
+    tasks: tableOf(Task),
+    /** The starts that the tasks belong to. */
+    starts: z.array(PlannedStart),
+  })
+  .readonly()
+export type WeekPlanned = z.infer<typeof WeekPlanned>
+
 export const WorkList = z
   .object({
     week: WeekText,
     monday: Day,
-    tasks: z.array(Task),
-    /** The starts that the tasks belong to. */
-    starts: z.array(PlannedStart),
+    /** Names what is planned: as long as it is the same, so is that. */
+    mark: z.string(),
+    /** Null where the asker named this mark: it has it already. */
+    planned: WeekPlanned.nullable(),
     /** The batches that the tasks are about, and those from which they may send out. */
-    batches: z.array(
-      BatchRow.unwrap()
-        .pick({
-          id: true,
-          name: true,
-          kind: true,
-          protocol: true,
-          startedOn: true,
-          finished: true,
-          onHold: true,
-        })
-        .readonly(),
-    ),
+    batches: tableOf(WorkBatch),
     /** What is done, and the entry that says so. */
     done: z.array(z.object({ task: z.string(), entry: EntryId }).readonly()),
     /** Tasks that a hold stops: their wood, plants or trees may not be taken, begun with, sold or sent out. */
@@ -281,6 +297,9 @@ export const WorkList = z
   })
   .readonly()
 export type WorkList = z.infer<typeof WorkList>
+
+/** The work of a week with what is planned, whether it was just answered or known before. */
+export type WeekWork = WorkList & { readonly planned: WeekPlanned }
 
 export const EntriesPushed = z
   .object({

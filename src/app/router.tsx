@@ -52,8 +52,9 @@ const work = createRoute({
   ...under('/work'),
   validateSearch: said => given({ week: week(said.week), person: text(said.person), task: text(said.task) }),
   loaderDeps: ({ search }) => ({ week: search.week }),
-  loader: ({ deps }) => {
-    ask(look.work(deps.week))
+  // A pointer that only rests on the way here does not fetch the week, which is large.
+  loader: ({ deps, preload }) => {
+    if (!preload) ask(look.work(deps.week))
   },
   component: lazyRouteComponent(() => import('./screens/work/work-screen.tsx'), 'WorkScreen'),
 })
@@ -85,7 +86,9 @@ const batches = createRoute({
   ...under('/batches'),
   validateSearch: said =>
     given({ find: text(said.find), state: oneOf(said.state, 'alive', 'past', 'all'), mark: text(said.mark) }),
-  loader: () => ask(look.batchesAlive()),
+  loader: ({ preload }) => {
+    if (!preload) ask(look.batchesAlive())
+  },
   component: lazyRouteComponent(() => import('./screens/batches/batches-screen.tsx'), 'BatchesScreen'),
 })
 const batch = createRoute({

@@ -10,6 +10,8 @@ export interface NurseryMemory {
   readonly begunFrom: 'snapshot' | 'log'
   nursery(): Nursery
   throughSeq(): number
+  /** The hash of the last entry; empty while there is none. */
+  lastHash(): string
   /** The entry with this id, as the log has it. */
   entry(id: EntryId): LoggedEntry | undefined
   /** Those of the entries that the log has. */
@@ -36,6 +38,7 @@ export const openNurseryMemory = (log: Log): NurseryMemory => {
     begunFrom: folded.begunFrom,
     nursery: folded.nursery,
     throughSeq: folded.throughSeq,
+    lastHash: () => log.readBack({ beforeSeq: Number.MAX_SAFE_INTEGER, limit: 1 })[0]?.hash ?? '',
     entry: id => log.entriesById([id])[0],
     entries: ids => log.entriesById(ids),
     notesAbout: id => log.entriesById(folded.nursery().notes.get(id) ?? []),

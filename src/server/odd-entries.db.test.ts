@@ -8,7 +8,7 @@ import {
   serveNursery,
   until,
 } from '../../test/served-nursery.ts'
-import type { BatchRow, EntriesPushed, PlanState } from '../api/index.ts'
+import { type BatchRow, type EntriesPushed, type PlanState, rowsOf, type Table } from '../api/index.ts'
 import { bodies, type Entry } from '../record/index.ts'
 import { seededRandom } from '../science/index.ts'
 
@@ -31,7 +31,7 @@ const silent = async (): Promise<string[]> => {
     ...['nursery', 'orders', 'mothers', 'queries', 'rates', 'batches?state=all', 'work', 'benches', 'plan'],
     ...['holds', 'needs-look', 'rates/compared', 'benches/none', 'lineage/mother/none/affected'],
     ...['entries?limit=10000', 'openapi.json', 'benches?week=2026-W30'],
-    ...((await nursery.ask('/api/batches?state=all')).json as BatchRow[])
+    ...rowsOf((await nursery.ask('/api/batches?state=all')).json as Table<BatchRow>)
       .slice(0, 40)
       .flatMap(({ id }) => [`batches/${encodeURIComponent(id)}`, `lineage/batch/${encodeURIComponent(id)}`]),
     ...[...nursery.memory.nursery().mothers.keys()].slice(0, 5).map(id => `lineage/mother/${id}`),

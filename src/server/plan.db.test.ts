@@ -8,8 +8,17 @@ import {
   serveNursery,
   until,
 } from '../../test/served-nursery.ts'
-import type { OrderRow, PlanJob, PlanState, SeasonPlan, ServerEvent, WorkList } from '../api/index.ts'
-import { PlanState as PlanStateShape } from '../api/index.ts'
+import {
+  type OrderRow,
+  type PlanJob,
+  type PlanState,
+  PlanState as PlanStateShape,
+  rowsOf,
+  type SeasonPlan,
+  type ServerEvent,
+  type WeekWork,
+  type WorkList,
+} from '../api/index.ts'
 import { Prices } from '../record/index.ts'
 import { inEnglish, phrase } from '../trade/index.ts'
 
@@ -65,7 +74,7 @@ const listen = async (heard: (event: ServerEvent) => void): Promise<() => void> 
 test('before the first plan there is none, nothing to stop, and no work', async () => {
   expect(await state()).toEqual({ plan: null, entriesSince: 0, accepted: null, acceptedBy: null, job: null })
   expect((await stop()).status).toBe(404)
-  expect(((await nursery.ask('/api/work')).json as WorkList).tasks).toEqual([])
+  expect(rowsOf(((await nursery.ask('/api/work')).json as WeekWork).planned.tasks)).toEqual([])
   expect((await nursery.ask('/api/plan/season')).status).toBe(404)
 })
 
@@ -95,16 +104,20 @@ test('a plan is made in the background, tells how it goes on without ever going 
 test('the plan shows in the work of its weeks and in the chance of each order', async () => {
   const plan = nursery.plans.latest()
   const week = plan!.tasks[0]!.week
-  const work: WorkList = (await nursery.ask(`/api/work?week=${week}`)).json
-  expect(work.tasks.length).toBeGreaterThan(0)
-  expect(work.tasks).toEqual(plan!.tasks.filter(task => task.week === week))
+  const { planned }: WeekWork = (await nursery.ask(`/api/work?week=${week}`)).json
+  const tasks = rowsOf(planned.tasks)
+  expect(tasks.length).toBeGreaterThan(0)
+  expect(tasks).toEqual(plan!.tasks.filter(task => task.week === week))
   const orders: OrderRow[] = (await nursery.ask('/api/orders')).json
   for (const { order, chance } of orders)
     expect(chance).toBe(plan!.orders.find(one => one.order === order.id)?.chance)
 })
 
 test('the work of a week brings the starts and batches that its tasks are about, and no others', async () => {
-  const { tasks, starts, batches }: WorkList = (await nursery.ask('/api/work')).json
+  const { planned, ...work }: WeekWork = (await nursery.ask('/api/work')).json
+  const { starts } = planned
+  const tasks = rowsOf(planned.tasks)
+  const batches = rowsOf(work.batches)
   const about = (ids: readonly (string | null)[]) => [...new Set(ids)].filter(id => id !== null).sort()
   expect(starts.map(({ id }) => id).sort()).toEqual(about(tasks.map(({ start }) => start)))
   const sent = tasks.flatMap(({ kindOfTask, kind }) => (kindOfTask === 'dispatch' ? [kind] : []))
@@ -124,6 +137,18 @@ test('the plan says how many entries it does not know of yet; that it was accept
   await nursery.push([entryOf({ kind: 'noted/1', about: '', text: 'frost' })])
   await accept(plan!.id)
   expect((await state()).entriesSince).toBe(1)
+})
+
+test('what is planned for a week is not sent again to whoever names its mark, and what is done is', async () => {
+  const first: WeekWork = (await nursery.ask('/api/work')).json
+  const task = rowsOf(first.planned.tasks)[0]!.id
+  await nursery.push([entryOf({ kind: 'task-done/1', task, minutes: null })])
+  const known = encodeURIComponent(first.mark)
+  const second: WorkList = (await nursery.ask(`/api/work?known=${known}`)).json
+  expect(second.planned).toBeNull()
+  expect(second.done.map(one => one.task)).toEqual([task])
+  const other: WorkList = (await nursery.ask(`/api/work?week=2026-W40&known=${known}`)).json
+  expect(other.planned).not.toBeNull()
 })
 
 test('only the latest plan can be accepted, accepting it again says nothing new, and each order keeps its chance of that day', async () => {

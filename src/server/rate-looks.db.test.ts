@@ -61,6 +61,17 @@ test('what could be promised tells how far it is from the thread, and given up i
   await expect(waiting).rejects.toThrow('Nobody waits')
 })
 
+test('a look at the whole record is worked out once for all who ask in the same state, and anew after an entry or midnight', async () => {
+  const first = inThread.ask('needsLook', null, TODAY)
+  expect(inThread.ask('needsLook', null, TODAY)).toBe(first)
+  const next = inThread.ask('needsLook', null, '2026-05-20')
+  expect(next).not.toBe(first)
+  await nursery.push([entryOf({ kind: 'noted/1', about: '', text: 'frost' })])
+  const after = inThread.ask('needsLook', null, '2026-05-20')
+  expect(after).not.toBe(next)
+  expect(await after).toEqual(await next)
+})
+
 test('the server goes on answering while a look is worked out', async () => {
   let isThere = false
   const rates = inThread.ask('rates', null, TODAY).then(() => {

@@ -54,6 +54,7 @@ export const createRateLooks = (
 ): RateLooks => {
   const waiting = new Map<string, Waiting>()
   const bands = new Map<string, BandKnown>()
+  const answers = new Map<Look, { readonly of: string; readonly answer: Promise<unknown> }>()
   let asked = 0
 
   const failAll = (why: string): void => {
@@ -73,7 +74,7 @@ export const createRateLooks = (
     thread.onEnd(failAll),
   ]
 
-  const ask: RateLooks['ask'] = (look, of, today, watched) => {
+  const lookThrough: RateLooks['ask'] = (look, of, today, watched) => {
     const nursery = memory.nursery()
     const answerOf = looks[look] as (...asked: unknown[]) => ReturnType<LooksOf[typeof look]>
     if (nursery.batches.size <= fewBatches) return Promise.resolve(answerOf(nursery, today, of))
@@ -85,6 +86,23 @@ export const createRateLooks = (
       watched?.signal.addEventListener('abort', () => Atomics.store(new Int32Array(stop), 0, 1))
       thread.say({ do: 'look', question, look, of, today, throughSeq: memory.throughSeq(), stop })
     })
+  }
+
+  /** What is about the whole record is looked through once for each of its states, for all who ask. */
+  const ask: RateLooks['ask'] = <L extends Look>(
+    look: L,
+    of: AskedOf<L>,
+    today: string,
+    watched?: Watched,
+  ) => {
+    if (of !== null) return lookThrough(look, of, today, watched)
+    const state = `${memory.throughSeq()} ${today}`
+    const known = answers.get(look)
+    if (known?.of === state) return known.answer as Promise<ReturnType<LooksOf[L]>>
+    const answer = lookThrough(look, of, today)
+    answers.set(look, { of: state, answer })
+    answer.catch(() => answers.delete(look))
+    return answer
   }
 
   /** All that a band rests on but what was counted: what the nursery has set itself is seen at once. */

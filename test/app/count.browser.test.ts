@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
 import { inEnglish } from '../../src/trade/index.ts'
 import { withKeys } from './hands.ts'
@@ -13,7 +14,7 @@ afterAll(() => app.close())
 
 /** A batch that stands on its bench and helps to fill an order. */
 async function countable() {
-  for (const row of await app.client.batches({ state: 'alive' })) {
+  for (const row of rowsOf(await app.client.batches({ state: 'alive' }))) {
     const view = await app.client.batch(row.id)
     if (row.standing > 20 && view.orders.length > 0) return view
   }
@@ -74,7 +75,8 @@ async function tickable() {
   if (plan === null) throw new Error('There is no plan.')
   let { week } = await app.client.work()
   for (let weeks = 0; weeks < 52; weeks++) {
-    const { tasks, stopped } = await app.client.work(week)
+    const { planned, stopped } = await app.client.work(week)
+    const tasks = rowsOf(planned.tasks)
     const task = tasks.find(
       ({ id, kindOfTask }) => ['start', 'finish', 'dispatch'].includes(kindOfTask) && !stopped.includes(id),
     )

@@ -1,6 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { en } from '../../src/app/text/en.ts'
 import { es } from '../../src/app/text/es.ts'
 import type { Tree } from '../../src/app/text/plural-forms.ts'
@@ -15,7 +16,7 @@ const known = { batch: '', order: '', mother: '' }
 beforeAll(async () => {
   app = await serveApp()
   await planSeason(app)
-  known.batch = (await app.client.batches({ state: 'alive' })).find(({ standing }) => standing > 20)!.id
+  known.batch = rowsOf(await app.client.batches({ state: 'alive' })).find(({ standing }) => standing > 20)!.id
   known.order = (await app.client.orders())[0]!.order.id
   known.mother = (await app.client.mothers())[0]!.mother.id
   const { benches, mothers } = {

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
 import { withKeys } from './hands.ts'
 import { localToday, type ServedApp, serveApp } from './serve-app.ts'
@@ -113,7 +114,9 @@ test('what was typed is changed and retired, and comes back by undo', async () =
   await dialog.getByLabel('Begun on').fill('2026-03-02')
   await dialog.getByLabel('Stands in the step').selectOption({ label: 'Finished' })
   await dialog.getByRole('button', { name: 'Keep', exact: true }).click()
-  await expect.poll(async () => (await app.client.batches()).map(({ finished }) => finished)).toEqual([25])
+  await expect
+    .poll(async () => rowsOf(await app.client.batches()).map(({ finished }) => finished))
+    .toEqual([25])
   expect((await app.client.queries()).length).toBe(0)
   expect(problems).toEqual([])
 })

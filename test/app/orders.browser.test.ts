@@ -1,5 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -24,7 +25,7 @@ test('orders pasted from a spreadsheet are shown before they are kept, and the b
 })
 
 test('the finder reaches what is over and what is to be done too, and its list is scrolled by keys', async () => {
-  const [past] = await app.client.batches({ state: 'past' })
+  const [past] = rowsOf(await app.client.batches({ state: 'past' }))
   const { page, problems } = await app.open()
   await page.goto(`${app.address}/orders`)
   const finder = page.getByPlaceholder('A screen, batch, order')
@@ -50,7 +51,7 @@ test('the finder reaches what is over and what is to be done too, and its list i
 })
 
 test('by keyboard alone: find a batch, open it, and go back to where one was', async () => {
-  const [row] = await app.client.batches({ state: 'alive' })
+  const [row] = rowsOf(await app.client.batches({ state: 'alive' }))
   const { page, problems } = await app.open()
   await page.goto(`${app.address}/orders`)
   await page.getByRole('heading', { name: 'Orders' }).waitFor()

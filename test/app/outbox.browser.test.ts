@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { inEnglish } from '../../src/trade/index.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
@@ -9,7 +10,7 @@ beforeAll(async () => {
 afterAll(() => app.close())
 
 test('50 notes made without the server wait in sight, outlive a reload, and go in order, once each', async () => {
-  const [row] = await app.client.batches({ state: 'alive' })
+  const [row] = rowsOf(await app.client.batches({ state: 'alive' }))
   const before = (await app.client.batch(row!.id)).entries.length
   const { page, context } = await app.open()
   await page.goto(`${app.address}/batches/${row!.id}`)

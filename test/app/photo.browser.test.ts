@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -28,7 +29,7 @@ const photograph = async (width: number, height: number): Promise<Buffer> => {
 
 test('a photo of a batch is made smaller, waits while the server is away, and then stands among what was said of it', async () => {
   const { page, context, problems } = opened
-  const [row] = await app.client.batches({ state: 'alive' })
+  const [row] = rowsOf(await app.client.batches({ state: 'alive' }))
   await page.goto(`${app.address}/batches/${row!.id}`)
   await page.getByRole('button', { name: 'Add a photo' }).waitFor()
   const png = await photograph(4000, 3000)

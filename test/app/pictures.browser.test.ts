@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
 import { type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
@@ -10,7 +11,7 @@ const known = { batch: '', order: '', mother: '', kind: '' }
 beforeAll(async () => {
   app = await serveApp()
   await planSeason(app)
-  known.batch = (await app.client.batches({ state: 'alive' }))[0]!.id
+  known.batch = rowsOf(await app.client.batches({ state: 'alive' }))[0]!.id
   known.mother = (await app.client.mothers())[0]!.mother.id
   known.order = (await app.client.seasonPlan()).starts.flatMap(({ orders }) => orders)[0]!.order
   opened = await app.open({ reducedMotion: 'reduce' })

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { pictureFileOf } from '../../src/api/index.ts'
+import { pictureFileOf, rowsOf } from '../../src/api/index.ts'
 import { entryOf } from '../served-nursery.ts'
 import { localToday, type ServedApp, serveApp } from './serve-app.ts'
 
@@ -21,7 +21,7 @@ afterAll(async () => {
 /** All that the nursery is: every entry as it was said, and what is folded from them. */
 const state = async () => {
   const { client } = app
-  const batches = await client.batches({ state: 'all' })
+  const batches = rowsOf(await client.batches({ state: 'all' }))
   return {
     said: await (await fetch(client.downloads.entries)).text(),
     batches,
@@ -53,7 +53,7 @@ const putBack = async (page: Page, file: string): Promise<string> => {
 
 test('a backup saved from Settings and put back there gives the nursery as it was, photographs too; what was entered since is kept beside it and comes back in the same way, or by one press', async () => {
   const { page, problems } = await app.open()
-  const [batch] = await app.client.batches({ state: 'alive' })
+  const [batch] = rowsOf(await app.client.batches({ state: 'alive' }))
   const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 7])
   const file = await pictureFileOf(bytes.buffer)
   await app.client.keepPicture(file, bytes.buffer)

@@ -1,6 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { rowsOf } from '../../src/api/index.ts'
 import { entryOf } from '../served-nursery.ts'
 import { localToday, type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
@@ -11,7 +12,7 @@ const known = { batch: '', order: '', mother: '', start: '', held: '', bench: ''
 beforeAll(async () => {
   app = await serveApp()
   await planSeason(app)
-  const [batch] = await app.client.batches({ state: 'alive' })
+  const [batch] = rowsOf(await app.client.batches({ state: 'alive' }))
   known.batch = batch!.id
   known.bench = batch!.benches[0]!
   known.protocol = batch!.protocol

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
-import { createClient } from '../../src/api/index.ts'
+import { createClient, rowsOf } from '../../src/api/index.ts'
 import { sharedBrowser } from '../browser.ts'
 import { BUILT, type RealServer, startServer } from '../real-server.ts'
 import { discard, newFolder } from '../served-nursery.ts'
@@ -51,7 +51,8 @@ const doNext = async (
   const weekday = new Date(day).toLocaleDateString('en-GB', { weekday: 'long' })
   const all = page.locator(`section.day.today[aria-label="${weekday}"] li .task[data-state="open"]`)
   const office = async () => {
-    const { tasks, done } = await client.work()
+    const { planned, done } = await client.work()
+    const tasks = rowsOf(planned.tasks)
     return tasks.filter(task => task.day === day && !done.some(({ task: id }) => id === task.id)).length
   }
   await expect.poll(async () => (await client.plan()).job?.state, { timeout: PLAN_MS }).not.toBe('running')
@@ -139,10 +140,11 @@ test.for([
     expect(did).toEqual(
       expect.arrayContaining([`Count ${GOOD.name}`, `Count ${BAD.name}`, expect.stringMatching(/^Dispatch/)]),
     )
-    const { tasks, done } = await client.work()
+    const { planned, done } = await client.work()
+    const tasks = rowsOf(planned.tasks)
     expect(tasks.filter(({ id, day }) => day !== null && !done.some(({ task }) => task === id))).toEqual([])
 
-    const batches = await client.batches({ state: 'alive' })
+    const batches = rowsOf(await client.batches({ state: 'alive' }))
     const now = (name: string) => batches.find(row => row.name === name)!
     expect(now(GOOD.name).lost).toBe(GOOD.dead)
     expect(now(BAD.name).lost).toBeGreaterThanOrEqual(BAD.dead)

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp, buildServer } from '../../scripts/setup/build.js'
-import { createClient } from '../../src/api/index.ts'
+import { createClient, rowsOf } from '../../src/api/index.ts'
 import { inEnglish } from '../../src/trade/index.ts'
 import { sharedBrowser } from '../browser.ts'
 import { startServer } from '../real-server.ts'
@@ -42,7 +42,7 @@ test('the app opens and shows what it knew while no server runs, a batch that wa
   const first = await startServer(BUILT, folder, '--empty', '--today', TODAY)
   const client = createClient(first.address)
   await client.pushEntries(smallNursery(TODAY))
-  const [row, other] = await client.batches({ state: 'alive' })
+  const [row, other] = rowsOf(await client.batches({ state: 'alive' }))
   const { counts: countsBefore } = await client.batch(other!.id)
 
   const context = await browser.newContext({ locale: 'en-GB', serviceWorkers: 'allow' })

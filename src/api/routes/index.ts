@@ -24,6 +24,7 @@ import {
   ShownEntry,
   WorkList,
 } from '../shapes.ts'
+import { tableOf } from '../table-shape.ts'
 import { exchangeRoutes } from './exchange.ts'
 import { journalRoutes } from './journal.ts'
 import { pictureRoutes } from './pictures.ts'
@@ -110,7 +111,7 @@ export const routes = {
         limit: z.coerce.number().int().min(1).max(100_000).default(10_000),
       }),
     },
-    responses: { 200: json(z.array(BatchRow), 'Batches, newest first'), 400: refused },
+    responses: { 200: json(tableOf(BatchRow), 'Batches, newest first, column by column'), 400: refused },
   }),
   batch: createRoute({
     method: 'get',
@@ -139,7 +140,10 @@ export const routes = {
     method: 'get',
     path: '/api/work',
     request: {
-      query: z.object({ week: AskedWeek }),
+      query: z.object({
+        week: AskedWeek,
+        known: z.string().optional().openapi({ description: 'The mark of what the asker has already' }),
+      }),
     },
     responses: { 200: json(WorkList, 'What is to be done in a week'), 400: refused },
   }),

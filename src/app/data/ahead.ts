@@ -1,11 +1,11 @@
 import { hashKey, type QueryClient, type QueryKey } from '@tanstack/react-query'
 import { useSyncExternalStore } from 'react'
-import type { AheadAsked } from '../../api/index.ts'
+import { type AheadAsked, rowsOf } from '../../api/index.ts'
+import { atLeisure } from './at-leisure.ts'
 import { client } from './client.ts'
 import { type KeptView, keptViews } from './device-store.ts'
 import { look } from './queries.ts'
 import { wantedAhead } from './wanted-ahead.ts'
-import { whenIdle } from './when-idle.ts'
 import { whoNow } from './who.ts'
 
 /** What was fetched before anybody asked for it, to be there where no server answers. */
@@ -23,10 +23,8 @@ export interface KeptAhead {
 
 const KEPT = 'budstick.ahead'
 const AGAIN_MS = 5 * 60_000
-const BUSY_MS = 500
-/** Nobody touched the page for so long, and nothing was fetched. */
+/** Nobody has touched the page for so long, and nothing was fetched. */
 const QUIET_MS = 4000
-const IDLE_AT_LATEST_MS = 5000
 /** Few, so that no tap waits while they are written. */
 const TOGETHER = 10
 const NOTHING: AheadAsked = { batches: [], mothers: [], benches: [] }
@@ -45,30 +43,6 @@ export const useKeptAhead = (): KeptAhead | null =>
     }, textKept),
   )
 
-let lastTouched = 0
-for (const touch of ['pointerdown', 'keydown'])
-  addEventListener(
-    touch,
-    () => {
-      lastTouched = performance.now()
-    },
-    { capture: true, passive: true },
-  )
-
-/** When nobody has touched the page, nor a screen fetched anything, for a while. */
-const atLeisure = (queries: QueryClient, lastSeenBusy = 0): Promise<void> =>
-  new Promise(go => {
-    let lastFetched = lastSeenBusy
-    const look = () =>
-      whenIdle(() => {
-        const now = performance.now()
-        if (queries.isFetching() > 0) lastFetched = now
-        if (now - Math.max(lastTouched, lastFetched) < QUIET_MS) setTimeout(look, BUSY_MS)
-        else go()
-      }, IDLE_AT_LATEST_MS)
-    look()
-  })
-
 const keep = async (answers: readonly (readonly [QueryKey, unknown])[]): Promise<void> => {
   const at = Date.now()
   await keptViews.writeAll(
@@ -81,25 +55,26 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
   const nursery = await queries.fetchQuery(look.nursery())
   const { plan } = await queries.fetchQuery(look.plan())
   const person = whoNow()
-  const of = JSON.stringify([nursery.throughSeq, nursery.today, plan?.id, person])
+  const of = JSON.stringify([nursery.lastHash, nursery.today, plan?.id, person])
   if (readKept(textKept())?.of === of) return
   const work = await queries.fetchQuery(look.work(undefined))
   const mothers = await queries.fetchQuery(look.mothers())
-  const batches = await queries.fetchQuery(look.batchesAlive())
+  const batches = rowsOf(await queries.fetchQuery(look.batchesAlive()))
   await queries.prefetchQuery(look.orders())
   await queries.prefetchQuery(look.benches(undefined))
   await queries.prefetchQuery(look.holds())
   await queries.prefetchQuery(look.queries())
   if (plan !== null) await queries.prefetchQuery(look.seasonPlan())
 
-  const wanted = wantedAhead(work, person, {
+  const week = { ...work.planned, tasks: rowsOf(work.planned.tasks), done: work.done }
+  const wanted = wantedAhead(week, person, {
     batches: batches.map(({ id }) => id),
     mothers: mothers.map(({ mother }) => mother.id),
     benches: nursery.benches.map(({ id }) => id),
   })
   for (const sort of ['batches', 'benches', 'mothers'] as const)
     for (let from = 0; from < wanted[sort].length; from += TOGETHER) {
-      await atLeisure(queries)
+      await atLeisure(queries, QUIET_MS)
       const piece = { [sort]: wanted[sort].slice(from, from + TOGETHER) }
       const answer = await client.ahead({ ...NOTHING, ...piece } as AheadAsked)
       await keep([
@@ -124,7 +99,7 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
 /** Holds ready what will be wanted where no server answers: once the first view stands, and again when it is not the newest. */
 export const keepAhead = (queries: QueryClient): void => {
   const again = () => setTimeout(() => keepAhead(queries), AGAIN_MS)
-  void atLeisure(queries, performance.now())
+  void atLeisure(queries, QUIET_MS)
     .then(() => fetchAhead(queries))
     // Without a server, or on a device that is full, what is here already stays.
     .catch(() => undefined)

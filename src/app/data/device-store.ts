@@ -20,12 +20,12 @@ interface DeviceSchema extends DBSchema {
 let opened: Promise<IDBPDatabase<DeviceSchema>> | undefined
 
 const device = (): Promise<IDBPDatabase<DeviceSchema>> => {
-  opened ??= openDB<DeviceSchema>('budstick', 3, {
+  opened ??= openDB<DeviceSchema>('budstick', 4, {
     upgrade: (database, before) => {
       if (before < 1) database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
       if (before < 2) database.createObjectStore('pictures')
       // Answers of older versions are not read: they are asked for again.
-      if (before === 2) database.deleteObjectStore('answers')
+      if (before >= 2) database.deleteObjectStore('answers')
       database.createObjectStore('answers').createIndex('at', 'at')
     },
   })

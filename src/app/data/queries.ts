@@ -1,5 +1,5 @@
 import { queryOptions } from '@tanstack/react-query'
-import type { LongJob } from '../../api/index.ts'
+import { type LongJob, rowsOf, type WeekWork } from '../../api/index.ts'
 import type { Supposed } from '../../planning/index.ts'
 import type { Phrase } from '../../trade/index.ts'
 import { client } from './client.ts'
@@ -12,12 +12,15 @@ export const look = {
     queryOptions({
       queryKey: ['batches', 'alive'],
       queryFn: () => client.batches({ state: 'alive', limit: 100_000 }),
+      select: rowsOf,
+      structuralSharing: false,
     }),
   /** Those that are over, as far as they are called so: too many to be held here. */
   pastBatches: (find: string) =>
     queryOptions({
       queryKey: ['batches', 'past', find],
       queryFn: () => client.batches({ find, state: 'past', limit: 20 }),
+      select: rowsOf,
       gcTime: 60_000,
       meta: { kept: false },
     }),
@@ -83,5 +86,9 @@ export const look = {
   workAgain: (batch: string) =>
     queryOptions({ queryKey: ['work-again', batch], queryFn: () => client.workAgain(batch) }),
   work: (week: string | undefined) =>
-    queryOptions({ queryKey: ['work', week ?? 'now'], queryFn: () => client.work(week) }),
+    queryOptions({
+      queryKey: ['work', week ?? 'now'],
+      queryFn: ({ client: seen, queryKey }) => client.work(week, seen.getQueryData<WeekWork>(queryKey)),
+      structuralSharing: false,
+    }),
 }

@@ -1,4 +1,5 @@
-import type { WorkList } from '../../api/index.ts'
+import type { WeekPlanned, WorkList } from '../../api/index.ts'
+import type { Task } from '../../planning/index.ts'
 
 /** So many batches are held ready, some six megabytes: a week's work of a large nursery, or all of a small one. */
 const MOST_BATCHES = 400
@@ -19,7 +20,11 @@ const firstOf = (ids: readonly (string | null)[], most: number): readonly string
  * about, those of the person who works here before those of others, then all else.
  */
 export const wantedAhead = (
-  { tasks, done, starts }: Pick<WorkList, 'tasks' | 'done' | 'starts'>,
+  {
+    tasks,
+    done,
+    starts,
+  }: { readonly tasks: readonly Task[] } & Pick<WorkList, 'done'> & Pick<WeekPlanned, 'starts'>,
   person: string | null,
   all: WantedAhead,
 ): WantedAhead => {

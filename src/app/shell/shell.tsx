@@ -1,3 +1,4 @@
+import { useQueryClient } from '@tanstack/react-query'
 import { Outlet } from '@tanstack/react-router'
 import { lazy, Suspense, useEffect, useState } from 'react'
 import { useTranslation } from 'react-i18next'
@@ -6,7 +7,7 @@ import './nav.css'
 import './ruler.css'
 import './status.css'
 import './finder.css'
-import { whenIdle } from '../data/when-idle.ts'
+import { atLeisure } from '../data/at-leisure.ts'
 import { DoneLine } from '../parts/done.tsx'
 import { InventedLine } from './invented-line.tsx'
 import { JobStatus } from './job-status.tsx'
@@ -19,7 +20,8 @@ import { useIsWide } from './use-is-wide.ts'
 import { useKeptFocus } from './use-kept-focus.ts'
 import { usePageTitle } from './use-page-title.ts'
 
-const FETCHED_AT_LATEST_MS = 5000
+/** The answers of the first view are here, and it is drawn. */
+const QUIET_MS = 500
 
 /** Not needed for a first view: fetched after it, so that it is there when it is called. */
 const CommandFinder = lazy(async () => ({
@@ -32,9 +34,10 @@ export function Shell() {
   const [finding, setFinding] = useState(false)
   const [canFind, setCanFind] = useState(false)
   const isWide = useIsWide()
+  const queries = useQueryClient()
   usePageTitle()
   useKeptFocus()
-  useEffect(() => whenIdle(() => setCanFind(true), FETCHED_AT_LATEST_MS), [])
+  useEffect(() => void atLeisure(queries, QUIET_MS).then(() => setCanFind(true)), [queries])
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {

@@ -1,4 +1,5 @@
 import { useQueryClient } from '@tanstack/react-query'
+import { rowsOf } from '../../api/index.ts'
 import { type Body, type EntryNames, entryPhrase } from '../../record/index.ts'
 import { look } from '../data/queries.ts'
 import { useNames } from '../data/use-names.tsx'
@@ -13,7 +14,8 @@ export function useSayBody(): (body: Body) => string {
   const tell = useTell()
   const { nursery, kinds, benches, people, protocols } = useNames()
   return body => {
-    const rows = seen.getQueryData(look.batchesAlive().queryKey) ?? []
+    const alive = seen.getQueryData(look.batchesAlive().queryKey)
+    const rows = alive === undefined ? [] : rowsOf(alive)
     const own =
       'batch' in body && typeof body.batch === 'string' && seen.getQueryData(look.batch(body.batch).queryKey)
     const names: EntryNames = {

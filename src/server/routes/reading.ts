@@ -1,4 +1,5 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
+import { toTable } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { fullPlaces, WEEKS_WARNED } from '../../planning/index.ts'
 import { isInvented } from '../invented.ts'
@@ -23,6 +24,7 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
     c.json(
       nurseryView(memory.nursery(), today(), {
         throughSeq: memory.throughSeq(),
+        lastHash: memory.lastHash(),
         isInvented: isInvented(memory),
       }),
       200,
@@ -57,7 +59,7 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
       ? c.json(refusal('No such protocol', `protocol ${id}`, 'Look for it in the settings.'), 404)
       : c.json(protocol, 200)
   })
-  app.openapi(routes.batches, c => c.json(batchRows(memory.nursery(), c.req.valid('query')), 200))
+  app.openapi(routes.batches, c => c.json(toTable(batchRows(memory.nursery(), c.req.valid('query'))), 200))
   const noBatch = (id: string) =>
     refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.')
   app.openapi(routes.batch, c => {
@@ -86,6 +88,6 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
       : c.json(view, 200)
   })
   app.openapi(routes.work, c =>
-    c.json(workList(memory.nursery(), plans.latest(), c.req.valid('query').week, today()), 200),
+    c.json(workList(memory.nursery(), plans.latest(), c.req.valid('query'), today()), 200),
   )
 }

@@ -12,7 +12,7 @@ const hemisphereOf = ({ site }: Nursery): Hemisphere =>
 export const nurseryView = (
   nursery: Nursery,
   today: string,
-  { throughSeq, isInvented }: Pick<NurseryView, 'throughSeq' | 'isInvented'>,
+  { throughSeq, lastHash, isInvented }: Pick<NurseryView, 'throughSeq' | 'lastHash' | 'isInvented'>,
 ): NurseryView => {
   let batches = 0
   let plants = 0
@@ -30,6 +30,7 @@ export const nurseryView = (
     today,
     week: weekOfDayText(today),
     throughSeq,
+    lastHash,
     isInvented,
     settings: nursery.settings,
     prices: nursery.prices,

@@ -1,4 +1,4 @@
-import type { WorkList } from '../../api/index.ts'
+import { toTable, type WeekPlanned, type WorkBatch, type WorkList } from '../../api/index.ts'
 import type { Plan } from '../../planning/index.ts'
 import { aliveIn, heldThings, type Nursery } from '../../record/index.ts'
 import { mondayOf, weekOfDayText } from './week.ts'
@@ -40,7 +40,7 @@ const stoppedByHolds = (nursery: Nursery, plan: Plan | null): ((task: Task) => b
 }
 
 /** What is known of the batches of these tasks, and of those with finished plants of the kinds to be sent out. */
-const batchesOf = (nursery: Nursery, tasks: readonly Task[]): WorkList['batches'] => {
+const batchesOf = (nursery: Nursery, tasks: readonly Task[]): readonly WorkBatch[] => {
   const about = new Set(tasks.map(({ batch }) => batch))
   const sent = new Set(tasks.flatMap(({ kindOfTask, kind }) => (kindOfTask === 'dispatch' ? [kind] : [])))
   const { batches: held } = heldThings(nursery)
@@ -57,27 +57,50 @@ const batchesOf = (nursery: Nursery, tasks: readonly Task[]): WorkList['batches'
     }))
 }
 
-/** What the latest plan asks for in a week, and which of it is done. */
+interface Week extends WeekPlanned {
+  readonly rows: readonly Task[]
+}
+
+/** A plan is never changed: what it asks for in a week is put together once. */
+const weeks = new WeakMap<Plan, Map<string, Week>>()
+
+const weekOf = (plan: Plan | null, week: string): Week => {
+  if (plan === null) return { rows: [], tasks: toTable<Task>([]), starts: [] }
+  const known = weeks.get(plan) ?? new Map<string, Week>()
+  weeks.set(plan, known)
+  const before = known.get(week)
+  if (before !== undefined) return before
+  const rows = plan.tasks.filter(task => task.week === week)
+  const about = new Set(rows.map(({ start }) => start))
+  const made = { rows, tasks: toTable(rows), starts: plan.starts.filter(({ id }) => about.has(id)) }
+  known.set(week, made)
+  return made
+}
+
+/**
+ * What the latest plan asks for in a week, and which of it is done.
+ * @param asked `known`: the mark of what the asker has already, which is then not sent again
+ */
 export const workList = (
   nursery: Nursery,
   plan: Plan | null,
-  week: string | undefined,
+  asked: { readonly week?: string | undefined; readonly known?: string | undefined },
   today: string,
 ): WorkList => {
-  const asked = week ?? weekOfDayText(today)
-  const tasks = plan?.tasks.filter(task => task.week === asked) ?? []
-  const starts = new Set(tasks.map(({ start }) => start))
+  const week = asked.week ?? weekOfDayText(today)
+  const mark = `${plan?.id ?? ''} ${week}`
+  const { rows, ...planned } = weekOf(plan, week)
   return {
-    week: asked,
-    monday: mondayOf(asked),
-    tasks,
-    starts: plan?.starts.filter(({ id }) => starts.has(id)) ?? [],
-    batches: batchesOf(nursery, tasks),
-    done: tasks.flatMap(({ id }) => {
+    week,
+    monday: mondayOf(week),
+    mark,
+    planned: asked.known === mark ? null : planned,
+    batches: toTable(batchesOf(nursery, rows)),
+    done: rows.flatMap(({ id }) => {
       const done = nursery.tasksDone.get(id)
       return done === undefined ? [] : [{ task: id, entry: done.entry }]
     }),
-    stopped: tasks.filter(stoppedByHolds(nursery, plan)).map(task => task.id),
+    stopped: rows.filter(stoppedByHolds(nursery, plan)).map(task => task.id),
     accepted: plan !== null && nursery.acceptedPlan?.plan === plan.id,
   }
 }

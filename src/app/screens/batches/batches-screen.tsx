@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
 import { useEffect, useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
+import { rowsOf } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
@@ -33,6 +34,8 @@ export function BatchesScreen() {
   const batches = useQuery({
     queryKey: ['batches', state, ...(isAlive ? [] : [find])],
     queryFn: () => client.batches(isAlive ? { state, limit: 100_000 } : { state, find, limit: MOST_PAST }),
+    select: rowsOf,
+    structuralSharing: false,
     placeholderData: was => was,
   })
   const textOf = useMemo(() => batchTexts(names.bench, term), [names, term])

@@ -1,4 +1,4 @@
-import type { WorkList } from '../../../api/index.ts'
+import { rowsOf, type WeekWork, type WorkBatch } from '../../../api/index.ts'
 import type { PlannedStart } from '../../../planning/index.ts'
 import type { Entry } from '../../../record/index.ts'
 import { struckHere } from '../../data/struck-here.ts'
@@ -11,9 +11,9 @@ export type TaskState = 'open' | 'stopped' | 'waiting' | 'done'
 export interface TaskGround {
   readonly stateOf: (task: string) => TaskState
   readonly start: (id: string | null) => PlannedStart | undefined
-  readonly batch: (id: string | null) => WorkList['batches'][number] | undefined
+  readonly batch: (id: string | null) => WorkBatch | undefined
   /** Batches with finished plants of a kind that may be sent out, the oldest first. */
-  readonly finished: (kind: string | null) => readonly WorkList['batches'][number][]
+  readonly finished: (kind: string | null) => readonly WorkBatch[]
 }
 
 /**
@@ -21,7 +21,7 @@ export interface TaskGround {
  * @param waiting entries of this device that the office does not have
  */
 export const taskGround = (
-  list: WorkList,
+  list: WeekWork,
   lately: readonly Entry[],
   waiting: readonly Entry[],
 ): TaskGround => {
@@ -30,10 +30,9 @@ export const taskGround = (
   const took = doneHere(lately)
   const done = new Set(list.done.flatMap(({ task, entry }) => (struck.has(entry) ? [] : [task])))
   const stopped = new Set(list.stopped)
-  const starts = new Map(list.starts.map(start => [start.id, start]))
-  const batches = new Map<string | null, WorkList['batches'][number]>(
-    list.batches.map(batch => [batch.id, batch]),
-  )
+  const starts = new Map(list.planned.starts.map(start => [start.id, start]))
+  const rows = rowsOf(list.batches)
+  const batches = new Map<string | null, WorkBatch>(rows.map(batch => [batch.id, batch]))
   return {
     stateOf: task =>
       done.has(task) || (here.has(task) && took.has(task))
@@ -46,7 +45,7 @@ export const taskGround = (
     start: id => (id === null ? undefined : starts.get(id)),
     batch: id => batches.get(id),
     finished: kind =>
-      list.batches
+      rows
         .filter(batch => batch.kind === kind && batch.finished > 0 && !batch.onHold)
         .sort((a, b) => a.startedOn.localeCompare(b.startedOn)),
   }

@@ -3,7 +3,7 @@ import { getRouteApi } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { WorkList } from '../../../api/index.ts'
+import { rowsOf, type WeekWork } from '../../../api/index.ts'
 import { useOutbox } from '../../data/outbox/use-outbox.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
@@ -37,7 +37,7 @@ export function WorkScreen() {
   )
 }
 
-function WorkOfWeek({ list }: { readonly list: WorkList }) {
+function WorkOfWeek({ list }: { readonly list: WeekWork }) {
   const { t } = useTranslation()
   const format = useFormat()
   const { nursery, benches } = useNames()
@@ -46,9 +46,10 @@ function WorkOfWeek({ list }: { readonly list: WorkList }) {
   const { data: planned } = useQuery(look.plan())
   const { waiting, lately } = useOutbox()
   const { start, running } = useJob()
+  const all = rowsOf(list.planned.tasks)
   const tasks = useMemo(
-    () => (person === '' ? list.tasks : list.tasks.filter(task => task.person === person)),
-    [list, person],
+    () => (person === '' ? all : all.filter(task => task.person === person)),
+    [all, person],
   )
   const days = useMemo(() => walkingOrder(tasks, benches), [tasks, benches])
   const ground = useMemo(
