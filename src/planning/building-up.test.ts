@@ -2,6 +2,11 @@ import { expect, test } from 'vitest'
 import { inEnglish } from '../trade/index.ts'
 import { cultivar, kind, MONDAY, mother, order, type Said, smallNursery } from './fixtures/small-nursery.ts'
 import { planSeason } from './plan-season.ts'
+import { readSeason } from './reading/read-season.ts'
+import { shownPlan } from './replan/shown-plan.ts'
+import { orderChances } from './simulate/outcome.ts'
+import { simulateSeasons } from './simulate/simulate-seasons.ts'
+import { withPlanted } from './simulate/wood.ts'
 
 const planned = (...said: readonly Said[]) =>
   planSeason(smallNursery(...said), {
@@ -34,4 +39,22 @@ test('building up a new cultivar: a large order three years away is answered wit
   )
   expect(many.starts.every(({ week }) => week.startsWith('2029'))).toBe(true)
   expect(many.orders[0]!.chance).toBeGreaterThan(0.85)
+  expect(many.orders[0]!.chance).toBeLessThan(1)
+
+  // Shown again with a mother tree fewer to be planted than it takes, the order is seen not to have the wood.
+  const fewer = {
+    ...many,
+    plantings: many.plantings.map((planting, p) => (p === 0 ? { ...planting, number: 1 } : planting)),
+  }
+  const season = readSeason(
+    smallNursery(...newcomer, order('many', 'newcomer', 600, '2029-12-31', { earliest: '2029-10-01' })),
+    MONDAY,
+  )
+  const chance = (plan: typeof many) => {
+    const { starts, bought, planted } = shownPlan(smallNursery(...newcomer), season, plan)
+    const input = { from: 200, to: 400, seed: 1, bought }
+    return orderChances(season, simulateSeasons(withPlanted(season, planted), starts, input))[0]!.chance
+  }
+  expect(chance(many)).toBe(many.orders[0]!.chance)
+  expect(chance(fewer)).toBeLessThan(0.2)
 })

@@ -41,6 +41,8 @@ export interface Season {
   readonly set?: readonly SeasonStart[]
   /** Starts of the plan shown last that are still to come: people have seen them, so moving one costs something too. */
   readonly shown?: readonly SeasonStart[]
+  /** Young mother trees that the plan plants, once it is made; absent: what they give is taken to be enough. */
+  readonly planted?: readonly Planted[]
   /** Area and hours that are given away already, to what is not planned here. */
   readonly taken?: Pick<LiveBatch, 'area' | 'labour'>
   /** Young mother trees for which the mother block has ground; absent: no mother block is entered, and none limits. */
@@ -111,6 +113,13 @@ export interface YoungMothers {
   readonly costEach: number
   /** What one may give in a season that begins in its first, second … year after planting; the last goes on for ever. */
   readonly perSeasonByAge: readonly number[]
+}
+
+/** Young mother trees planted for a pool in a week. */
+export interface Planted {
+  readonly pool: number
+  readonly week: number
+  readonly number: number
 }
 
 export interface PoolMother {

@@ -1,3 +1,4 @@
+import { plantedTrees } from '../answer/plantings.ts'
 import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
 import type { Margins } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
@@ -9,6 +10,7 @@ import {
   type SeasonsByComponent,
   type SimulationMemory,
 } from '../simulate/simulate-by-component.ts'
+import { withPlanted } from '../simulate/wood.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { surePlan } from '../sureness/sure-plan.ts'
@@ -63,11 +65,14 @@ async function withLoads(input: AnewInput, once: Once): Promise<MadePlan> {
 }
 
 async function inFreshSeasons(
-  { seasons }: AnewInput,
+  { season, seasons, seed, memory, open }: AnewInput,
   { made, simulated }: Once,
 ): Promise<Omit<MadePlan, 'loads'>> {
   const { starts, whole } = made
-  return { ...made, fresh: await simulated.runFresh(starts, whole.solution.bought, seasons) }
+  const planted = plantedTrees(whole.solution)
+  const inSeason =
+    planted.length > 0 ? byComponent(withPlanted(season, planted), seed, memory, open) : simulated
+  return { ...made, fresh: await inSeason.runFresh(starts, whole.solution.bought, seasons) }
 }
 
 async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {

@@ -1,4 +1,5 @@
 import { chosenStarts } from '../answer/planned.ts'
+import { plantedTrees } from '../answer/plantings.ts'
 import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
 import type { Margins, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
@@ -12,6 +13,7 @@ import {
   type SimulationMemory,
 } from '../simulate/simulate-by-component.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
+import { withPlanted } from '../simulate/wood.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
 import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
@@ -58,7 +60,11 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const { season, shown, seasons, seed, memory } = input
   const simulated = (of: Season) => byComponent(of, seed, memory, input.open)
   const inSeason = simulated(season)
-  const before = await inSeason.runFresh(shown.starts, shown.bought, seasons)
+  const before = await simulated(withPlanted(season, shown.planted)).runFresh(
+    shown.starts,
+    shown.bought,
+    seasons,
+  )
   const isSteadyOrder = orderChances(season, before).map((outcome, o) => isSteady(season, shown, outcome, o))
   const anew = kindsToPlan(season, componentsOf(season), shown, isSteadyOrder)
   const part = partOfSeason(season, kind => anew.has(kind))
@@ -107,7 +113,11 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     relaxed: whole.relaxed,
     whole,
     starts: chosenStarts(season, starts),
-    fresh: anew.size === 0 ? before : await inSeason.runFresh(starts, bought, seasons),
+    fresh: await simulated(withPlanted(season, plantedTrees(whole.solution))).runFresh(
+      starts,
+      bought,
+      seasons,
+    ),
     loads: simulatedLoads(season, await inSeason.loads(starts, bought, seasons)),
     saved: own.saved,
   }

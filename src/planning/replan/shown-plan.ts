@@ -1,15 +1,18 @@
 import type { Nursery } from '../../record/index.ts'
 import { dayNumber, weekNumber, weekOfDay } from '../../science/index.ts'
 import { wayName } from '../../trade/index.ts'
+import { nameOfPlanted } from '../answer/plantings.ts'
 import type { Margins, Solution } from '../model/season-model.ts'
 import type { Plan } from '../plan.ts'
-import type { Season, SeasonStart } from '../season.ts'
+import type { Planted, Season, SeasonStart } from '../season.ts'
 import { firstMargins } from '../sureness/first-margins.ts'
 
 /** A plan made before, read in the weeks of this season: what of it is still to come. */
 export interface ShownPlan {
   readonly starts: readonly SeasonStart[]
   readonly bought: Solution['bought']
+  /** Young mother trees that it plants from now on. */
+  readonly planted: readonly Planted[]
   readonly margins: Margins
   /** By order, the chance that was shown; NaN where it was not known. */
   readonly chance: Float64Array
@@ -48,6 +51,11 @@ export function shownPlan(nursery: Nursery, season: Season, plan: Plan): ShownPl
   return {
     starts,
     bought,
+    planted: plan.plantings.flatMap(({ name, material, week: weekText, number }) => {
+      const pool = season.pools.findIndex(of => of.material === material && nameOfPlanted(of) === name)
+      const week = weekNumber(weekText) - season.firstWeek
+      return pool >= 0 && week >= 0 ? [{ pool, week, number }] : []
+    }),
     margins: marginsOf(season, plan),
     chance: Float64Array.from(season.orders, ({ id }) => forecasts.get(id)?.chance ?? Number.NaN),
     kindsOfGoneOrders,

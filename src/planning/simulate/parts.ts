@@ -64,6 +64,7 @@ function fingerprint(season: Season, isOwn: ReadonlySet<number>): string {
       courses.length > 1 ? [...courseOfWeek] : 0,
     ]),
     [...isOwn].map(kind => season.kinds[kind]!.usableWeeks),
+    season.planted?.filter(({ pool }) => pools.has(pool)) ?? null,
     [...pools].map(pool => {
       const { perYear, stored, keepsWeeks, young, perWeek } = season.pools[pool]!
       return [

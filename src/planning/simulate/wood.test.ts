@@ -1,11 +1,15 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { everyWeek } from '../fixtures/solved.ts'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
-import type { MotherPool } from '../season.ts'
+import type { MotherPool, Season } from '../season.ts'
 import { startsWithWood } from './wood.ts'
 
 /** Cuttings, one for each plant; a hundred a year, in two years. */
-const begun = (pool: Partial<MotherPool>, starts: readonly { week: number; number: number }[]) => {
+const begun = (
+  pool: Partial<MotherPool>,
+  starts: readonly { week: number; number: number }[],
+  planted?: Season['planted'],
+) => {
   const season = tinySeason({
     weeks: 104,
     kinds: [tinyKind('fig')],
@@ -35,6 +39,7 @@ const begun = (pool: Partial<MotherPool>, starts: readonly { week: number; numbe
         ...pool,
       },
     ],
+    ...(planted && { more: { planted } }),
   })
   return startsWithWood(
     season,
@@ -64,4 +69,29 @@ test('where young mothers may be planted, those that stand bound what is begun u
     { week: 60, number: 1000 },
   ]
   expect(begun({ young }, starts)).toEqual([100, 1000])
+})
+
+describe('young mothers that the plan plants give what they give at their age', () => {
+  const young = { costEach: 20, perSeasonByAge: [10, 25, 60] }
+  const starts = [
+    { week: 5, number: 1000 },
+    { week: 60, number: 1000 },
+  ]
+  const tree = (week: number, number: number) => ({ pool: 0, week, number })
+
+  test('nothing in a season that begins before they have stood a year, then more each year', () => {
+    // The second season begins in week 52: a year after those of week 0, and not a year after those of week 1.
+    expect(begun({ young }, starts, [])).toEqual([100, 100])
+    expect(begun({ young }, starts, [tree(0, 3)])).toEqual([100, 100 + 3 * 25])
+    expect(begun({ young }, starts, [tree(1, 3)])).toEqual([100, 100 + 3 * 10])
+    expect(begun({ young }, starts, [{ ...tree(0, 3), pool: 1 }])).toEqual([100, 100])
+  })
+
+  test('in the weeks of those that stand, and in their proportion where a week has its own most', () => {
+    // Of 100 in a year, 20 a week: three young ones with 75 more add 15 to each week.
+    const perWeek = everyWeek(104, week => (week % 52 < 20 ? 20 : 0))
+    const week60 = [{ week: 60, number: 1000 }]
+    expect(begun({ young, perWeek }, week60, [tree(0, 3)])).toEqual([35])
+    expect(begun({ young, perWeek }, [{ week: 80, number: 1000 }], [tree(0, 3)])).toEqual([0])
+  })
 })

@@ -12,6 +12,7 @@ import { type ShownPlan, shownPlan } from '../replan/shown-plan.ts'
 import type { Season } from '../season.ts'
 import { orderChances } from '../simulate/outcome.ts'
 import { byComponent, type SimulationMemory } from '../simulate/simulate-by-component.ts'
+import { withPlanted } from '../simulate/wood.ts'
 import { withCover } from '../sureness/with-cover.ts'
 import { nurseryWith, type Supposed } from './supposed.ts'
 import {
@@ -155,7 +156,7 @@ async function baseOf(
   const shown = shownPlan(nursery, season, plan)
   const solver = await openSolver(buildSeasonModel(withCover(season), shown.margins))
   const relaxed = solver.solve()
-  const { runFresh } = byComponent(season, seed, memory.simulated)
+  const { runFresh } = byComponent(withPlanted(season, shown.planted), seed, memory.simulated)
   const simulated = await runFresh(shown.starts, shown.bought, seasons)
   const chances = new Map(
     orderChances(season, simulated).map(({ chance }, o) => [season.orders[o]!.id as string, chance]),
