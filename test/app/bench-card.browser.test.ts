@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { allGuides } from '../../src/trade/guides/index.ts'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
 
@@ -17,7 +17,7 @@ test('the card of every method is one page of A4, and on A5 a front and a back',
     window.print = () => undefined
   })
   for (const { method } of allGuides()) {
-    await page.goto(`${app.address}/methods/${method}`)
+    await openScreen(page, app, `/methods/${method}`)
     await page.getByRole('button', { name: 'On A5, both sides' }).waitFor()
     expect(pagesOf(await page.pdf({ preferCSSPageSize: true })), `${method} on A4`).toBe(1)
     await page.getByRole('button', { name: 'On A5, both sides' }).click()

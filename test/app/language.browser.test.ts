@@ -6,7 +6,7 @@ import { en } from '../../src/app/text/en.ts'
 import { es } from '../../src/app/text/es.ts'
 import type { Tree } from '../../src/app/text/plural-forms.ts'
 import { withKeys } from './hands.ts'
-import { type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
 let opened: OpenedPage
@@ -60,15 +60,9 @@ const saidOn = (page: Page) =>
     return said
   })
 
-const opens = async (page: Page, path: string) => {
-  await page.goto(app.address + path)
-  await page.locator('h1').first().waitFor({ state: 'attached' })
-  await page.locator('[data-fetching]').waitFor({ state: 'detached' })
-}
-
 test('Spanish is chosen by keyboard, stays after the page is loaded again, and the document says so', async () => {
   const { page } = opened
-  await opens(page, '/settings')
+  await openScreen(page, app, '/settings')
   expect(await page.evaluate(() => document.documentElement.lang)).toBe('en')
   const system = page.getByRole('radio', { name: /^As the system/ })
   await withKeys(page).press(system)
@@ -114,8 +108,9 @@ test.for([
   async screen => {
     const { page, problems } = opened
     await page.setViewportSize({ width: 1280, height: 800 })
-    await opens(
+    await openScreen(
       page,
+      app,
       screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what])),
     )
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('es')
@@ -147,7 +142,7 @@ test.for([
 test('the table of a picture writes numbers as the language chosen does, not as the browser does', async () => {
   const { page } = opened
   await page.setViewportSize({ width: 1280, height: 800 })
-  await opens(page, '/rates?show=all')
+  await openScreen(page, app, '/rates?show=all')
   expect(await page.evaluate(() => (0.5).toLocaleString())).toBe('0.5')
   await page
     .getByRole('button', { name: /^Tabla/ })
@@ -161,7 +156,7 @@ test('the table of a picture writes numbers as the language chosen does, not as 
 test('a week is worked and a batch counted in Spanish', async () => {
   const { page, problems } = opened
   await page.setViewportSize({ width: 1280, height: 800 })
-  await opens(page, '/work')
+  await openScreen(page, app, '/work')
   const before = (await app.client.work(undefined)).done.length
   await page
     .getByRole('button', { name: /^Hecho: / })
@@ -172,7 +167,7 @@ test('a week is worked and a batch counted in Spanish', async () => {
   await expect.poll(async () => (await app.client.work(undefined)).done.length).toBeGreaterThan(before)
 
   const standing = (await app.client.batch(known.batch)).row.standing
-  await opens(page, `/batches/${known.batch}/count`)
+  await openScreen(page, app, `/batches/${known.batch}/count`)
   await page.getByLabel(/^Prendidas/).fill('3')
   await page.keyboard.press('Tab')
   await page.keyboard.type(String(standing - 3))

@@ -3,7 +3,7 @@ import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
-import { type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
 let opened: OpenedPage
@@ -43,7 +43,11 @@ test.for(screens)(
   'each picture of %s turns into a table with the key T and back, and is saved as a drawing that stands alone, as an image of twice its size, and as a table',
   async ([path, classes]) => {
     const { page, problems } = opened
-    await page.goto(app.address + path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => known[what]))
+    await openScreen(
+      page,
+      app,
+      path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => known[what]),
+    )
     const pictures = page.locator('figure.picture')
     await pictures.first().waitFor()
     await page.locator('[data-fetching]').waitFor({ state: 'detached' })

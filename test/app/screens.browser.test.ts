@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { entryOf } from '../served-nursery.ts'
-import { localToday, type OpenedPage, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { localToday, type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
 let opened: OpenedPage
@@ -81,8 +81,8 @@ const looks: readonly (readonly [theme: string, width: number, look: (axe: AxeBu
 const titles = new Map<string, string>()
 
 /** axe on a page that has none yet, or again where it is: read in once, asked for faults and not for all that is well. */
-const axeOn = (page: Page, again: boolean) =>
-  new AxeBuilder(again ? { page, axeSource: 'undefined' } : { page })
+const axeOn = async (page: Page) =>
+  new AxeBuilder((await page.evaluate(() => 'axe' in window)) ? { page, axeSource: 'undefined' } : { page })
     .setLegacyMode()
     .options({ resultTypes: ['violations'] })
 
@@ -120,21 +120,22 @@ test.for(screens)(
     const { page, problems } = opened
     const path = screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what]))
     await page.setViewportSize({ width: 1280, height: 800 })
-    await page.goto(app.address + path)
-    await page.locator('h1').first().waitFor({ state: 'attached' })
-    await page.locator('[data-fetching]').waitFor({ state: 'detached' })
+    await page.evaluate(() => {
+      document.documentElement.dir = 'ltr'
+    })
+    await openScreen(page, app, path)
     const faults: string[] = []
     const title = await page.title()
     const same = titles.get(title)
     // A form stands on the page that it belongs to.
     if (same !== undefined && !screen.includes('open=')) faults.push(`called “${title}” as ${same} is`)
     titles.set(title, screen)
-    for (const [at, [theme, width, look]] of looks.entries()) {
+    for (const [theme, width, look] of looks) {
       await page.setViewportSize({ width, height: 800 })
       await page.evaluate(shown => {
         document.documentElement.dataset.theme = shown
       }, theme)
-      const { violations } = await look(axeOn(page, at > 0)).analyze()
+      const { violations } = await look(await axeOn(page)).analyze()
       for (const { id, nodes } of violations)
         faults.push(`${theme}, ${width} pixels: ${id} at ${nodes[0]?.target}: ${nodes[0]?.any[0]?.message}`)
     }

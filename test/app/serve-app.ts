@@ -86,6 +86,26 @@ export async function serveApp(
   }
 }
 
+/**
+ * Opens a screen and waits until it shows what it is about: from another screen as a link within the app leads there,
+ * with nothing loaded anew; on a page that stands elsewhere, or on this very screen, by its address.
+ */
+export async function openScreen(page: Page, { address }: ServedApp, path: string): Promise<void> {
+  const [from, to] = [new URL(page.url()), new URL(path, address)]
+  const within = from.origin === to.origin && !`${from.pathname} ${to.pathname}`.includes('.html')
+  if (within && from.pathname !== to.pathname) {
+    const title = await page.title()
+    await page.evaluate(path => {
+      history.pushState(null, '', path)
+      dispatchEvent(new PopStateEvent('popstate'))
+    }, path)
+    // Each screen has a title of its own.
+    await page.waitForFunction(before => document.title !== before, title)
+  } else await page.goto(to.href)
+  await page.locator('h1').first().waitFor({ state: 'attached' })
+  await page.locator('[data-fetching]').waitFor({ state: 'detached' })
+}
+
 /** Plans the season and waits until the plan is there. */
 export async function planSeason({ client }: ServedApp): Promise<void> {
   await client.startPlan()
