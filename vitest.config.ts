@@ -1,4 +1,19 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer, type TestSpecification } from 'vitest/node'
+
+const kinds = ['browser', 'db', 'unit']
+
+/**
+ * The longest files first, kind by kind: those in a browser, which take longest, and in the end the many small ones,
+ * which fill what is left. A worker that goes on with files of one kind keeps its modules and its browser.
+ */
+class KindByKind extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files)
+    return sorted.sort((a, b) => kinds.indexOf(a.project.name) - kinds.indexOf(b.project.name))
+  }
+}
 
 /**
  * Three kinds of test, told apart by the file's name:
@@ -14,7 +29,9 @@ export default defineConfig({
     isolate: false,
     // What one run has translated, the next one reads.
     experimental: { fsModuleCache: true },
-    maxWorkers: 2,
+    // One more than there are processors: the tests in a browser leave a part idle, waiting for the page and the server.
+    maxWorkers: availableParallelism() + 1,
+    sequence: { sequencer: KindByKind },
     // How long a machine under load may take: limits are there for what hangs.
     testTimeout: 120_000,
     hookTimeout: 120_000,
@@ -42,7 +59,6 @@ export default defineConfig({
           name: 'browser',
           include: ['src/**/*.browser.test.ts', 'test/**/*.browser.test.ts'],
           globalSetup: 'test/build-program.ts',
-          fileParallelism: false,
         },
       },
     ],

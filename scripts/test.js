@@ -32,20 +32,16 @@ async function oneCheck(script, ...args) {
 }
 
 /**
- * One kind of test, counted test by test. A file that does not load, and a run without tests, have failed.
- * @param {string} project as named in vitest.config.ts
- * @param {string} part which of how many parts of its files, `1/3`
+ * Every test, counted one by one. A file that does not load, and a run without tests, have failed.
  * @returns {Promise<Outcome>}
  */
-async function tests(project, part = '1/1') {
-  const report = join(reports, `${project}-${part.replace('/', '-of-')}.json`)
+async function tests() {
+  const report = join(reports, 'tests.json')
   const { code, output } = await runTool(
     process.execPath,
     [
       join(root, 'node_modules/vitest/vitest.mjs'),
       'run',
-      `--project=${project}`,
-      `--shard=${part}`,
       '--reporter=dot',
       '--reporter=json',
       `--outputFile.json=${report}`,
@@ -75,54 +71,38 @@ async function builds() {
 }
 
 /**
- * Runs the next step that nobody runs yet until none is left, each to its end whatever became of those before.
- * @param {[name: string, run: () => Promise<Outcome>][]} steps
- * @returns {Promise<Outcome[]>}
+ * Runs one check to its end and says how it went.
+ * @param {string} name
+ * @param {() => Promise<Outcome>} run
+ * @returns {Promise<Outcome>}
  */
-async function inTurn(steps) {
-  const outcomes = []
-  for (let next = steps.shift(); next !== undefined; next = steps.shift()) {
-    const [name, run] = next
-    const began = Date.now()
-    const outcome = await run()
-    const { passed, failed, output } = outcome
-    const seconds = ((Date.now() - began) / 1000).toFixed(1)
-    console.log(
-      `${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed, ${seconds} s`,
-    )
-    if (failed > 0) console.log(`\n${output.trim()}\n`)
-    outcomes.push(outcome)
-  }
-  return outcomes
+async function step(name, run) {
+  const began = Date.now()
+  const outcome = await run()
+  const { passed, failed, output } = outcome
+  const seconds = ((Date.now() - began) / 1000).toFixed(1)
+  console.log(
+    `${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed, ${seconds} s`,
+  )
+  if (failed > 0) console.log(`\n${output.trim()}\n`)
+  return outcome
 }
 
 await orSayTrouble(async () => {
   checkNode(root)
   await installLibraries(root)
-  // Of two cores the tests in a browser leave a part idle, which waits for the page and the server.
-  console.log('Running every kind of test, three at a time:')
+  console.log('Running every kind of test:')
   const began = Date.now()
+  const biome = () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')
+  const types = () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')
   // What starts the program waits for one build of it.
-  const building = builds()
-  /** @param {string} project @param {string} [part] */
-  const ofProgram = (project, part) => building.then(() => tests(project, part))
-  /** @type {[name: string, run: () => Promise<Outcome>][]} */
-  const steps = [
-    ['build', () => building],
-    ['types', () => oneCheck('node_modules/typescript/bin/tsc', '-p', '.')],
-    ['lint and format', () => oneCheck('node_modules/@biomejs/biome/bin/biome', 'check')],
-    ['rules, properties, outside checks and floors', () => tests('unit')],
-    ...[1, 2, 3, 4, 5].map(
-      part =>
-        /** @type {[string, () => Promise<Outcome>]} */ ([
-          `tests in a browser, part ${part} of 5`,
-          () => ofProgram('browser', `${part}/5`),
-        ]),
-    ),
-    ['tests on a real database', () => ofProgram('db')],
-  ]
-  const lanes = await Promise.all([inTurn(steps), inTurn(steps), inTurn(steps)])
-  const outcomes = lanes.flat()
+  const building = step('build', builds)
+  const outcomes = await Promise.all([
+    building,
+    step('lint and format', biome),
+    step('types', types),
+    building.then(() => step('rules, properties, outside checks, a real database, a real browser', tests)),
+  ])
   const passed = outcomes.reduce((sum, outcome) => sum + outcome.passed, 0)
   const failed = outcomes.reduce((sum, outcome) => sum + outcome.failed, 0)
   console.log(`All ended after ${Math.round((Date.now() - began) / 1000)} s.`)

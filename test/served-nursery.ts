@@ -15,9 +15,9 @@ import {
   openNurseryMemory,
   type PlanJobs,
 } from '../src/server/index.ts'
+import { createUnderWay } from '../src/server/under-way.ts'
 import { openLog } from '../src/store/index.ts'
 import { EntryId } from '../src/trade/index.ts'
-import { createUnderWay } from '../src/server/under-way.ts'
 
 /** A new folder for a nursery's log, thrown away at the end by `discard`. */
 export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'budstick-nursery-'))
