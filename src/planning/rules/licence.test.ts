@@ -29,9 +29,11 @@ test('a protected cultivar: no more are begun in a year than the licence allows,
       ],
     },
   })
-  const { short, dual } = await solved(season)
+  const { short, objective, dual } = await solved(season)
   // 140 begun this year make 70 trees: all 50 large, 20 small; next year is another licence.
   expect([...short].map(Math.round)).toEqual([30, 0, 0])
+  // 140 and 100 begun at 1, and 30 short at 1.5 · 10.
+  expect(objective).toBeCloseTo(240 + 30 * 15, 4)
   // One more begun saves half a small tree at 15, less its cost of 1.
   expect(dual('licence/Anna/0')).toBeCloseTo(-6.5, 5)
   expect(dual('licence/Anna/41')).toBeCloseTo(0, 6)

@@ -36,21 +36,24 @@ const apple = (pools: readonly MotherPool[], openWeeks = [5, 6]) =>
   })
 
 test('a mother tree exhausted for the year: what is short is what her wood does not make, and one more stick is worth its trees', async () => {
-  const { starts, short, dual } = await solved(
+  const { starts, short, objective, dual } = await solved(
     apple([pool({ perYear: [{ fromWeek: 0, toWeek: 29, most: 60 }] })]),
   )
   // 60 sticks make 300 plants, 240 trees.
   expect(starts.reduce((sum, { number }) => sum + number, 0)).toBeCloseTo(300, 4)
   expect(short[0]).toBeCloseTo(160, 4)
+  expect(objective).toBeCloseTo(300 * 1 + 160 * 15, 3)
   // A stick more: 5 plants at 1, 4 trees at 15.
   expect(dual('motherYear/Anna, scion sticks/0')).toBeCloseTo(-55, 5)
 })
 
 test('what she may give in a week limits the week, not the year', async () => {
-  const { short, dual } = await solved(
+  const { short, objective, dual } = await solved(
     apple([pool({ perWeek: everyWeek(30, week => (week === 5 ? 20 : 40)) })]),
   )
+  // 20 and 40 sticks: 300 plants, 240 trees.
   expect(short[0]).toBeCloseTo(400 - 60 * 4, 4)
+  expect(objective).toBeCloseTo(300 * 1 + 160 * 15, 3)
   expect(dual('motherWeek/Anna, scion sticks/5')).toBeCloseTo(-55, 5)
   expect(dual('motherYear/Anna, scion sticks/0')).toBeCloseTo(0, 6)
 })

@@ -15,13 +15,19 @@ test('late costs a share of the price once and again by the week; later than the
         orders: [{ kind: 0, number: 10, dueWeek: 12, latestWeek: 15, price: 20 }],
       }),
     )
-  // Begun in week 8, ready in week 12.
-  expect((await late(8)).objective).toBeCloseTo(10, 4)
-  // Three weeks late: 20 · (0.1 + 3 · 0.05) = 5 a tree.
-  expect((await late(11)).objective).toBeCloseTo(10 + 50, 4)
+  // Begun in week 8, ready in week 12: one more tree costs what it takes to begin it.
+  const inTime = await late(8)
+  expect(inTime.objective).toBeCloseTo(10, 4)
+  expect(inTime.dual('ordersByTheirDate/order-0')).toBeCloseTo(1, 6)
+  // Three weeks late: 20 · (0.1 + 3 · 0.05) = 5 a tree, and one more costs 6.
+  const threeLate = await late(11)
+  expect(threeLate.objective).toBeCloseTo(10 + 50, 4)
+  expect(threeLate.dual('ordersByTheirDate/order-0')).toBeCloseTo(6, 6)
+  // Never delivered, a tree loses 1.5 · 20.
   const tooLate = await late(12)
   expect(tooLate.short[0]).toBeCloseTo(10, 4)
   expect(tooLate.objective).toBeCloseTo(300, 4)
+  expect(tooLate.dual('ordersByTheirDate/order-0')).toBeCloseTo(30, 6)
 })
 
 test('costOfLate is nothing until the due week', () => {
@@ -36,7 +42,7 @@ test('costOfLate is nothing until the due week', () => {
 })
 
 test('of two orders for the same few trees the dearer is filled, and one more tree is worth the other', async () => {
-  const { short, dual } = await solved(
+  const { short, objective, dual } = await solved(
     tinySeason({
       weeks: 20,
       kinds: [tinyKind('fig')],
@@ -48,11 +54,14 @@ test('of two orders for the same few trees the dearer is filled, and one more tr
     }),
   )
   expect([...short].map(Math.round)).toEqual([10, 0])
+  expect(objective).toBeCloseTo(10 * 15, 4)
+  // One more for the dear one is taken from the cheap one, which loses 15.
+  expect(dual('ordersByTheirDate/order-0')).toBeCloseTo(15, 5)
   expect(dual('ordersByTheirDate/order-1')).toBeCloseTo(15, 5)
 })
 
 test('an accepted kind stands in when the one asked for lacks, at what the buyer values it less', async () => {
-  const { deliveries, objective } = await solved(
+  const { deliveries, objective, dual } = await solved(
     tinySeason({
       weeks: 20,
       kinds: [tinyKind('fig in 3 l'), tinyKind('fig in 5 l')],
@@ -75,4 +84,8 @@ test('an accepted kind stands in when the one asked for lacks, at what the buyer
   expect(given(0)).toBeCloseTo(15, 4)
   expect(given(1)).toBeCloseTo(5, 4)
   expect(objective).toBeCloseTo(10, 4)
+  // One more tree wanted is one more of the kind that is worth 2 less; one more of the kind asked for would save that.
+  expect(dual('ordersByTheirDate/order-0')).toBeCloseTo(2, 6)
+  expect(dual('stockOfFinished/fig in 3 l/0')).toBeCloseTo(-2, 6)
+  expect(dual('stockOfFinished/fig in 5 l/0')).toBeCloseTo(0, 6)
 })
