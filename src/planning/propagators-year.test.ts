@@ -14,6 +14,10 @@ import {
 } from './fixtures/small-nursery.ts'
 import type { Plan } from './plan.ts'
 import { planSeason } from './plan-season.ts'
+import { supplyOfPlan } from './promise/starts-of-plan.ts'
+import { readSeason } from './reading/read-season.ts'
+import { orderChances } from './simulate/outcome.ts'
+import { simulateSeasons } from './simulate/simulate-seasons.ts'
 
 /** Ten situations from a propagator's year. What is right is argued in each; the plan must find it. */
 
@@ -99,9 +103,11 @@ test('1. the mist bed is full in spring: the dearer trees get it, and the plan s
   expect(forecast(plan, 'mulberries').why.map(inEnglish).join(' ')).toContain('the mist bed is full')
 })
 
-test('2. rootstocks are thin when the scions are ready: the grafts wait for the later window, when the stems can be cut', async () => {
-  // Measured at 5 mm in March and growing 0.05 mm a week, the stems reach the 6 mm of the cut in August at the earliest.
-  const said: Said[] = [
+test('2. rootstocks are thin when the scions are ready: the grafts wait for the later window, for to graft now would give no tree', async () => {
+  // Stems of 5 mm in March grow 0.05 mm a week in summer and reach the 6 mm of the cut in August. There is no seed to raise
+  // others, so an order that is due in spring is grafted on these in summer. Stems of 7 mm can be cut at once: then the order
+  // for November is filled, which thin ones cannot serve at all.
+  const stocks: Said[] = [
     started('stocks', 'seedling', 'sowing', 200, '2025-06-02'),
     {
       on: '2025-07-07',
@@ -118,7 +124,9 @@ test('2. rootstocks are thin when the scions are ready: the grafts wait for the 
       on: '2026-02-23',
       body: { kind: 'finished/1', batch: BatchId.parse('stocks'), number: 200, grade: '' },
     },
-    order('pears', 'pear', 60, '2027-04-30'),
+    mother('seed tree', 'seedling', [{ material: 'seed', months: [1], perYear: 0 }], {
+      rootstockKind: 'seedling',
+    }),
   ]
   const measured = (mm: number): Said => ({
     on: '2026-02-24',
@@ -129,16 +137,36 @@ test('2. rootstocks are thin when the scions are ready: the grafts wait for the 
       calipersMm: [mm - 0.1, mm, mm + 0.1],
     },
   })
-  const early = (plan: Plan) =>
-    plan.starts.filter(
-      ({ kind: of, rootstocks, week }) =>
-        of === 'pear' && rootstocks.some(r => r.batch === 'stocks') && weekOf(week) < 22,
-    )
-  const thin = await planned('2026-03-02', ...said, measured(5))
-  expect(early(thin)).toEqual([])
-  expect(begun(thin, 'pear')).toBeGreaterThan(60)
-  const thick = await planned('2026-03-02', ...said, order('soon', 'pear', 30, '2026-11-30'), measured(7))
-  expect(early(thick).length).toBeGreaterThan(0)
+  const [spring, november] = [
+    order('pears', 'pear', 60, '2027-04-30'),
+    order('pears', 'pear', 60, '2026-11-30'),
+  ]
+  const today = '2026-03-02'
+  const grafts = (plan: Plan) => plan.starts.filter(({ kind: of }) => of === 'pear')
+  const thin = await planned(today, ...stocks, measured(5), spring)
+  expect(grafts(thin).length).toBeGreaterThan(0)
+  for (const { week, rootstocks } of grafts(thin)) {
+    expect(weekOf(week)).toBeGreaterThan(26)
+    expect(rootstocks.map(({ batch }) => batch)).toEqual(['stocks'])
+  }
+  expect(forecast(thin, 'pears').chance).toBeGreaterThan(0.9 - BY_CHANCE)
+
+  // The alternatives: the same grafts in week 12, when the scions are ready; and for an order of November what stems of 7 mm
+  // allow, which thin ones cannot serve at all.
+  const chanceOf = ({ starts: planned, bought }: Plan, week?: string, due = spring) => {
+    const season = readSeason(foldEntries(smallEntries(...stocks, measured(5), due)), today)
+    const starts = planned.map(start => ({ ...start, week: week ?? start.week }))
+    const supply = supplyOfPlan(season, { starts, bought })
+    const simulated = simulateSeasons(season, supply.starts, { ...supply, from: 200, to: 400, seed: 1 })
+    return orderChances(season, simulated)[0]!.chance
+  }
+  expect(chanceOf(thin)).toBe(forecast(thin, 'pears').chance)
+  expect(chanceOf(thin, '2026-W12')).toBe(0)
+  const thick = await planned(today, ...stocks, measured(7), november)
+  expect(grafts(thick).length).toBeGreaterThan(0)
+  expect(grafts(thick).every(({ week }) => weekOf(week) < 19)).toBe(true)
+  expect(forecast(thick, 'pears').chance).toBeGreaterThan(0.9 - BY_CHANCE)
+  expect(chanceOf(thick, undefined, november)).toBe(0)
 })
 
 test('3. a heat wave halves a take: what is lacking is begun again, and the plan says since when', async () => {

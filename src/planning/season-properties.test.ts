@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { weekNumber } from '../science/index.ts'
 import { inventedNursery } from './fixtures/invented-nursery.ts'
 import { MONDAY, mother, order, protocols, type Said, smallNursery } from './fixtures/small-nursery.ts'
+import { tinyKind, tinySeason } from './fixtures/tiny-season.ts'
 import { buildSeasonModel, withoutMargins } from './model/build-season-model.ts'
 import { rowName } from './model/drafting.ts'
 import { addRows, loadSolver, openModel } from './model/open-model.ts'
@@ -9,6 +11,7 @@ import type { Margins, SeasonModel } from './model/season-model.ts'
 import { openSolver } from './model/solve.ts'
 import { planSeason } from './plan-season.ts'
 import { readSeason } from './reading/read-season.ts'
+import { planJoined } from './replan/plan-anew.ts'
 import type { Season } from './season.ts'
 import { firstMargins } from './sureness/first-margins.ts'
 
@@ -99,6 +102,37 @@ describe('properties of any season', () => {
     )
   })
 
+  test('a surer order never starts fewer, whatever its batches do: the same seasons, a surer wish, no fewer plants and no less cost', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.record({
+          alpha: fc.integer({ min: 4, max: 40 }),
+          beta: fc.integer({ min: 2, max: 20 }),
+          days: fc.integer({ min: 28, max: 90 }),
+          number: fc.integer({ min: 20, max: 200 }),
+          sure: fc.constantFrom(0.6, 0.75, 0.88),
+        }),
+        async ({ alpha, beta, days, number, sure }) => {
+          const begun = async (asked: number) => {
+            const season = tinySeason({
+              weeks: 50,
+              kinds: [tinyKind('plum')],
+              ways: [{ kind: 0, steps: [{ alpha, beta, days }] }],
+              orders: [{ kind: 0, number, dueWeek: 40, sure: asked, price: 60 }],
+            })
+            const input = { season, seasons: 400, seed: 1, proveSeconds: 0, isStopped: () => false }
+            const { starts, whole } = await planJoined(input)
+            return { plants: starts.reduce((sum, start) => sum + start.number, 0), cost: whole.cost }
+          }
+          const [less, more] = [await begun(sure), await begun(sure + 0.08)]
+          expect(more.plants).toBeGreaterThanOrEqual(less.plants)
+          expect(more.cost).toBeGreaterThanOrEqual(less.cost - 1e-6)
+        },
+      ),
+      { numRuns: 5 },
+    )
+  })
+
   test('a surer order is planned with no fewer trees', () => {
     fc.assert(
       fc.property(seeds, fc.double({ min: 0.5, max: 0.9, noNaN: true }), (seed, sure) => {
@@ -152,6 +186,26 @@ describe('properties of time and place', () => {
     expect(after.objective).toBe(before.objective)
   })
 
+  test('shifting every date by 52 weeks begins the same numbers 52 weeks later, but for the week by which months have moved', async () => {
+    const later = (years: number) => [
+      order('figs', 'fig', 100, years === 0 ? '2026-12-31' : '2027-12-30', {
+        earliest: years === 0 ? '2026-12-25' : '2027-12-24',
+      }),
+    ]
+    const [now, then] = [
+      await planSeason(smallNursery(...later(0)), { ...wish, today: MONDAY }),
+      await planSeason(smallNursery(...later(1)), { ...wish, today: '2027-01-04' }),
+    ]
+    expect(now.starts.length).toBeGreaterThan(0)
+    expect(then.starts.map(({ number }) => number)).toHaveLength(now.starts.length)
+    now.starts.forEach(({ week, number, protocol, bench }, s) => {
+      expect(then.starts[s]).toMatchObject({ protocol, bench })
+      expect(Math.abs(then.starts[s]!.number - number)).toBeLessThanOrEqual(2)
+      expect(Math.abs(weekNumber(then.starts[s]!.week) - weekNumber(week) - 52)).toBeLessThanOrEqual(1)
+    })
+    expect(then.cost / now.cost).toBeCloseTo(1, 1)
+  })
+
   test('at a southern site the southern months count: the same months under the other name give the same plan', async () => {
     const northern = smallNursery(...said(0))
     const swapped = Object.values(protocols).map(
@@ -197,6 +251,12 @@ describe('properties of time and place', () => {
     const begun = (plan: typeof north) => plan.starts.reduce((sum, { number }) => sum + number, 0)
     expect(begun(south)).toBeGreaterThan(0)
     expect(Math.abs(begun(south) - begun(north))).toBeLessThanOrEqual(3)
+    expect(south.starts.map(({ kind: of, protocol: by, bench }) => [of, by, bench])).toEqual(
+      north.starts.map(({ kind: of, protocol: by, bench }) => [of, by, bench]),
+    )
+    expect(Math.abs(south.cost / north.cost - 1)).toBeLessThan(0.03)
+    // Counted in 200 seasons each: three standard deviations of their difference.
+    expect(Math.abs(south.orders[0]!.chance - north.orders[0]!.chance)).toBeLessThan(0.09)
     // Months are not of one length: a week's difference at the edge of the window is theirs.
     const weekOf = (plan: typeof north) => Number(plan.starts[0]!.week.slice(6))
     expect(Math.abs(weekOf(south) - weekOf(north) - 26)).toBeLessThanOrEqual(2)
