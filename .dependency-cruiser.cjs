@@ -51,6 +51,14 @@ module.exports = {
       to: { path: ['^(test|scripts|bench)/', '\\.test\\.tsx?$'] },
     },
     {
+      name: 'simulator-shares-nothing-with-the-model',
+      comment:
+        'The simulated seasons check the linear model: they reach none of it, nor of its rules, by whatever way.',
+      severity: 'error',
+      from: { path: '^src/planning/simulate/', pathNot: '\\.test\\.ts$' },
+      to: { path: '^src/planning/(model|rules|whole|sureness|replan|answer)/', reachable: true },
+    },
+    {
       name: 'no-circles',
       comment: 'Two files that import each other, be it for types alone, are one idea in two places.',
       severity: 'error',

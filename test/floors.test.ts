@@ -111,6 +111,17 @@ test('a program that needs its tests is caught', async () => {
   ])
 })
 
+test('simulated seasons that reach a rule of the linear model, be it through what both read, are caught', async () => {
+  const files = {
+    'src/planning/simulate/run.ts': 'import { weeks } from "../reading/weeks.ts"; export const run = weeks',
+    'src/planning/reading/weeks.ts': 'import { space } from "../rules/space.ts"; export const weeks = space',
+    'src/planning/rules/space.ts': 'export const space = 1',
+  }
+  expect(await brokenRulesOf(files)).toEqual([
+    'simulator-shares-nothing-with-the-model: src/planning/simulate/run.ts -> src/planning/rules/space.ts',
+  ])
+})
+
 test('two files that import each other are caught', async () => {
   const files = {
     'src/trade/kind.ts': 'import { step } from "./step.ts"; export const kind = () => step',

@@ -258,6 +258,13 @@ export interface SeasonStart {
   readonly number: number
 }
 
+/** Plants bought in, on hand in their week. */
+export interface BoughtIn {
+  readonly kind: number
+  readonly week: number
+  readonly number: number
+}
+
 export interface SeasonPrices {
   readonly minute: number
   readonly overtimeMinute: number

@@ -1,5 +1,5 @@
 import type { Capacity, CapacityRow } from '../rules/capacity.ts'
-import type { Season } from '../season.ts'
+import type { BoughtIn, Season } from '../season.ts'
 
 /**
  * The season model as plain data: minimise cost over columns (what may be decided) under rows (the rules).
@@ -172,7 +172,7 @@ export interface Solution {
     readonly week: number
     readonly number: number
   }[]
-  readonly bought: readonly { readonly kind: number; readonly week: number; readonly number: number }[]
+  readonly bought: readonly BoughtIn[]
   /** Young mother trees. */
   readonly planted: readonly { readonly pool: number; readonly week: number; readonly number: number }[]
   /** By order: planned and never delivered. */

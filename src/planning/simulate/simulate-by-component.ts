@@ -1,5 +1,4 @@
-import type { Solution } from '../model/season-model.ts'
-import type { Season, SeasonStart } from '../season.ts'
+import type { BoughtIn, Season, SeasonStart } from '../season.ts'
 import type { SeasonLoads } from './loads.ts'
 import { mergePartials } from './merge-partials.ts'
 import { type OpenRunner, runHere } from './part-runs.ts'
@@ -20,20 +19,20 @@ interface Remembered {
 const MOST_REMEMBERED = 4
 
 export interface SeasonsByComponent {
-  run(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SimulatedSeasons>
+  run(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): Promise<SimulatedSeasons>
   /**
    * As many seasons again, those that come after: a plan settled on the first was fitted to their luck, and fares a little
    * worse in these.
    */
   runFresh(
     starts: readonly SeasonStart[],
-    bought: Solution['bought'],
+    bought: readonly BoughtIn[],
     seasons: number,
   ): Promise<SimulatedSeasons>
   /** The places and hands that the seasons take. */
-  loads(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): Promise<SeasonLoads>
+  loads(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): Promise<SeasonLoads>
   /** Begins with the components of these starts, of which all is known: the next run will ask for them. */
-  begin(starts: readonly SeasonStart[], bought: Solution['bought'], seasons: number): void
+  begin(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): void
 }
 
 /**
@@ -60,14 +59,14 @@ export function byComponent(
     { readonly from: string; readonly seasons: number; readonly all: Running }
   >()
 
-  const beginning = (p: number, starts: readonly SeasonStart[], bought: Solution['bought']) =>
+  const beginning = (p: number, starts: readonly SeasonStart[], bought: readonly BoughtIn[]) =>
     [parts[p]!.says, seed, ...starts.map(said), ...bought.map(saidBought)].join('\n')
   const rememberedOf = (name: string, from: string) => memory.get(name)?.find(each => each.from === from)
   /** What comes of a part: remembered, running, or begun now. */
   const seasonsOf = (
     p: number,
     starts: readonly SeasonStart[],
-    bought: Solution['bought'],
+    bought: readonly BoughtIn[],
     seasons: number,
   ) => {
     const { name } = parts[p]!
@@ -91,7 +90,7 @@ export function byComponent(
   const loadsOf = async (
     p: number,
     starts: readonly SeasonStart[],
-    bought: Solution['bought'],
+    bought: readonly BoughtIn[],
     seasons: number,
   ): Promise<SeasonLoads> => {
     const { name } = parts[p]!
@@ -103,13 +102,13 @@ export function byComponent(
     if (known && isKept) memory.set(name, [{ ...known, loads: { seasons, of } }])
     return of
   }
-  const byPart = (starts: readonly SeasonStart[], bought: Solution['bought']) => {
-    const own = parts.map(() => ({ starts: [] as SeasonStart[], bought: [] as Solution['bought'][number][] }))
+  const byPart = (starts: readonly SeasonStart[], bought: readonly BoughtIn[]) => {
+    const own = parts.map(() => ({ starts: [] as SeasonStart[], bought: [] as BoughtIn[] }))
     for (const start of starts) own[partOfKind[season.ways[start.way]!.kind]!]!.starts.push(start)
     for (const each of bought) own[partOfKind[each.kind]!]!.bought.push(each)
     return own
   }
-  const busyParts = (starts: readonly SeasonStart[], bought: Solution['bought']) =>
+  const busyParts = (starts: readonly SeasonStart[], bought: readonly BoughtIn[]) =>
     byPart(starts, bought).flatMap((own, part) =>
       parts[part]!.isIdle && own.starts.length === 0 && own.bought.length === 0 ? [] : [{ part, ...own }],
     )
@@ -133,7 +132,7 @@ export function byComponent(
 
   async function run(
     starts: readonly SeasonStart[],
-    bought: Solution['bought'],
+    bought: readonly BoughtIn[],
     from: number,
     to: number,
   ): Promise<SimulatedSeasons> {
@@ -159,8 +158,7 @@ interface Result {
 
 /** Plans are solved to a millionth; a thousandth of a plant is none. */
 const said = ({ way, week, number }: SeasonStart) => `${way} ${week} ${Math.round(number * 1000)}`
-const saidBought = ({ kind, week, number }: Solution['bought'][number]) =>
-  `${kind} ${week} ${Math.round(number * 1000)}`
+const saidBought = ({ kind, week, number }: BoughtIn) => `${kind} ${week} ${Math.round(number * 1000)}`
 
 /** Orders side by side again, some of the seasons that are known of each. */
 function together(season: Season, results: readonly Result[], from: number, to: number): SimulatedSeasons {

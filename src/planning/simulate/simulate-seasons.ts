@@ -1,4 +1,4 @@
-import type { Season, SeasonStart } from '../season.ts'
+import type { BoughtIn, Season, SeasonStart } from '../season.ts'
 import { drawsOf, type KeptDraws } from './draw-run.ts'
 import { type KeptUnits, type KnownUnit, runUnits } from './kept-units.ts'
 import { LOADS_EVERY, noLoads, type SeasonLoads } from './loads.ts'
@@ -14,7 +14,7 @@ export interface SimulationInput {
   readonly to: number
   readonly seed: number
   /** Bought in: on hand in their week. */
-  readonly bought?: readonly { readonly kind: number; readonly week: number; readonly number: number }[]
+  readonly bought?: readonly BoughtIn[]
   /** Kinds of which it is kept, season by season, how many could be promised more in each week. */
   readonly watch?: readonly number[]
   /** Is told the counts of every week, to prove that they close. */
