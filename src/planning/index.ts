@@ -1,4 +1,5 @@
 /** The door of planning: orders to starts to forecast to work. */
+export { planAsMps } from './answer/plan-as-mps.ts'
 export { type FullBench, fullBenches } from './attention/full-benches.ts'
 export { type FullPlace, fullPlaces, WEEKS_WARNED } from './attention/full-places.ts'
 export { type LateBatch, lateBatches } from './attention/late-batches.ts'

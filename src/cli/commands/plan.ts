@@ -1,12 +1,12 @@
 import { writeCsv } from '../../exchange/index.ts'
-import { type Plan, planSeason } from '../../planning/index.ts'
+import { type Plan, planAsMps, planSeason } from '../../planning/index.ts'
 import { foldEntries, isKnown } from '../../record/index.ts'
 import { seasonThreads } from '../../server/index.ts'
 import { inEnglish } from '../../trade/index.ts'
 import { type Command, dayGiven, Trouble, wholeNumber } from '../command.ts'
 import { dataFlag, existingLog } from '../data-folder.ts'
 
-const FORMS = ['text', 'csv', 'json'] as const
+const FORMS = ['text', 'csv', 'json', 'mps'] as const
 type Form = (typeof FORMS)[number]
 
 const startRows = (plan: Plan): (string | number)[][] => [
@@ -57,12 +57,22 @@ export const plan: Command = {
   takes: [],
   flags: [
     dataFlag,
-    { name: 'as', value: FORMS.join('|'), says: 'how it is printed', otherwise: 'text' },
+    {
+      name: 'as',
+      value: FORMS.join('|'),
+      says: 'how it is printed; mps: the linear model behind it, for other solvers',
+      otherwise: 'text',
+    },
     { name: 'today', value: 'DAY', says: 'plan as if it were this day (2026-11-24)', otherwise: 'today' },
     { name: 'seasons', value: 'N', says: 'seasons simulated', otherwise: '2000' },
     { name: 'quiet', says: 'do not tell how it goes on' },
   ],
-  examples: ['budstick plan', 'budstick plan --as csv > starts.csv', 'budstick plan --as json --seasons 500'],
+  examples: [
+    'budstick plan',
+    'budstick plan --as csv > starts.csv',
+    'budstick plan --as json --seasons 500',
+    'budstick plan --as mps > season.mps',
+  ],
   run: async flags => {
     const form = String(flags.as ?? 'text') as Form
     if (!FORMS.includes(form)) throw new Trouble(`--as takes ${FORMS.join(', ')}, not "${form}".`, 2)
@@ -95,6 +105,7 @@ export const plan: Command = {
         text: () => asText(made),
         csv: () => writeCsv(startRows(made)),
         json: () => `${JSON.stringify(made, null, 2)}\n`,
+        mps: () => planAsMps(nursery, made),
       }
       process.stdout.write(printed[form]())
     } finally {
