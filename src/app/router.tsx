@@ -68,13 +68,23 @@ const season = createRoute({
       start: text(said.start),
       tried: week(said.tried),
       load: oneOf(said.load, 'place', 'skill', 'mother'),
+      /** What of a bench or a person is tried. */
+      suppose: text(said.suppose),
     }),
   component: lazyRouteComponent(() => import('./screens/season/season-screen.tsx'), 'SeasonScreen'),
 })
 const orders = createRoute({
   ...under('/orders'),
   validateSearch: said =>
-    given({ order: text(said.order), find: text(said.find), show: oneOf(said.show, 'open', 'risk', 'all') }),
+    given({
+      order: text(said.order),
+      find: text(said.find),
+      show: oneOf(said.show, 'open', 'risk', 'all'),
+      /** What could be promised: of which kind, how many, as sure as so many in a hundred. */
+      promise: text(said.promise),
+      number: text(said.number),
+      sure: text(said.sure),
+    }),
   loader: () => ask(look.orders()),
   component: lazyRouteComponent(() => import('./screens/orders/orders-screen.tsx'), 'OrdersScreen'),
 })
@@ -93,6 +103,7 @@ const batches = createRoute({
 })
 const batch = createRoute({
   ...under('/batches/$batch'),
+  validateSearch: said => given({ behind: text(said.behind) }),
   loader: ({ params }) => {
     ask(look.batch(params.batch))
     ask(look.batchExpected(params.batch))

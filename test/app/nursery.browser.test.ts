@@ -12,6 +12,26 @@ afterAll(() => app.close())
 
 const nextYear = Number(localToday().slice(0, 4)) + 2
 
+test('the invented nursery is opened to look around in, and put aside for one of one’s own: that is empty, and what was put aside is kept', async () => {
+  const { page, problems } = await app.open()
+  await page.goto(`${app.address}/work`)
+  await page.getByRole('button', { name: 'Open the invented nursery' }).click()
+  await page.getByText('This is the invented nursery.').waitFor()
+  expect((await app.client.nursery()).isInvented).toBe(true)
+  expect((await app.client.orders()).length).toBeGreaterThan(10)
+  const kept = (await app.client.kept()).length
+
+  await page.getByRole('button', { name: 'Begin my own' }).click()
+  const leaf = page.getByRole('dialog', { name: 'Begin my own' })
+  await Promise.all([page.waitForEvent('load'), leaf.getByRole('button', { name: 'Begin my own' }).click()])
+  await page.getByRole('heading', { name: 'An empty nursery' }).waitFor()
+  expect(await app.client.orders()).toEqual([])
+  expect(await app.client.nursery()).toMatchObject({ isInvented: false, counts: { batches: 0, mothers: 0 } })
+  expect((await app.client.plan()).plan).toBeNull()
+  expect((await app.client.kept()).length).toBe(kept + 1)
+  expect(problems).toEqual([])
+})
+
 test('an empty nursery becomes one with a plan by typing alone, by keyboard: where, what is grown, places, people, an order, the plan', async () => {
   const { page, problems } = await app.open()
   const hands = withKeys(page)

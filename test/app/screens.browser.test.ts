@@ -164,7 +164,47 @@ const forms: readonly (readonly [path: string, button: string, open: string])[] 
   ['/mothers?mother={mother}', 'Observe', 'observe'],
   ['/benches?bench={bench}', 'Put on hold', 'hold'],
   ['/species', 'Add a fruit', 'add'],
+  ['/nursery', 'Add a place', 'bench new'],
+  ['/nursery', 'Change what things cost', 'prices'],
+  ['/orders?order={order}', 'What was said of it: show the entries behind it', 'behind said'],
 ]
+
+test('what could be promised, what is tried of a bench and the entries behind a number of a batch are opened again by a link', async () => {
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { kinds, benches } = await app.client.nursery()
+  const kind = kinds.find(({ form }) => form !== 'rootstock')!
+  await page.goto(`${app.address}/orders?promise=${kind.id}&number=40&sure=80`)
+  await page.locator('.promise figure.picture').waitFor()
+  expect(await page.locator('.promise').getByLabel('How many trees').inputValue()).toBe('40')
+
+  await page.goto(`${app.address}/season`)
+  const grip = page.getByRole('slider', { name: /^Hot bed/ })
+  await grip.focus()
+  await page.keyboard.press('ArrowDown')
+  await expect.poll(() => new URL(page.url()).searchParams.get('suppose')).toMatch(/^hot%20bed\//)
+  const value = await grip.getAttribute('aria-valuenow')
+  await page.reload()
+  await page.locator('.suppose').waitFor()
+  expect(await grip.getAttribute('aria-valuenow')).toBe(value)
+  expect(benches.some(({ areaSquareMetres }) => areaSquareMetres === Number(value))).toBe(false)
+
+  await page.goto(`${app.address}/batches/${known.batch}`)
+  await page.locator('.drill').first().click()
+  await expect.poll(() => new URL(page.url()).searchParams.get('behind')).not.toBeNull()
+  const shown = await page.locator('#entries li').count()
+  await page.reload()
+  await page.getByRole('heading', { name: 'Behind “this number”' }).waitFor()
+  expect(await page.locator('#entries li').count()).toBe(shown)
+  await page
+    .locator('#entries')
+    .getByRole('button', { name: /^Strike/ })
+    .first()
+    .click()
+  expect(new URL(page.url()).searchParams.get('open')).toMatch(/^strike /)
+  await page.reload()
+  await page.getByRole('dialog').waitFor()
+  expect(problems).toEqual([])
+})
 
 test('an open form has an address that opens it again; going back closes it, and closing it leaves the page once in the history', async () => {
   const { page, problems } = opened

@@ -183,7 +183,7 @@ test('the line of what a bench can carry is dragged, moved by keys and typed, an
   const { order } = starts.flatMap(({ orders }) => orders)[0]!
   await page.goto(`${app.address}/orders?order=${order}`)
   await page.getByRole('button', { name: 'What if…', exact: true }).click()
-  await page.getByRole('slider').focus()
+  await page.getByRole('main').getByRole('slider').focus()
   await page.keyboard.press('End')
   await page
     .locator('.suppose-answer')

@@ -6,20 +6,30 @@ import './entry-list.css'
 import { EntryForm } from './entry-form.tsx'
 import { EntryLine } from './entry-line.tsx'
 import { Field } from './field.tsx'
+import { openedOf, useOpened } from './use-opened.ts'
 
 /** What was said of a thing, newest first. A wrong one is struck: it stays to be seen, and counts no more. */
-export function EntryList({ entries }: { readonly entries: readonly ShownEntry[] }) {
-  const [wrong, setWrong] = useState<ShownEntry | null>(null)
+export function EntryList({
+  entries,
+  under = '',
+}: {
+  readonly entries: readonly ShownEntry[]
+  /** What lies open already and holds the list, by its name in the page's address. */
+  readonly under?: string
+}) {
+  const [opened, open] = useOpened()
+  const strike = `${under} strike`.trim()
+  const wrong = entries.find(({ id }) => id === openedOf(opened, strike))
   return (
     <>
       <ul className="entries">
         {[...entries].reverse().map(entry => (
           <li key={entry.id}>
-            <EntryLine entry={entry} onStrike={() => setWrong(entry)} />
+            <EntryLine entry={entry} onStrike={() => open(`${strike} ${entry.id}`)} />
           </li>
         ))}
       </ul>
-      {wrong !== null && <StrikeOne entry={wrong} onClose={() => setWrong(null)} />}
+      {wrong !== undefined && <StrikeOne entry={wrong} onClose={() => open(null)} />}
     </>
   )
 }

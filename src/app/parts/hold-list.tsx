@@ -6,13 +6,15 @@ import { useNames } from '../data/use-names.tsx'
 import { useFormat } from '../text/use-format.tsx'
 import { EntryForm } from './entry-form.tsx'
 import { Field } from './field.tsx'
+import { openedOf, useOpened } from './use-opened.ts'
 
 /** Holds with their reasons; one that stands can be released, with a reason of its own. */
 export function HoldList({ holds }: { readonly holds: readonly HoldRow[] }) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const [releasing, setReleasing] = useState<HoldRow | null>(null)
+  const [opened, open] = useOpened()
+  const releasing = holds.find(({ id, released }) => released === null && id === openedOf(opened, 'release'))
   const by = (person: string | null) =>
     person === null ? '' : t('holds.by', { person: names.person(person) })
   return (
@@ -36,14 +38,14 @@ export function HoldList({ holds }: { readonly holds: readonly HoldRow[] }) {
               )}
             </div>
             {hold.released === null && (
-              <Button className="quiet" onPress={() => setReleasing(hold)}>
+              <Button className="quiet" onPress={() => open(`release ${hold.id}`)}>
                 {t('holds.release')}
               </Button>
             )}
           </li>
         ))}
       </ul>
-      {releasing !== null && <Release hold={releasing} onClose={() => setReleasing(null)} />}
+      {releasing !== undefined && <Release hold={releasing} onClose={() => open(null)} />}
     </>
   )
 }

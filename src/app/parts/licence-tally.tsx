@@ -54,10 +54,10 @@ export function LicenceTally({ row, today }: { readonly row: LicenceRow; readonl
                 {year}
               </th>
               <td className="number">
-                <Behind says={format.number(begun)} entries={begunBy} />
+                <Behind name={`begun ${year}`} says={format.number(begun)} entries={begunBy} />
               </td>
               <td className="number">
-                <Behind says={format.number(sent)} entries={sentBy} />
+                <Behind name={`sent ${year}`} says={format.number(sent)} entries={sentBy} />
               </td>
               <td className="number">{money(due)}</td>
             </tr>

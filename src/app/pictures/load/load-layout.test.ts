@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { layOutStrip, STRIP_LEFT } from '../season-strip/strip-layout.ts'
 import { fullest, layOutLoad } from './load-layout.ts'
 
 const load = { expected: [10, 30, 50], badYear: [12, 36, 60], capacity: [40, 40, 40] }
@@ -26,4 +27,16 @@ test('the line is taken where it is tried otherwise, and as far as a pixel is it
   const { end, y, perPixel } = layOutLoad({ ...load, tried: [40, 15, 40] }, 344)
   expect(end).toBe(y(15))
   expect(y(15) - y(15 + 7 * perPixel)).toBeCloseTo(7)
+})
+
+test('under the strip a week stands where it does there', () => {
+  const weeks = 26
+  const strip = layOutStrip([], '2026-W48', weeks, 1100)
+  const series = {
+    expected: Array(weeks).fill(1),
+    badYear: Array(weeks).fill(1),
+    capacity: Array(weeks).fill(2),
+  }
+  const { x } = layOutLoad(series, 1100, STRIP_LEFT)
+  for (const week of [0, 1, 13, 26]) expect(x(week)).toBeCloseTo(strip.x(week))
 })

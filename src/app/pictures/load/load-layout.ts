@@ -9,6 +9,8 @@ export interface LoadSeries {
 }
 
 export interface LoadLayout {
+  /** Where the weeks begin; the numbers of the axis stand before it. */
+  readonly left: number
   readonly x: Scale
   readonly y: Scale
   readonly height: number
@@ -31,7 +33,7 @@ export interface LoadLayout {
 }
 
 /** Room for the numbers of the axis. */
-export const PLOT_LEFT = 44
+const PLOT_LEFT = 44
 const TOP = 8
 const BOTTOM = 20
 
@@ -39,16 +41,21 @@ const steps = (values: readonly number[], x: Scale, y: Scale): string =>
   values.map((value, index) => `${index === 0 ? 'M' : 'L'}${x(index)} ${y(value)}H${x(index + 1)}`).join('')
 
 /** Bars for what is expected, in two parts where it goes over what can be carried. */
-export const layOutLoad = ({ expected, badYear, capacity, tried }: LoadSeries, width: number): LoadLayout => {
+export const layOutLoad = (
+  { expected, badYear, capacity, tried }: LoadSeries,
+  width: number,
+  left = PLOT_LEFT,
+): LoadLayout => {
   const height = 118
   const most = Math.max(1e-9, ...expected, ...badYear, ...capacity, ...(tried ?? []))
   const numbers = ticks(most, 2)
-  const x = linear(0, Math.max(1, expected.length), PLOT_LEFT, width)
+  const x = linear(0, Math.max(1, expected.length), left, width)
   const y = linear(0, numbers.at(-1)!, height - BOTTOM, TOP)
   const line = tried ?? capacity
   const moved = line.findLastIndex((can, week) => can !== capacity[week])
   const end = moved >= 0 ? moved : capacity.findLastIndex(can => can > 0)
   return {
+    left,
     x,
     y,
     height,

@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next'
 import { weekAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { Picture } from '../frame/picture.tsx'
+import { STRIP_LEFT, STRIP_NARROW } from '../season-strip/strip-layout.ts'
 import { type Handle, LineHandle } from './line-handle.tsx'
 import { type LoadSeries, layOutLoad } from './load-layout.ts'
 import { WeekBars } from './week-bars.tsx'
@@ -54,7 +55,11 @@ export function LoadPicture({
       })}
     >
       {width => {
-        const layout = layOutLoad(series, handle === undefined ? width : width - GRIP)
+        // Where there is room its weeks stand right under those of the strip, and its grip beside them.
+        const isUnderStrip = width >= STRIP_NARROW
+        const layout = isUnderStrip
+          ? layOutLoad(series, width, STRIP_LEFT)
+          : layOutLoad(series, handle === undefined ? width : width - GRIP)
         return (
           <WeekBars
             layout={layout}
@@ -69,7 +74,7 @@ export function LoadPicture({
             {handle !== undefined && (
               <LineHandle
                 line={layout.tried ?? layout.capacity}
-                x={width - GRIP / 2}
+                x={isUnderStrip ? width + GRIP / 2 : width - GRIP / 2}
                 y={layout.end}
                 perPixel={layout.perPixel}
                 handle={handle}

@@ -3,7 +3,7 @@ import { useFormat } from '../../text/use-format.tsx'
 import './load.css'
 import { Hatch } from '../hatch.tsx'
 import { monthMarks } from '../season-strip/strip-layout.ts'
-import { type LoadLayout, PLOT_LEFT } from './load-layout.ts'
+import type { LoadLayout } from './load-layout.ts'
 
 const MONTH_WIDTH = 30
 
@@ -27,7 +27,7 @@ export function WeekBars({
   const format = useFormat()
   const hatch = useId()
   const months = monthMarks(first, layout.bars.length)
-  const skip = Math.ceil((months.length * MONTH_WIDTH) / (width - PLOT_LEFT))
+  const skip = Math.ceil((months.length * MONTH_WIDTH) / (width - layout.left))
   return (
     <svg className="load" width={width} height={layout.height} role={role} aria-label={label}>
       <defs>
@@ -35,8 +35,8 @@ export function WeekBars({
       </defs>
       {layout.numbers.map(number => (
         <g key={number}>
-          <path d={`M${PLOT_LEFT} ${layout.y(number)}H${width}`} className="grid" />
-          <text x={PLOT_LEFT - 6} y={layout.y(number) + 4} textAnchor="end" className="soft">
+          <path d={`M${layout.left} ${layout.y(number)}H${width}`} className="grid" />
+          <text x={layout.left - 6} y={layout.y(number) + 4} textAnchor="end" className="soft">
             {format.amount(number)}
           </text>
         </g>

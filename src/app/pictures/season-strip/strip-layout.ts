@@ -38,7 +38,9 @@ export interface StripLayout {
   readonly months: readonly { readonly x: number; readonly month: number; readonly year: number }[]
 }
 
-const NAME_WIDTH = 232
+/** Room for the names before the weeks, and the width under which they stand above their lane. */
+export const STRIP_LEFT = 232
+export const STRIP_NARROW = 720
 const LARGEST = 13
 const SMALLEST = 3
 
@@ -58,8 +60,8 @@ export const layOutStrip = (
   weeks: number,
   width: number,
 ): StripLayout => {
-  const isNarrow = width < 720
-  const left = isNarrow ? 0 : NAME_WIDTH
+  const isNarrow = width < STRIP_NARROW
+  const left = isNarrow ? 0 : STRIP_LEFT
   const lane = isNarrow ? 50 : 30
   const top = 22
   const x = linear(0, weeks, left, width)

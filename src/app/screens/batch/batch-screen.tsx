@@ -27,9 +27,21 @@ export function BatchScreen() {
   const { nursery } = useNames()
   const view = useQuery(look.batch(batch))
   const expected = useQuery(look.batchExpected(batch))
-  const [asking, setAsking] = useState<Asking | null>(null)
+  const { behind } = route.useSearch()
+  const navigate = route.useNavigate()
+  /** The words of the number that was asked; from a link they are not known. */
+  const [asked, setAsked] = useState<Asking | null>(null)
+  const asking =
+    behind === undefined
+      ? null
+      : asked?.number === behind
+        ? asked
+        : { number: behind, says: t('batch.thisNumber') }
+  const show = (number: string | undefined) =>
+    void navigate({ search: was => ({ ...was, behind: number }), resetScroll: false })
   const ask = (asked: Asking) => {
-    setAsking(asked)
+    setAsked(asked)
+    show(asked.number)
     document.getElementById('entries')?.scrollIntoView({ block: 'start' })
   }
   return (
@@ -55,7 +67,7 @@ export function BatchScreen() {
             </div>
             <BatchFamily view={data} />
           </div>
-          <BatchEntries view={data} asking={asking} onAll={() => setAsking(null)} />
+          <BatchEntries view={data} asking={asking} onAll={() => show(undefined)} />
         </div>
       )}
     </Asked>

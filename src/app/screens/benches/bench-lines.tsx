@@ -62,6 +62,7 @@ export function BenchLines({
                 <p className="strong">{t('batch.title', { name: line.name })}</p>
                 <p className="small">
                   <Behind
+                    name={key}
                     says={t('benches.counting.line', {
                       kind: line.kindName,
                       step: term(line.stepName),

@@ -1,5 +1,5 @@
 import { getRouteApi } from '@tanstack/react-router'
-import { useMemo, useState } from 'react'
+import { useMemo } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { JournalEntry } from '../../../api/index.ts'
@@ -9,6 +9,7 @@ import { deviceDay } from '../../data/today.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { StrikeOne } from '../../parts/entry-list.tsx'
 import { FindField } from '../../parts/find-field.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { VirtualList } from '../../parts/virtual-list.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './journal.css'
@@ -41,12 +42,15 @@ export function JournalScreen() {
   const navigate = route.useNavigate()
   const { query, end } = useJournal(find)
   const { lately, waiting } = useOutbox()
-  const [wrong, setWrong] = useState<JournalEntry | null>(null)
+  const [opened, open] = useOpened()
   const rows = useMemo(() => {
     const struck = struckHere([...lately, ...waiting.map(({ entry }) => entry)])
     const entries = query.data?.pages.flatMap(page => page.entries) ?? []
     return byDay(entries.map(entry => ({ ...entry, struck: entry.struck ?? struck.get(entry.id) ?? null })))
   }, [query.data, lately, waiting])
+  const wrong = query.data?.pages
+    .flatMap(page => page.entries)
+    .find(({ id }) => id === openedOf(opened, 'strike'))
   const backTo = query.data?.pages.at(-1)?.backTo
   return (
     <div className="stack">
@@ -79,7 +83,7 @@ export function JournalScreen() {
                       {format.weekday(row.day)} <span className="soft">{format.fullDay(row.day)}</span>
                     </h2>
                   ) : (
-                    <JournalLine entry={row.entry} onStrike={() => setWrong(row.entry)} />
+                    <JournalLine entry={row.entry} onStrike={() => open(`strike ${row.entry.id}`)} />
                   )
                 }
               </VirtualList>
@@ -109,7 +113,7 @@ export function JournalScreen() {
           </>
         )}
       </Asked>
-      {wrong !== null && <StrikeOne entry={wrong} onClose={() => setWrong(null)} />}
+      {wrong !== undefined && <StrikeOne entry={wrong} onClose={() => open(null)} />}
     </div>
   )
 }

@@ -42,6 +42,7 @@ export function Letters({ view }: { readonly view: AffectedView }) {
                 {sent > 0 && lastSent !== null && (
                   <p className="warn strong">
                     <Behind
+                      name={order ?? `to ${buyer}`}
                       says={t('lineage.affected.has', { ...count(sent), day: format.fullDay(lastSent) })}
                       entries={letter.sentBy}
                     />

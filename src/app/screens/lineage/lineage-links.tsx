@@ -37,6 +37,7 @@ export function LineageLinks({ view }: { readonly view: LineageView }) {
                   <td>{nameOf(from)}</td>
                   <td>
                     <Behind
+                      name={`${keyOf(from)} ${keyOf(to)} ${as}`}
                       says={t('lineage.links.went', { number: format.number(number), as: partOf(as) })}
                       entries={entries}
                     />

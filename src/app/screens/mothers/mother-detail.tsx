@@ -108,7 +108,7 @@ function Detail({ view }: { readonly view: MotherView }) {
               {t('common.close')}
             </Button>
           </div>
-          <EntryList entries={asking.entries} />
+          <EntryList entries={asking.entries} under="behind" />
         </section>
       )}
       <MotherHealth view={view} />

@@ -1,11 +1,12 @@
 import { Link } from '@tanstack/react-router'
-import { type ReactNode, useId, useState } from 'react'
+import { type ReactNode, useId } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { NurseryView } from '../../../api/index.ts'
 import { useJob } from '../../data/use-job.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Fetching } from '../../parts/asked.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { BatchForm } from './batch-form.tsx'
 import { BenchForm } from './bench-form.tsx'
@@ -87,7 +88,7 @@ function Part({
 function Where({ nursery: { site } }: OfNursery) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [isOpen, setOpen] = useState(false)
+  const [opened, open] = useOpened()
   return (
     <Part
       step={1}
@@ -105,11 +106,11 @@ function Where({ nursery: { site } }: OfNursery) {
       }
     >
       <div className="row">
-        <Button className="plain" onPress={() => setOpen(true)}>
+        <Button className="plain" onPress={() => open('site')}>
           {t(site === null ? 'nursery.site.set' : 'nursery.site.change')}
         </Button>
       </div>
-      {isOpen && <SiteForm site={site} onClose={() => setOpen(false)} />}
+      {opened === 'site' && <SiteForm site={site} onClose={() => open(null)} />}
     </Part>
   )
 }
@@ -118,11 +119,12 @@ function Grown({ nursery: { kinds, cultivars } }: OfNursery) {
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const [chosen, setChosen] = useState<string | null>(null)
-  const cultivar = cultivars.find(({ id }) => id === chosen)
+  const [opened, open] = useOpened()
+  const cultivar = cultivars.find(({ id }) => id === openedOf(opened, 'cultivar'))
   return (
     <>
       <RegisterSection
+        name="kind"
         step={2}
         title={t('nursery.kind.heading')}
         says={t('nursery.kind.says')}
@@ -140,7 +142,7 @@ function Grown({ nursery: { kinds, cultivars } }: OfNursery) {
         form={(id, close) => <KindForm kind={kinds.find(one => one.id === id) ?? null} onClose={close} />}
       />
       {cultivars.length > 0 && (
-        <details className="sheet">
+        <details className="sheet" open={cultivar !== undefined || undefined}>
           <summary>
             {t('nursery.cultivar.heading')} ({format.number(cultivars.length)})
           </summary>
@@ -156,14 +158,14 @@ function Grown({ nursery: { kinds, cultivars } }: OfNursery) {
                 <Button
                   className="quiet"
                   aria-label={t('nursery.changeOf', { name })}
-                  onPress={() => setChosen(id)}
+                  onPress={() => open(`cultivar ${id}`)}
                 >
                   {t('nursery.change')}
                 </Button>
               </li>
             ))}
           </ul>
-          {cultivar !== undefined && <CultivarForm cultivar={cultivar} onClose={() => setChosen(null)} />}
+          {cultivar !== undefined && <CultivarForm cultivar={cultivar} onClose={() => open(null)} />}
         </details>
       )}
     </>
@@ -176,6 +178,7 @@ function Places({ nursery }: OfNursery) {
   const lacking = placesLacking(nursery)
   return (
     <RegisterSection
+      name="bench"
       step={3}
       title={t('settings.places')}
       says={
@@ -205,6 +208,7 @@ function People({ nursery: { people } }: OfNursery) {
   return (
     <div id="people">
       <RegisterSection
+        name="person"
         step={4}
         title={t('settings.people')}
         says={t('nursery.person.says')}
@@ -229,7 +233,7 @@ function People({ nursery: { people } }: OfNursery) {
 function Standing({ nursery: { counts } }: OfNursery) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [form, setForm] = useState<'mother' | 'batch' | null>(null)
+  const [opened, open] = useOpened()
   return (
     <Part
       step={5}
@@ -249,15 +253,15 @@ function Standing({ nursery: { counts } }: OfNursery) {
         </p>
       )}
       <div className="row">
-        <Button className="plain" onPress={() => setForm('mother')}>
+        <Button className="plain" onPress={() => open('mother')}>
           {t('nursery.mother.add')}
         </Button>
-        <Button className="plain" onPress={() => setForm('batch')}>
+        <Button className="plain" onPress={() => open('batch')}>
           {t('nursery.batch.add')}
         </Button>
       </div>
-      {form === 'mother' && <MotherForm onClose={() => setForm(null)} />}
-      {form === 'batch' && <BatchForm onClose={() => setForm(null)} />}
+      {opened === 'mother' && <MotherForm onClose={() => open(null)} />}
+      {opened === 'batch' && <BatchForm onClose={() => open(null)} />}
     </Part>
   )
 }
@@ -295,7 +299,7 @@ function ToPlan({ nursery: { counts, kinds } }: OfNursery) {
 function Costs({ nursery: { prices } }: OfNursery) {
   const { t } = useTranslation()
   const format = useFormat()
-  const [isOpen, setOpen] = useState(false)
+  const [opened, open] = useOpened()
   return (
     <Part
       step={null}
@@ -309,11 +313,11 @@ function Costs({ nursery: { prices } }: OfNursery) {
       })}
     >
       <div className="row">
-        <Button className="plain" onPress={() => setOpen(true)}>
+        <Button className="plain" onPress={() => open('prices')}>
           {t('nursery.prices.change')}
         </Button>
       </div>
-      {isOpen && <PricesForm prices={prices} onClose={() => setOpen(false)} />}
+      {opened === 'prices' && <PricesForm prices={prices} onClose={() => open(null)} />}
     </Part>
   )
 }

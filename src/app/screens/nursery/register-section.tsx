@@ -1,14 +1,18 @@
 import { type ReactNode, useId, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import type { Line } from './line.ts'
 import { Retire } from './retire.tsx'
 
 const AT_FIRST = 12
+/** In the address, a form for another one. */
+const NEW = 'new'
 
 /** One register of the nursery: what is there, each with its change and its end, and the form for another. */
 export function RegisterSection({
+  name,
   step,
   title,
   says,
@@ -16,6 +20,8 @@ export function RegisterSection({
   lines,
   form,
 }: {
+  /** Of its forms in the page's address. */
+  readonly name: string
   readonly step: number
   readonly title: string
   readonly says: string
@@ -27,8 +33,10 @@ export function RegisterSection({
   const { t } = useTranslation()
   const format = useFormat()
   const id = useId()
-  const [open, setOpen] = useState<{ readonly id: string | null } | null>(null)
-  const [retiring, setRetiring] = useState<Line | null>(null)
+  const [opened, open] = useOpened()
+  const formOf = openedOf(opened, name)
+  const isForm = formOf === NEW || lines.some(line => line.id === formOf)
+  const retiring = lines.find(line => line.id === openedOf(opened, `retire ${name}`))
   const [isWhole, setWhole] = useState(false)
   const shown = isWhole ? lines : lines.slice(0, AT_FIRST)
   const more = lines.length - AT_FIRST
@@ -54,14 +62,14 @@ export function RegisterSection({
                 <Button
                   className="quiet"
                   aria-label={t('nursery.changeOf', { name: line.name })}
-                  onPress={() => setOpen({ id: line.id })}
+                  onPress={() => open(`${name} ${line.id}`)}
                 >
                   {t('nursery.change')}
                 </Button>
                 <Button
                   className="quiet"
                   aria-label={t('nursery.retireOf', { name: line.name })}
-                  onPress={() => setRetiring(line)}
+                  onPress={() => open(`retire ${name} ${line.id}`)}
                 >
                   {t('nursery.retire')}
                 </Button>
@@ -71,7 +79,7 @@ export function RegisterSection({
         </ul>
       )}
       <div className="row">
-        <Button className="plain" onPress={() => setOpen({ id: null })}>
+        <Button className="plain" onPress={() => open(`${name} ${NEW}`)}>
           {add}
         </Button>
         {!isWhole && more > 0 && (
@@ -80,8 +88,8 @@ export function RegisterSection({
           </Button>
         )}
       </div>
-      {open !== null && form(open.id, () => setOpen(null))}
-      {retiring !== null && <Retire line={retiring} onClose={() => setRetiring(null)} />}
+      {isForm && form(formOf === NEW ? null : formOf, () => open(null))}
+      {retiring !== undefined && <Retire line={retiring} onClose={() => open(null)} />}
     </section>
   )
 }

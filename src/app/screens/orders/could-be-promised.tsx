@@ -1,4 +1,5 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query'
+import { getRouteApi } from '@tanstack/react-router'
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { CouldBePromised as Promised } from '../../../api/index.ts'
@@ -11,14 +12,20 @@ import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { KindField } from './kind-field.tsx'
 
+const route = getRouteApi('/orders')
+
 /** What could be promised to a new buyer: the earliest week for a number of a kind, and how many in each week. */
 export function CouldBePromised() {
   const { t } = useTranslation()
-  const [kind, setKind] = useState<string | null>(null)
-  const [said, setSaid] = useState({ number: '100', surePercent: '90' })
+  const { promise: kind = null, number: typed = '100', sure: percent = '90' } = route.useSearch()
+  const navigate = route.useNavigate()
+  /** A link that asks opens it; from then on it is opened and closed by hand. */
+  const [isLinked] = useState(kind !== null)
+  const put = (more: { promise?: string | undefined; number?: string; sure?: string }) =>
+    void navigate({ search: was => ({ ...was, ...more }), replace: true, resetScroll: false })
   const { data: state } = useQuery(look.plan())
-  const number = Number(said.number)
-  const sure = Number(said.surePercent) / 100
+  const number = Number(typed)
+  const sure = Number(percent) / 100
   const isWhole = Number.isInteger(number) && number >= 1
   const isSure = sure >= 0.5 && sure <= 0.99
   const isAsked = kind !== null && isWhole && isSure && state?.plan != null
@@ -29,27 +36,27 @@ export function CouldBePromised() {
     placeholderData: keepPreviousData,
   })
   return (
-    <details id="promise" className="sheet promise">
+    <details id="promise" className="sheet promise" open={isLinked || undefined}>
       <summary>
         <h2>{t('orders.promise.title')}</h2>
       </summary>
       <div className="stack">
         <p className="soft">{t(state?.plan === null ? 'orders.promise.noPlan' : 'orders.promise.says')}</p>
         <div className="promise-asked">
-          <KindField value={kind} onPick={setKind} />
+          <KindField value={kind} onPick={promise => put({ promise: promise ?? undefined })} />
           <Field
             label={t('orders.form.number')}
             inputMode="numeric"
-            value={said.number}
+            value={typed}
             wrong={isWhole ? undefined : t('orders.form.need.number')}
-            onChange={text => setSaid({ ...said, number: text })}
+            onChange={number => put({ number })}
           />
           <Field
             label={t('orders.form.sure')}
             inputMode="numeric"
-            value={said.surePercent}
+            value={percent}
             wrong={isSure ? undefined : t('orders.form.need.sure')}
-            onChange={text => setSaid({ ...said, surePercent: text })}
+            onChange={sure => put({ sure })}
           />
         </div>
         {isAsked && (

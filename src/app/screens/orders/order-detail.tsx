@@ -61,9 +61,10 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
               {order.note !== '' && ` ${order.note}`}
             </p>
             <p className="row">
-              <Behind says={t('orders.said')} entries={row.entries} />
+              <Behind name="said" says={t('orders.said')} entries={row.entries} />
               {row.sentBy.length > 0 && (
                 <Behind
+                  name="sent"
                   says={t('orders.sent', { count: row.dispatched, shown: format.number(row.dispatched) })}
                   entries={row.sentBy}
                 />

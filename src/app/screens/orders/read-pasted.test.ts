@@ -21,6 +21,24 @@ describe('orders pasted from a spreadsheet', () => {
     expect(orders).toEqual([{ row: 2, kind: 'fig', number: 40, due: '2027-05-04', buyer: '', sure: 0.9 }])
   })
 
+  test('headers are read in Spanish, and in the words that people use, with what they put in brackets', () => {
+    const one = { row: 2, kind: 'fig', number: 40, due: '2027-05-04', buyer: 'Finca Alta', sure: 0.8 }
+    for (const header of [
+      'Cliente;Variedad;Cantidad;Fecha de entrega;Seguridad (%)',
+      'Comprador;Árbol;Nº;Entrega;Certeza',
+      'Customer;Item;Qty. (trees);Date required;How sure?',
+    ])
+      expect(readPasted(`${header}\nFinca Alta;fig;40;4/5/2027;80`, kinds, true)).toEqual({
+        orders: [one],
+        troubles: [],
+      })
+  })
+
+  test('no two columns share a header', () => {
+    const { orders } = readPasted('Para;Para el;Planta;Plantas\nFinca Alta;4/5/2027;fig;40', kinds, true)
+    expect(orders).toMatchObject([{ kind: 'fig', number: 40, due: '2027-05-04', buyer: 'Finca Alta' }])
+  })
+
   test('day or month first is as the reader says', () => {
     expect(readPasted('fig;1;4/5/2027', kinds, false).orders[0]!.due).toBe('2027-04-05')
     expect(readPasted('fig;1;31/5/2027', kinds, false).troubles[0]!.what).toBe('due')

@@ -19,13 +19,105 @@ export interface PastedTrouble {
 const COLUMNS = ['kind', 'number', 'due', 'buyer', 'sure'] as const
 type Column = (typeof COLUMNS)[number]
 
+/** What people call the columns, in English and Spanish, without accents. From memory of order lists. */
 const HEADERS: Readonly<Record<Column, readonly string[]>> = {
-  kind: ['kind', 'tree', 'variety', 'cultivar', 'plant', 'item'],
-  number: ['number', 'quantity', 'qty', 'trees', 'count', 'how many'],
-  due: ['due', 'needed by', 'date', 'delivery', 'by'],
-  buyer: ['buyer', 'customer', 'client', 'for'],
-  sure: ['sure', 'sureness', 'chance', 'how sure'],
+  kind: [
+    ...['kind', 'tree', 'variety', 'cultivar', 'plant', 'item', 'fruit', 'species', 'product', 'description'],
+    ...[
+      'clase',
+      'arbol',
+      'variedad',
+      'planta',
+      'frutal',
+      'fruta',
+      'especie',
+      'producto',
+      'articulo',
+      'descripcion',
+    ],
+  ],
+  number: [
+    ...[
+      'number',
+      'quantity',
+      'qty',
+      'trees',
+      'plants',
+      'count',
+      'how many',
+      'amount',
+      'units',
+      'pieces',
+      'no',
+      'ordered',
+    ],
+    ...[
+      'cantidad',
+      'cant',
+      'numero',
+      'n',
+      'num',
+      'arboles',
+      'plantas',
+      'cuantos',
+      'cuantas',
+      'unidades',
+      'uds',
+      'piezas',
+    ],
+  ],
+  due: [
+    ...[
+      'due',
+      'due date',
+      'needed by',
+      'wanted by',
+      'date',
+      'date required',
+      'required',
+      'delivery',
+      'delivery date',
+    ],
+    ...['deliver by', 'ready by', 'by', 'when'],
+    ...[
+      'fecha',
+      'fecha de entrega',
+      'fecha entrega',
+      'entrega',
+      'entregar',
+      'para cuando',
+      'para el',
+      'vence',
+      'cuando',
+    ],
+  ],
+  buyer: [
+    ...['buyer', 'customer', 'client', 'for', 'for whom', 'grower', 'farm', 'name', 'company'],
+    ...[
+      'comprador',
+      'cliente',
+      'para',
+      'para quien',
+      'destinatario',
+      'finca',
+      'agricultor',
+      'nombre',
+      'empresa',
+    ],
+  ],
+  sure: [
+    ...['sure', 'sureness', 'chance', 'how sure', 'certainty'],
+    ...['seguridad', 'certeza', 'probabilidad', 'seguro'],
+  ],
 }
+
+/** A header without what stands in brackets, signs and points: `Qty. (trees)` is `qty`. */
+const headerOf = (cell: string): string =>
+  folded(cell)
+    .replace(/\(.*?\)/g, ' ')
+    .replace(/[^\p{L}\s]|[ºª]/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
 
 const DEFAULT_SURE = 0.9
 
@@ -36,7 +128,7 @@ const splitRow = (line: string): readonly string[] => {
 
 /** The order of the columns if the first row names them, else the usual one. */
 const columnsOf = (first: readonly string[]): readonly (Column | undefined)[] | null => {
-  const found = first.map(cell => COLUMNS.find(column => HEADERS[column].includes(folded(cell))))
+  const found = first.map(cell => COLUMNS.find(column => HEADERS[column].includes(headerOf(cell))))
   return found.filter(column => column !== undefined).length >= 2 ? found : null
 }
 

@@ -21,6 +21,10 @@ export function NeedsLook() {
   const unsure = orders?.filter(row => isOpen(row) && isUnsure(row.chance, row.order.sure)).length ?? 0
   const counts = nursery?.counts
   const inUse = new Set(nursery?.kinds.flatMap(kind => kind.ways.map(way => way.protocol)))
+  /** A protocol that serves any fruit is looked at where it is in use. */
+  const fruitOf = new Map(
+    nursery?.kinds.flatMap(({ species, ways }) => ways.map(({ protocol }) => [protocol, species])),
+  )
   const near =
     nursery === undefined
       ? { closing: [], opening: [] }
@@ -81,7 +85,7 @@ export function NeedsLook() {
               <ul>
                 {near[way].map(({ protocol, day }) => (
                   <li key={protocol.id}>
-                    <Link to="/year">
+                    <Link to="/year" search={{ species: protocol.species ?? fruitOf.get(protocol.id) }}>
                       {t(`work.look.${way}One`, { protocol: protocol.name, day: format.day(day) })}
                     </Link>
                   </li>

@@ -111,6 +111,7 @@ export const batch = {
   late_other: 'entered {{days}} days later, {{day}}',
   strikeTitle: 'Strike this entry?',
   strikeWhy: 'Why it is wrong',
+  thisNumber: 'this number',
   behind: 'Behind “{{says}}”',
   allEntries: 'Show everything',
   behindAsk: '{{says}}: show the entries behind it',

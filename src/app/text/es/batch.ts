@@ -113,6 +113,7 @@ export const batch = {
   late_other: 'anotado {{days}} días después, el {{day}}',
   strikeTitle: '¿Tachar esta anotación?',
   strikeWhy: 'Por qué está mal',
+  thisNumber: 'este número',
   behind: 'Detrás de «{{says}}»',
   allEntries: 'Mostrar todo',
   behindAsk: '{{says}}: mostrar las anotaciones que hay detrás',
