@@ -1,30 +1,23 @@
+import type { Comings } from './comings.ts'
+import { type DrawnRun, drawnUpTo, type KeptDraws, keepDrawsOf } from './kept-draws.ts'
 import type { Luck } from './luck.ts'
 import { normalScore } from './normal-scores.ts'
 import type { Run, Runs } from './runs.ts'
 import { shareAt } from './share-curve.ts'
 
-/** What a run draws, by season and whatever its number; NaN as days where nothing is drawn yet. */
-export interface DrawnRun {
-  readonly logDays: Float64Array
-  /** Share that is finished, and share that lives until it takes its rootstocks (where steps come before that). */
-  readonly finished: Float64Array
-  readonly worked: Float64Array
-  /** Uniform numbers for its own losses: after it has its rootstocks, and before. */
-  readonly luck: Float64Array
-  readonly earlyLuck: Float64Array
-}
-
-/** Draws of the last plan of a season, by run: in the next they are the same. */
-export type KeptDraws = Map<string, DrawnRun>
-
 export interface Draws {
+  /** Where the draws of a run are written, kept or not. */
   of(run: Run): DrawnRun
-  draw(run: Run, into: DrawnRun, season: number): void
+  comingsOf(run: Run): Comings | undefined
+  /**
+   * Draws a run of a season where that was not done before.
+   * @param isAnew draws it in any case, for `alive`
+   * @returns the place in `into` where its draws stand
+   */
+  draw(run: Run, into: DrawnRun, season: number, isAnew: boolean): number
   /** Share alive when each step of the run drawn last begins, and at last what is finished. */
   readonly alive: Float64Array
 }
-
-const NONE = new Float64Array(0)
 
 /**
  * Draws runs, each from a stream of its own: its days, and the shares that live. A step's share is the quantile of its Beta at
@@ -43,20 +36,23 @@ export function drawsOf(
   const years = yearKeys.map(key => luck.ofYears(key, to))
   const alive = new Float64Array(longest + 1)
   alive[0] = 1
-  const before = new Map(kept)
-  kept.clear()
-  for (const run of runs) kept.set(nameOf(run), drawnUpTo(to, run, before.get(nameOf(run))))
+  const { drawnOf, comingsOf } = keepDrawsOf(kept, runs, to)
+  /** Of runs that are not kept, one season at a time. */
+  const passing = drawnUpTo(1, true)
   return {
     alive,
-    of: run => kept.get(nameOf(run))!,
-    draw(run, into, season) {
+    of: run => drawnOf(run) ?? passing,
+    comingsOf,
+    draw(run, into, season, isAnew) {
+      const at = into === passing ? 0 : season
+      if (into !== passing && !isAnew && !Number.isNaN(into.logDays[at])) return at
       const own = luck.ofSeason(season).stream(run.key)
       const { steps, stepsBeforeRootstock } = run
-      into.logDays[season] = run.logMedianDays + run.batchSdLog * normalScore(own.uniform())
+      into.logDays[at] = run.logMedianDays + run.batchSdLog * normalScore(own.uniform())
       for (let i = 0; i < run.ownDraws; i++) {
         const uniform = own.uniform()
-        if (i === run.ownDraw) into.luck[season] = uniform
-        else if (stepsBeforeRootstock > 0) into.earlyLuck[season] = uniform
+        if (i === run.ownDraw) into.luck[at] = uniform
+        else if (stepsBeforeRootstock > 0) into.earlyLuck[at] = uniform
       }
       for (let j = steps.length - 1; j >= 0; j--) {
         const step = steps[j]!
@@ -65,28 +61,9 @@ export function drawsOf(
         alive[j + 1] = shareAt(curves, step.curve, score)
       }
       for (let j = 0; j < steps.length; j++) alive[j + 1]! *= alive[j]!
-      into.finished[season] = alive[steps.length]!
-      if (stepsBeforeRootstock > 0) into.worked[season] = alive[stepsBeforeRootstock]!
+      into.finished[at] = alive[steps.length]!
+      if (stepsBeforeRootstock > 0) into.worked[at] = alive[stepsBeforeRootstock]!
+      return at
     },
-  }
-}
-
-/** A start has a key of its own; portions of a batch share theirs. */
-const nameOf = ({ key, ownDraw }: Run) => `${key}/${ownDraw}`
-
-function drawnUpTo(to: number, { stepsBeforeRootstock }: Run, before: DrawnRun | undefined): DrawnRun {
-  if (before && before.logDays.length >= to) return before
-  const longer = (of: Float64Array | undefined, without: number) => {
-    const all = new Float64Array(to).fill(without)
-    if (of) all.set(of)
-    return all
-  }
-  const isEarly = stepsBeforeRootstock > 0
-  return {
-    logDays: longer(before?.logDays, Number.NaN),
-    finished: longer(before?.finished, 0),
-    luck: longer(before?.luck, 0),
-    worked: isEarly ? longer(before?.worked, 0) : NONE,
-    earlyLuck: isEarly ? longer(before?.earlyLuck, 0) : NONE,
   }
 }

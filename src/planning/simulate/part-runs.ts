@@ -1,10 +1,13 @@
 import type { Season, SeasonStart } from '../season.ts'
+import { emptyRoom } from './kept-draws.ts'
 import type { SeasonLoads } from './loads.ts'
+import { luckOf } from './luck.ts'
 import type { Part } from './parts.ts'
 import {
   nothingKept,
   type SimulatedSeasons,
   type SimulationInput,
+  type SimulationKept,
   simulateLoads,
   simulateSeasons,
 } from './simulate-seasons.ts'
@@ -39,12 +42,13 @@ export interface PartRuns {
 
 /** Runs of the parts of a season in one thread, which keeps what it knows of each for the next run. */
 export function partRuns(parts: readonly Part[]): PartRuns {
-  let { luck } = nothingKept(0)
-  let kept: ReturnType<typeof nothingKept>[] = []
+  let luck = luckOf(0)
+  let kept: SimulationKept[] = []
   const keptOf = ({ part, input }: PartRun) => {
     if (luck.seed !== input.seed || kept.length === 0) {
-      ;({ luck } = nothingKept(input.seed))
-      kept = parts.map(() => ({ ...nothingKept(input.seed), luck }))
+      luck = luckOf(input.seed)
+      const room = emptyRoom()
+      kept = parts.map(() => nothingKept(input.seed, luck, room))
     }
     return kept[part]!
   }

@@ -1,8 +1,10 @@
 import { normalQuantile } from '../../science/index.ts'
 import { DAY_OF_START } from '../rates/days-to-ready.ts'
 import type { Season } from '../season.ts'
+import type { Comings } from './comings.ts'
 import { noDeliveries } from './deliveries.ts'
-import type { DrawnRun, Draws } from './draw-run.ts'
+import type { Draws } from './draw-run.ts'
+import type { DrawnRun } from './kept-draws.ts'
 import type { Loads } from './loads.ts'
 import { normalShare } from './normal-share.ts'
 import type { Promisable } from './promisable.ts'
@@ -134,10 +136,7 @@ export function runUnit(input: UnitInput): UnitSeasons {
   }
   const freeDraws = free.map(run => input.draws.of(run))
   const graftDraws = grafts.map(({ run }) => input.draws.of(run))
-  /** Draws the run where that was not done before, or its steps are asked for. */
-  const ensureDrawn = (run: Run, drawn: DrawnRun, s: number) => {
-    if (loads || Number.isNaN(drawn.logDays[s])) draw(run, drawn, s)
-  }
+  const freeComings = free.map(run => input.draws.comingsOf(run))
   const take = (run: Run, wanted: number): number => {
     let got = 0
     for (const { line, workable } of run.rootstockLines) {
@@ -150,45 +149,55 @@ export function runUnit(input: UnitInput): UnitSeasons {
     return got
   }
   /** Puts what is finished of a run, as it was drawn, into the stock of its weeks. */
-  const finish = (run: Run, number: number, finished: number, logDays: number) => {
+  const finish = (run: Run, number: number, finished: number, logDays: number, comings?: Comings) => {
     loads?.addRun(run, number, alive, Math.exp(logDays))
     if (finished === 0 || run.isOnHold) return
     const { week, plantSdLog: spread } = run
     const line = ownLine[run.line]!
     if (spread < 1e-6) {
       const ready = week + Math.floor((DAY_OF_START + Math.exp(logDays)) / 7)
-      if (ready <= lastWeek) stock.put(line, ready, finished)
+      if (ready < weeks) {
+        stock.put(line, ready, finished)
+        comings?.note(ready, finished)
+      }
       return
     }
     const first = logDays - firstScore(finished) * spread
     const earliest = Math.floor((DAY_OF_START + Math.exp(first)) / 7)
     let done = 0
-    for (let k = earliest; done < finished && week + k <= lastWeek; k++) {
+    for (let k = earliest; done < finished && week + k < weeks; k++) {
       const by = Math.round(finished * normalShare((logWeekEnds[k]! - logDays) / spread))
       if (by > done) {
         stock.put(line, week + k, by - done)
+        comings?.note(week + k, by - done)
         done = by
       }
     }
   }
-  const runFree = (run: Run, drawn: DrawnRun, s: number) => {
-    ensureDrawn(run, drawn, s)
-    const finished = survivors(run.number, drawn.finished[s]!, drawn.luck[s]!)
-    finish(run, run.number, finished, drawn.logDays[s]!)
+  const runFree = (run: Run, drawn: DrawnRun, s: number, comings?: Comings) => {
+    const at = draw(run, drawn, s, loads !== undefined)
+    const finished = survivors(run.number, drawn.finished[at]!, drawn.luck[at]!)
+    finish(run, run.number, finished, drawn.logDays[at]!, comings)
+  }
+  const runLiving = (run: Run, drawn: DrawnRun, s: number, comings: Comings) => {
+    const line = ownLine[run.line]!
+    if (comings.each(s, (week, plants) => stock.put(line, week, plants))) return
+    comings.turnTo(s)
+    runFree(run, drawn, s, comings)
   }
   const runGraft = (graft: number, row: number, s: number) => {
     const { run, takesHere, comesHere } = grafts[graft]!
     const drawn = graftDraws[graft]!
     if (run.rootstockLines.length === 0) return runFree(run, drawn, s)
     const isEarly = run.stepsBeforeRootstock > 0
-    if (comesHere || isEarly) ensureDrawn(run, drawn, s)
-    const worked = isEarly ? drawn.worked[s]! : 1
-    const want = worked < 1 ? survivors(run.number, worked, drawn.earlyLuck[s]!) : run.number
+    const at = comesHere || isEarly ? draw(run, drawn, s, loads !== undefined) : 0
+    const worked = isEarly ? drawn.worked[at]! : 1
+    const want = worked < 1 ? survivors(run.number, worked, drawn.earlyLuck[at]!) : run.number
     if (takesHere) gotBy[graft]![row] = take(run, want)
     if (!comesHere) return
     const number = gotBy[graft]![row]!
-    const finished = survivors(number, worked > 0 ? drawn.finished[s]! / worked : 0, drawn.luck[s]!)
-    finish(run, want > 0 ? (run.number * number) / want : run.number, finished, drawn.logDays[s]!)
+    const finished = survivors(number, worked > 0 ? drawn.finished[at]! / worked : 0, drawn.luck[at]!)
+    finish(run, want > 0 ? (run.number * number) / want : run.number, finished, drawn.logDays[at]!)
   }
 
   for (let row = 0; row < rows.count; row++) {
@@ -198,7 +207,11 @@ export function runUnit(input: UnitInput): UnitSeasons {
     loads?.turnTo(row)
     for (const { line, weeksAgo, number } of standing) stock.put(line, -weeksAgo, number)
     for (const { line, week, number } of bought) stock.put(line, week, Math.round(number))
-    for (let run = 0; run < free.length; run++) runFree(free[run]!, freeDraws[run]!, s)
+    for (let i = 0; i < free.length; i++) {
+      const comings = loads ? undefined : freeComings[i]
+      if (comings) runLiving(free[i]!, freeDraws[i]!, s, comings)
+      else runFree(free[i]!, freeDraws[i]!, s)
+    }
 
     let graft = 0
     for (let week = nextWeek(0); week <= lastWeek; week = nextWeek(week + 1)) {

@@ -1,5 +1,6 @@
 import type { BoughtIn, Season, SeasonStart } from '../season.ts'
-import { drawsOf, type KeptDraws } from './draw-run.ts'
+import { drawsOf } from './draw-run.ts'
+import { emptyRoom, type KeptDraws, noDraws, type Room } from './kept-draws.ts'
 import { type KeptUnits, type KnownUnit, runUnits } from './kept-units.ts'
 import { LOADS_EVERY, noLoads, type SeasonLoads } from './loads.ts'
 import { type Luck, luckOf } from './luck.ts'
@@ -47,9 +48,9 @@ export interface SimulationKept {
   units: KeptUnits
 }
 
-export const nothingKept = (seed: number): SimulationKept => ({
-  luck: luckOf(seed),
-  draws: new Map(),
+export const nothingKept = (seed: number, luck = luckOf(seed), room: Room = emptyRoom()): SimulationKept => ({
+  luck,
+  draws: noDraws(room),
   units: new Map(),
 })
 
