@@ -1,4 +1,4 @@
-import { inventedNursery } from '../src/planning/fixtures/invented-nursery.ts'
+import { type InventedSize, inventedNursery } from '../src/planning/fixtures/invented-nursery.ts'
 import { type Plan, type Progress, planSeason } from '../src/planning/index.ts'
 import { seasonThreads } from '../src/server/index.ts'
 
@@ -7,8 +7,16 @@ export const TODAY = '2026-01-07'
 const MEGA = 2 ** 20
 
 /** An invented nursery of so many kinds; every kind has two ways, every tree kind one or two orders. */
-export const nurseryOf = (kinds: number, seed = 1) =>
-  inventedNursery({ kinds, ordersPerKind: 1.5, treesPerOrder: 150, today: TODAY, seed, room: 1.5 })
+export const nurseryOf = (kinds: number, alsoSaid: InventedSize['alsoSaid'] = []) =>
+  inventedNursery({
+    kinds,
+    ordersPerKind: 1.5,
+    treesPerOrder: 150,
+    today: TODAY,
+    seed: 1,
+    room: 1.5,
+    alsoSaid,
+  })
 
 /** Plans once and says how long each stage took. */
 export async function planned(kinds: number, seasons: number) {

@@ -17,6 +17,8 @@ const timed = <T>(work: () => T): { seconds: number; cpuSeconds: number; result:
   return { seconds: (performance.now() - began) / 1000, cpuSeconds: (user + system) / 1e6, result }
 }
 
+/** Optima of one model are the same to this share of them. */
+const SAME = 1e-6
 /** What a shell says of a command that it does not find. */
 const NOT_FOUND = 127
 
@@ -73,6 +75,9 @@ export default async () => {
   peer('cbc', 'cbc', [file, 'initialSolve', 'quit'], said =>
     Number(/Optimal objective (\S+)/.exec(said)?.[1]),
   )
+  for (const [name, { objective }] of Object.entries(rivals))
+    if (!(Math.abs(objective - cold.result.objective) <= SAME * Math.abs(cold.result.objective)))
+      throw new Error(`${name} comes to ${objective}, our own run to ${cold.result.objective}.`)
   solver.dispose()
   rmSync(folder, { recursive: true })
   return {

@@ -1,33 +1,26 @@
+import { atEqualChances, batchesOf, freshChances, startCost } from '../src/planning/fixtures/equal-chances.ts'
 import { type TinyStep, tinyKind, tinySeason } from '../src/planning/fixtures/tiny-season.ts'
+import { twoStageProgram } from '../src/planning/fixtures/two-stage.ts'
 import { buildSeasonModel } from '../src/planning/model/build-season-model.ts'
 import { openSolver } from '../src/planning/model/solve.ts'
 import { BATCH_MINUTES } from '../src/planning/reading/batch-minutes.ts'
 import type { Season, SeasonStart } from '../src/planning/season.ts'
-import { orderOutcomes } from '../src/planning/simulate/outcome.ts'
 import { simulateSeasons } from '../src/planning/simulate/simulate-seasons.ts'
 import { firstMargins } from '../src/planning/sureness/first-margins.ts'
 import { settleMargins } from '../src/planning/sureness/settle-margins.ts'
 import { settleSpread } from '../src/planning/sureness/settle-spread.ts'
 import { withCover } from '../src/planning/sureness/with-cover.ts'
 import { seededRandom } from '../src/science/index.ts'
-import { type TwoStageProgram, twoStageProgram } from './two-stage.ts'
 
 const NURSERIES = 6
 const SCENARIOS = 250
-const FRESH_SEASONS = 20_000
+const FRESH = { seasons: 20_000, seed: 9 }
 const SURE = [0.8, 0.9, 0.95]
-/** Price of one tree short, in the unit of money; moved order by order in so many rounds. */
-const FIRST_SHORT_PRICE = 15
 const PRICE_ROUNDS = 14
-const PRICE_STEP = 0.8
-const NEARLY_ALWAYS = 0.985
 /** What a batch fewer is worth to the planner, at the usual 20 an hour: the program knows no price of a batch. */
 const WORTH_OF_BATCH = (BATCH_MINUTES / 60) * 20
 /** Chances further apart than this, on the logit scale, are not equal: 0.90 and 0.88. Our choice. */
 const EQUAL = 0.2
-/** A start of fewer plants is none. */
-const NONE = 0.5
-
 /**
  * Small nurseries of 3 to 5 orders, with rootstocks and grafts, planned by us and by the full two-stage stochastic program
  * over a few hundred scenarios, its price of shortage varied order by order until it gives each order the chance that ours
@@ -46,9 +39,9 @@ export default async () => {
     for (const sure of SURE) {
       const season = smallNursery(nursery, sure)
       const { starts, isSpread } = await ourStarts(season)
-      const chances = freshChances(season, starts)
+      const chances = freshChances(season, starts, FRESH)
       const cost = startCost(season, starts)
-      const rival = atEqualChances(season, program, chances)
+      const rival = atEqualChances(season, program, chances, FRESH, PRICE_ROUNDS)
       const said = (all: readonly number[]) => all.map(chance => chance.toFixed(3)).join(' ')
       const note = `nursery ${nursery} at ${sure}, ${isSpread ? 'spread' : 'not spread'}: ours ${cost.toFixed(0)} in ${batchesOf(starts)} batches (${said(chances)}), two-stage ${rival.cost.toFixed(0)} in ${rival.batches} (${said(rival.chances)})`
       notes.push(note)
@@ -75,7 +68,7 @@ export default async () => {
     rivals: {},
     notes: [
       `with batches: each batch counted as ${WORTH_OF_BATCH} more, on both sides`,
-      `two-stage program over ${SCENARIOS} scenarios, both measured on ${FRESH_SEASONS} fresh seasons`,
+      `two-stage program over ${SCENARIOS} scenarios, both measured on ${FRESH.seasons} fresh seasons`,
       ...notes,
     ],
   }
@@ -166,60 +159,4 @@ async function settledStarts(season: Season, isSpread: boolean): Promise<readonl
   return best.plan.starts
 }
 
-function freshChances(season: Season, starts: readonly SeasonStart[]): number[] {
-  const simulated = simulateSeasons(season, starts, { from: 0, to: FRESH_SEASONS, seed: 9 })
-  return orderOutcomes(season, simulated).map(({ chance }) => chance)
-}
-
-/**
- * The program's plan that gives each order our chance: the price of a tree short is moved for each order until it does.
- * An order that plants made for others fill nearly always is only to be filled nearly always.
- */
-function atEqualChances(
-  season: Season,
-  program: TwoStageProgram,
-  ours: readonly number[],
-): { cost: number; batches: number; chances: readonly number[]; off: number } {
-  const prices = ours.map(() => FIRST_SHORT_PRICE)
-  let nearest = {
-    cost: Number.NaN,
-    batches: 0,
-    chances: [] as readonly number[],
-    off: Number.POSITIVE_INFINITY,
-  }
-  for (let round = 0; round < PRICE_ROUNDS; round++) {
-    const { starts, cost } = program.plan(inTurn(season, prices))
-    const chances = freshChances(season, starts)
-    const gaps = chances.map((chance, o) => {
-      const gap = logit(ours[o]!) - logit(chance)
-      return ours[o]! > NEARLY_ALWAYS && chance > NEARLY_ALWAYS ? 0 : gap
-    })
-    const off = Math.max(...gaps.map(Math.abs))
-    if (off < nearest.off) nearest = { cost, batches: batchesOf(starts), chances, off }
-    gaps.forEach((gap, o) => {
-      prices[o] = Math.min(500, Math.max(0.2, prices[o]! * Math.exp(PRICE_STEP * gap)))
-    })
-  }
-  return nearest
-}
-
-/** Trees go to the order that is due first, here as in the simulator: none is dearer than one of its kind due before it. */
-const inTurn = (season: Season, prices: readonly number[]): number[] =>
-  season.orders.map(({ kinds, dueWeek }) =>
-    Math.max(
-      ...season.orders.flatMap((other, o) =>
-        other.kinds[0]!.kind === kinds[0]!.kind && other.dueWeek >= dueWeek
-          ? [prices[o]! * (1 + 0.001 * (other.dueWeek - dueWeek))]
-          : [],
-      ),
-    ),
-  )
-
 const mean = (shares: readonly number[]) => shares.reduce((sum, share) => sum + share, 0) / shares.length
-
-const batchesOf = (starts: readonly SeasonStart[]) => starts.filter(({ number }) => number >= NONE).length
-
-const logit = (share: number) => Math.log(Math.max(share, 1e-3) / Math.max(1 - share, 1e-3))
-
-const startCost = (season: Season, starts: readonly SeasonStart[]): number =>
-  starts.reduce((sum, { way, number }) => sum + number * season.ways[way]!.costPerPlant, 0)
