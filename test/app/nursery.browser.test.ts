@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
@@ -15,7 +16,20 @@ const nextYear = Number(localToday().slice(0, 4)) + 2
 test('the invented nursery is opened to look around in, and put aside for one of one’s own: that is empty, and what was put aside is kept', async () => {
   const { page, problems } = await app.open()
   await page.goto(`${app.address}/work`)
-  await page.getByRole('button', { name: 'Open the invented nursery' }).click()
+  const explore = page.getByRole('button', { name: 'Open the invented nursery' })
+  await explore.waitFor()
+  for (const [theme, rules] of [
+    ['light', ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']],
+    ['dark', ['wcag2aa']],
+    ['sunlight', ['wcag2aaa']],
+  ] as const) {
+    await page.evaluate(shown => {
+      document.documentElement.dataset.theme = shown
+    }, theme)
+    const axe = new AxeBuilder({ page }).setLegacyMode().withTags([...rules])
+    expect((await axe.analyze()).violations.map(({ id }) => id)).toEqual([])
+  }
+  await explore.click()
   await page.getByText('This is the invented nursery.').waitFor()
   expect((await app.client.nursery()).isInvented).toBe(true)
   expect((await app.client.orders()).length).toBeGreaterThan(10)

@@ -2,6 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
+import { MORE_DEEDS, NEAR_DEEDS, possible } from '../../src/app/screens/batch/batch-deed.ts'
 import { entryOf } from '../served-nursery.ts'
 import { localToday, type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
 
@@ -168,6 +169,92 @@ const forms: readonly (readonly [path: string, button: string, open: string])[] 
   ['/nursery', 'Change what things cost', 'prices'],
   ['/orders?order={order}', 'What was said of it: show the entries behind it', 'behind said'],
 ]
+
+/** What lies over a page: by its address, or by what is done on the page. */
+const lyingOver = async (): Promise<
+  readonly (readonly [path: string, lays?: (page: Page) => Promise<unknown>])[]
+> => {
+  const { client } = app
+  const view = await client.batch(known.batch)
+  const { benches, people, kinds, cultivars } = await client.nursery()
+  const deeds = [...NEAR_DEEDS, ...MORE_DEEDS].filter(kind => possible(view, kind))
+  const press = (name: string | RegExp) => (page: Page) => page.getByRole('button', { name }).first().click()
+  return [
+    ...deeds.map(deed => [`/batches/${known.batch}?open=${deed}`] as const),
+    [`/batches/${known.batch}?open=strike+${view.entries[0]!.id}`],
+    [`/batches/${known.batch}`, page => page.locator('.batch-head [aria-haspopup="true"]').first().click()],
+    [`/orders?order=${known.order}&open=change`],
+    [`/orders?order=${known.order}&open=behind+said`],
+    ...['observe', 'hold', 'retire', 'lab', 'wood', 'change'].map(
+      doing => [`/mothers?mother=${known.mother}&open=${doing}`] as const,
+    ),
+    [`/benches?bench=${known.bench}&open=hold`],
+    ...[
+      ...['site', 'prices', 'mother', 'batch', 'kind+new', 'bench+new', 'person+new'],
+      ...[`kind+${kinds[0]!.id}`, `bench+${benches[0]!.id}`, `person+${people[0]!.id}`],
+      ...[`cultivar+${cultivars[0]!.id}`, `retire+bench+${benches[0]!.id}`],
+    ].map(form => [`/nursery?open=${form}`] as const),
+    ['/species?open=add'],
+    ['/species/fig?open=add'],
+    [`/lineage/mother/${known.held}/affected?open=hold`],
+    [`/lineage/batch/${known.batch}?open=hold`],
+    ['/rates?show=all', page => page.locator('.pressed').first().click()],
+    ['/checks', press('Release')],
+    ['/work', page => page.keyboard.press('Control+K')],
+    ['/work', press(/^The coming year/)],
+    [
+      '/work',
+      page =>
+        page
+          .getByRole('button', { name: /^Done: / })
+          .first()
+          .click(),
+    ],
+    ['/year', press(/^Save/)],
+    [`/orders?promise=${kinds[0]!.id}`, page => page.locator('.promise input').first().press('ArrowDown')],
+  ]
+}
+
+/** All that axe reads, on paper; colours alone where only they differ. */
+const looksOver = looks.filter(([, width]) => width === 1280)
+
+test('axe finds no fault in any form, list or sheet that lies over a page, nor in the finder, on paper; no contrast below AA in the dark or AAA in the sun', async () => {
+  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const faults: string[] = []
+  const over = '[role="dialog"], .pop, form.tick'
+  await page.goto(`${app.address}/work`)
+  for (const [place, [path, lays]] of (await lyingOver()).entries()) {
+    // Within the app, as a link in it does: nothing is read in again.
+    await page.keyboard.press('Escape')
+    await page.evaluate(to => history.pushState({}, '', to), path)
+    await expect.poll(() => page.locator(over).count()).toBeLessThan(2)
+    await lays?.(page)
+    const found = await page
+      .locator(over)
+      .first()
+      .waitFor({ timeout: 5000 })
+      .then(
+        () => true,
+        () => false,
+      )
+    if (!found) {
+      faults.push(`${path}: nothing lies over the page`)
+      continue
+    }
+    // They are drawn by the same few rules: in the dark and in the sun one of three is looked at.
+    for (const [theme, , look] of place % 3 === 0 ? looksOver : looksOver.slice(0, 1)) {
+      await page.evaluate(shown => {
+        document.documentElement.dataset.theme = shown
+      }, theme)
+      const { violations } = await look(await axeOn(page))
+        .include(over)
+        .analyze()
+      for (const { id, nodes } of violations)
+        faults.push(`${path}, ${theme}: ${id} at ${nodes[0]?.target}: ${nodes[0]?.any[0]?.message}`)
+    }
+  }
+  expect([...faults, ...problems]).toEqual([])
+})
 
 test('what could be promised, what is tried of a bench and the entries behind a number of a batch are opened again by a link', async () => {
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })
