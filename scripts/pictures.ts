@@ -64,7 +64,10 @@ const knownTo = async (client: ReturnType<typeof createClient>) => {
 const into = process.argv[2] ?? join(root, '.cache/pictures')
 mkdirSync(into, { recursive: true })
 const data = mkdtempSync(join(tmpdir(), 'budstick-pictures-'))
+const nothing = mkdtempSync(join(tmpdir(), 'budstick-pictures-'))
 const server = await startServer(['dist/server/main.js'], data, '--today', '2026-11-25')
+/** A nursery in which nothing is entered. */
+const empty = await startServer(['dist/server/main.js'], nothing, '--empty', '--today', '2026-11-25')
 const browser = await openBrowser()
 try {
   let isPlanned = false
@@ -79,20 +82,31 @@ try {
       const context = await browser.newContext({ viewport })
       await context.addInitScript(kept => localStorage.setItem('budstick.theme', kept), theme)
       const page = await context.newPage()
-      for (const [name, path] of screens) {
-        await page.goto(
-          server.address +
-            path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what])),
-        )
+      const open = async (address: string): Promise<void> => {
+        await page.goto(address)
         await page.getByRole('heading', { level: 1 }).waitFor()
+      }
+      const take = async (name: string): Promise<void> => {
         await page.waitForTimeout(400)
         await page.screenshot({ path: join(into, `${name}-${size}-${theme}.png`) })
         process.stderr.write(`${name}, ${size}, ${theme}\n`)
       }
+      for (const [name, path] of screens) {
+        await open(
+          server.address +
+            path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what])),
+        )
+        await take(name)
+      }
+      await page.keyboard.press('Control+K')
+      await page.getByRole('dialog').waitFor()
+      await take('finder')
+      await open(`${empty.address}/work`)
+      await take('first-run')
       await context.close()
     }
 } finally {
   await browser.close()
-  await server.end()
-  rmSync(data, { recursive: true, force: true })
+  for (const served of [server, empty]) await served.end()
+  for (const folder of [data, nothing]) rmSync(folder, { recursive: true, force: true })
 }
