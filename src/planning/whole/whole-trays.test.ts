@@ -44,3 +44,18 @@ test('many starts are rounded part by part, and all together fit into the nurser
   expect(batches(third.starts)).toEqual(batches(again.starts))
   expect(sum(third.starts)).toBeLessThan(0.8 * sum(again.starts))
 })
+
+test('where the relaxation begins nothing, a later round with more trees planned is rounded all the same', async () => {
+  const size = { kinds: 3, ordersPerKind: 2, treesPerOrder: 20, today: MONDAY, seed: 2, room: 1 }
+  const season = readSeason(inventedNursery(size), MONDAY)
+  const margins = withoutMargins(season)
+  const { model, ...solution } = await solved(season)
+  const trays = wholeTrays({ season, relaxed: { ...solution, starts: [] }, model })
+  await trays.round({ margins, proveSeconds: 0 })
+  const more = { ...margins, plannedNumber: margins.plannedNumber.map(number => 2 * number) }
+  const { starts } = await trays.round({ margins: more, proveSeconds: 1 })
+  for (const { way, number } of starts) {
+    const trays = number / season.ways[way]!.tray
+    expect(trays).toBeCloseTo(Math.round(trays), 6)
+  }
+})

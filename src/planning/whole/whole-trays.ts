@@ -83,7 +83,7 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
           seen,
           kept: last?.starts,
           most,
-          proveSeconds: all > MOST_SEARCHED ? 0 : (proveSeconds * seen.length) / all,
+          proveSeconds: all > MOST_SEARCHED ? 0 : proveSeconds * (seen.length / Math.max(1, all)),
           isStopped,
         }))
       now[p] = rounding(part, own, found)
