@@ -58,7 +58,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['src/**/*.browser.test.ts', 'test/**/*.browser.test.ts'],
-          globalSetup: 'test/build-program.ts',
+          globalSetup: ['test/build-program.ts', 'test/app/plan-nursery.ts'],
         },
       },
     ],

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type Body, type Entry, finishedStep } from '../../src/record/index.ts'
 import { BatchId, EntryId, inEnglish, KindId, MaterialLotId, OrderId } from '../../src/trade/index.ts'
-import { localToday, type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
-import { smallNursery } from './small-nursery.ts'
+import { type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
+import { localToday, smallNursery } from './small-nursery.ts'
 
 const today = localToday()
 const registers = smallNursery(today).filter(({ body }) => body.kind.includes('-set/'))

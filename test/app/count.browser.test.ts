@@ -3,12 +3,11 @@ import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
 import { inEnglish } from '../../src/trade/index.ts'
 import { withKeys } from './hands.ts'
-import { planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
 beforeAll(async () => {
-  app = await serveApp()
-  await planSeason(app)
+  app = await servePlannedApp()
 })
 afterAll(() => app.close())
 

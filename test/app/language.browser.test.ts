@@ -6,7 +6,7 @@ import { en } from '../../src/app/text/en.ts'
 import { es } from '../../src/app/text/es.ts'
 import type { Tree } from '../../src/app/text/plural-forms.ts'
 import { withKeys } from './hands.ts'
-import { type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
 let opened: OpenedPage
@@ -14,8 +14,7 @@ let opened: OpenedPage
 const own = new Set<string>()
 const known = { batch: '', order: '', mother: '' }
 beforeAll(async () => {
-  app = await serveApp()
-  await planSeason(app)
+  app = await servePlannedApp()
   known.batch = rowsOf(await app.client.batches({ state: 'alive' })).find(({ standing }) => standing > 20)!.id
   known.order = (await app.client.orders())[0]!.order.id
   known.mother = (await app.client.mothers())[0]!.mother.id

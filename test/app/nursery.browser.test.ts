@@ -3,7 +3,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
 import { withKeys } from './hands.ts'
-import { localToday, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
+import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
 beforeAll(async () => {

@@ -3,14 +3,13 @@ import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
-import { type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
 let opened: OpenedPage
 const known = { batch: '', order: '', mother: '', kind: '' }
 beforeAll(async () => {
-  app = await serveApp()
-  await planSeason(app)
+  app = await servePlannedApp()
   known.batch = rowsOf(await app.client.batches({ state: 'alive' }))[0]!.id
   known.mother = (await app.client.mothers())[0]!.mother.id
   known.order = (await app.client.seasonPlan()).starts.flatMap(({ orders }) => orders)[0]!.order

@@ -5,7 +5,8 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { pictureFileOf, rowsOf } from '../../src/api/index.ts'
 import { entryOf } from '../served-nursery.ts'
-import { localToday, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
+import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
 let folder: string

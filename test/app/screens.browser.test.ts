@@ -4,15 +4,15 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { MORE_DEEDS, NEAR_DEEDS, possible } from '../../src/app/screens/batch/batch-deed.ts'
 import { entryOf } from '../served-nursery.ts'
-import { localToday, type OpenedPage, openScreen, planSeason, type ServedApp, serveApp } from './serve-app.ts'
+import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
+import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
 let opened: OpenedPage
 const known = { batch: '', order: '', mother: '', start: '', held: '', bench: '', protocol: '' }
 
 beforeAll(async () => {
-  app = await serveApp()
-  await planSeason(app)
+  app = await servePlannedApp()
   const [batch] = rowsOf(await app.client.batches({ state: 'alive' }))
   known.batch = batch!.id
   known.bench = batch!.benches[0]!

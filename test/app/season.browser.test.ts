@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { Entry } from '../../src/record/index.ts'
-import { localToday, planSeason, type ServedApp, serveApp } from './serve-app.ts'
-import { smallNursery } from './small-nursery.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
+import { localToday, planSeason, smallNursery } from './small-nursery.ts'
 
 /** A start that was set by hand, in the next third week of a year that is not begun yet. */
 const SET = { week: `${Number(localToday().slice(0, 4)) + 1}-W03`, number: 41 }
@@ -24,7 +24,7 @@ const startSet = () =>
 let app: ServedApp
 beforeAll(async () => {
   app = await serveApp([...smallNursery(localToday()), startSet()])
-  await planSeason(app)
+  await planSeason(app.client)
 })
 afterAll(() => app.close())
 

@@ -1,14 +1,14 @@
 /** The built program on a small nursery, served for real, and a page of it in a real browser. */
 import { type ChildProcess, spawn } from 'node:child_process'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { buildApp, buildServer } from '../../scripts/setup/build.js'
+import { inject } from 'vitest'
 import { createClient } from '../../src/api/index.ts'
 import { sharedBrowser } from '../browser.ts'
 import { root } from '../source-files.ts'
-import { smallNursery } from './small-nursery.ts'
+import { localToday, smallNursery } from './small-nursery.ts'
 
 export interface ServedApp {
   readonly address: string
@@ -22,13 +22,6 @@ export interface OpenedPage {
   readonly page: Page
   readonly context: BrowserContext
   readonly problems: readonly string[]
-}
-
-export const localToday = (): string => {
-  const now = new Date()
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
-    .map(part => String(part).padStart(2, '0'))
-    .join('-')
 }
 
 const listening = (child: ChildProcess): Promise<string> =>
@@ -49,13 +42,23 @@ export async function serveApp(
   nursery = smallNursery(localToday()),
   ...flags: readonly string[]
 ): Promise<ServedApp> {
-  await Promise.all([buildServer(root), buildApp(root)])
-  const data = mkdtempSync(join(tmpdir(), 'small-nursery-'))
+  const app = await serve(mkdtempSync(join(tmpdir(), 'small-nursery-')), flags)
+  if (nursery.length > 0) await app.client.pushEntries(nursery)
+  return app
+}
+
+/** The small nursery with its season planned: a copy of the one that was planned before the first test. */
+export function servePlannedApp(): Promise<ServedApp> {
+  const data = mkdtempSync(join(tmpdir(), 'planned-nursery-'))
+  cpSync(inject('plannedNursery'), data, { recursive: true })
+  return serve(data, [])
+}
+
+async function serve(data: string, flags: readonly string[]): Promise<ServedApp> {
   const args = ['serve', '--no-open', '--empty', '--port', '0', '--data', data, ...flags]
   const child = spawn(process.execPath, [join(root, 'dist/server/main.js'), ...args])
   const address = await listening(child)
   const client = createClient(address)
-  if (nursery.length > 0) await client.pushEntries(nursery)
   const browser = await sharedBrowser()
   const contexts: BrowserContext[] = []
 
@@ -104,15 +107,4 @@ export async function openScreen(page: Page, { address }: ServedApp, path: strin
   } else await page.goto(to.href)
   await page.locator('h1').first().waitFor({ state: 'attached' })
   await page.locator('[data-fetching]').waitFor({ state: 'detached' })
-}
-
-/** Plans the season and waits until the plan is there. */
-export async function planSeason({ client }: ServedApp): Promise<void> {
-  await client.startPlan()
-  for (;;) {
-    const { job } = await client.plan()
-    if (job?.state === 'done') return
-    if (job?.state === 'failed') throw new Error(`No plan: ${job.why}`)
-    await new Promise(done => setTimeout(done, 100))
-  }
 }

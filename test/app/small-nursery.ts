@@ -1,8 +1,28 @@
+import type { Client } from '../../src/api/index.ts'
 import { makeDemoEntries } from '../../src/demo/index.ts'
 import type { Entry } from '../../src/record/index.ts'
 
 /** A corner of the invented nursery, small enough to be planned in a moment: kinds made from cuttings alone. */
 const KINDS = ['fig-green-purse', 'blueberry-harbour-ink', 'olive-silver-stair']
+
+/** The day it is where the tests run, which a browser takes for today. */
+export const localToday = (): string => {
+  const now = new Date()
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map(part => String(part).padStart(2, '0'))
+    .join('-')
+}
+
+/** Plans the season and waits until the plan is there. */
+export async function planSeason(client: Client): Promise<void> {
+  await client.startPlan()
+  for (;;) {
+    const { job } = await client.plan()
+    if (job?.state === 'done') return
+    if (job?.state === 'failed') throw new Error(`No plan: ${job.why}`)
+    await new Promise(done => setTimeout(done, 100))
+  }
+}
 
 const batchOf = (body: object): string | null =>
   'batch' in body && typeof body.batch === 'string' ? body.batch : null

@@ -2,7 +2,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { newFruit } from '../../src/app/screens/species/new-fruit.ts'
 import { speciesById } from '../../src/trade/facts/index.ts'
 import { entryOf } from '../served-nursery.ts'
-import { localToday, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
+import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
 
