@@ -2,6 +2,9 @@ import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
+/** The rooms below the app, and the library that checks their shapes. */
+const DOMAIN = /node_modules\/zod\/|\/src\/(trade|record|planning|science|advice|api)\//
+
 /** The app: sources and index.html in src/app, built into dist/app, from where the server serves it. */
 export default defineConfig({
   root: 'src/app',
@@ -36,16 +39,21 @@ export default defineConfig({
     /** Two pages: the app, and the one that only reads, for a nursery's own web site. */
     rolldownOptions: {
       input: ['index.html', 'plant.html'].map(page => `${import.meta.dirname}/src/app/${page}`),
-      /** The first view's scripts in half as many files: what several pages share, small parts put to their neighbours. */
+      /**
+       * The first view's scripts in half as many files: what several pages share, small parts put to their neighbours. What the
+       * domain's rooms hold is left where it is asked for, else a small part takes all of theirs into the first view with it.
+       */
       output: {
         codeSplitting: {
           groups: [
             {
               name: 'shared',
               tags: ['$initial'],
+              test: id => !DOMAIN.test(id),
+              includeDependenciesRecursively: false,
               minShareCount: 2,
               entriesAware: true,
-              entriesAwareMergeThreshold: 3_000,
+              entriesAwareMergeThreshold: 12_000,
             },
           ],
         },

@@ -1,6 +1,6 @@
 import type { OrderForecast, Supposed, WhatIf } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
-import type { EntryId, Protocol } from '../trade/index.ts'
+import type { Protocol } from '../trade/index.ts'
 import type { Ahead, AheadAsked } from './ahead-shapes.ts'
 import type { BandPoint, BatchView } from './batch-shapes.ts'
 import { type Carrying, sendCarried } from './carry.ts'
@@ -16,7 +16,7 @@ import type {
   TakenBack,
 } from './exchange-shapes.ts'
 import type { HoldRow } from './hold-shapes.ts'
-import type { JournalPage } from './journal-shapes.ts'
+import type { JournalPage, TaskDeed } from './journal-shapes.ts'
 import type { FullBench, NeedsLook } from './look-shapes.ts'
 import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 import type { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
@@ -138,7 +138,7 @@ export const createClient = (base = '') => {
     entriesShown: (ids: readonly string[]) => send<ShownEntry[]>('/entries/shown', 'POST', { ids }),
     journal: (asked: { before?: number | undefined; find?: string }) =>
       ask<JournalPage>(`/journal${query(asked)}`),
-    deedsOf: (tasks: readonly string[]) => send<EntryId[]>('/journal/deeds', 'POST', { tasks }),
+    deedsOf: (tasks: readonly string[]) => send<TaskDeed[]>('/journal/deeds', 'POST', { tasks }),
     pushEntries: (entries: readonly Entry[]) => send<EntriesPushed>('/entries', 'POST', { entries }),
     /** Reads spreadsheets and says what they would write. `FormData` sets its own header. */
     readFiles: async (files: readonly File[], by: Carrying) => {

@@ -22,7 +22,7 @@ export {
   TakenBack,
 } from './exchange-shapes.ts'
 export { HoldRow } from './hold-shapes.ts'
-export { JournalEntry, JournalPage } from './journal-shapes.ts'
+export { JournalEntry, JournalPage, TaskDeed } from './journal-shapes.ts'
 export { LicenceRow } from './licence-shapes.ts'
 export { FullBench, NeedsLook, Slumped } from './look-shapes.ts'
 export { PictureFile, pictureFileOf } from './picture-file.ts'

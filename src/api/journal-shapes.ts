@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { Phrase } from '../trade/index.ts'
+import { EntryId, Phrase } from '../trade/index.ts'
 import { ShownEntry } from './shapes.ts'
 
 /** An entry among all others: what it is about is said with it. */
@@ -26,3 +26,7 @@ export const JournalPage = z
   })
   .readonly()
 export type JournalPage = z.infer<typeof JournalPage>
+
+/** Of a task that is done: the entry that says so and those of the same deed, the newest first. */
+export const TaskDeed = z.object({ task: z.string(), entries: z.array(EntryId) }).readonly()
+export type TaskDeed = z.infer<typeof TaskDeed>

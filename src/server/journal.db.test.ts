@@ -80,8 +80,9 @@ test('of a task that is done the whole deed is named, of any number of tasks, an
       })
     ).json
   const [note, one, two] = deed.map(({ id }) => id)
-  expect(await ask('one')).toEqual([one, note])
-  expect(await ask('two', 'one', 'three')).toEqual([two, one, note])
+  const ofOne = { task: 'one', entries: [one, note] }
+  expect(await ask('one')).toEqual([ofOne])
+  expect(await ask('two', 'one', 'three')).toEqual([{ task: 'two', entries: [two] }, ofOne])
   await nursery.push([entryOf({ kind: 'struck/1', entry: one, why: 'not done' })])
   expect(await ask('one')).toEqual([])
 })

@@ -85,7 +85,19 @@ async function tickable() {
   throw new Error('The plan of the small nursery asks for nothing.')
 }
 
-test('after another deed and a reload a ticked start is taken back whole on its line, and any entry in the journal, with its reason: by keyboard', async () => {
+/** The deeds that the page's device holds ready, as text. */
+const keptDeeds = () =>
+  new Promise<string>((tell, fail) => {
+    const opening = indexedDB.open('budstick')
+    opening.onerror = () => fail(opening.error)
+    opening.onsuccess = () => {
+      const asked = opening.result.transaction('answers').objectStore('answers').get('["deeds"]')
+      asked.onsuccess = () => tell(asked.result?.json ?? '')
+      opening.result.close()
+    }
+  })
+
+test('after another deed and a reload a ticked start is taken back whole on its line, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
   const { week, task } = await tickable()
   const { page, problems } = await app.open()
   const hands = withKeys(page)
@@ -111,7 +123,13 @@ test('after another deed and a reload a ticked start is taken back whole on its 
   await expect.poll(async () => (await app.client.journal({})).entries[0]?.kind).toBe('noted/1')
 
   await page.goto(address)
+  await named('Not done after all').waitFor()
+  // What was said when it was done is held ready once nobody has touched the page for a while; then no server is needed.
+  await expect.poll(() => page.evaluate(keptDeeds), { timeout: 30_000 }).toContain(task.id)
+  await page.context().setOffline(true)
   await hands.press(named('Not done after all'))
+  await page.getByText('not yet at the office').first().waitFor()
+  await page.context().setOffline(false)
   await expect
     .poll(async () => (await deed()).map(({ struck }) => struck?.why))
     .toEqual(Array(2).fill('Not done after all'))

@@ -1,6 +1,5 @@
 import { createRoute, z } from '@hono/zod-openapi'
-import { EntryId } from '../../trade/index.ts'
-import { JournalPage } from '../journal-shapes.ts'
+import { JournalPage, TaskDeed } from '../journal-shapes.ts'
 import { Refusal } from '../shapes.ts'
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
@@ -47,8 +46,8 @@ export const journalRoutes = {
     },
     responses: {
       200: json(
-        z.array(EntryId),
-        'Of the tasks that are done: the entries that say so and those of the same deeds, the newest first',
+        z.array(TaskDeed),
+        'Of those of the tasks that are done: what was said in the same deed, the newest first',
       ),
       400: refused,
       415: refused,

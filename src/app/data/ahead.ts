@@ -5,6 +5,7 @@ import { atLeisure } from './at-leisure.ts'
 import { client } from './client.ts'
 import { type KeptView, keptViews } from './device-store.ts'
 import { look } from './queries.ts'
+import { keepDeeds } from './task-deeds.ts'
 import { wantedAhead } from './wanted-ahead.ts'
 import { whoNow } from './who.ts'
 
@@ -65,6 +66,8 @@ const fetchAhead = async (queries: QueryClient): Promise<void> => {
   await queries.prefetchQuery(look.holds())
   await queries.prefetchQuery(look.queries())
   if (plan !== null) await queries.prefetchQuery(look.seasonPlan())
+
+  await keepDeeds(work.done.map(({ task }) => task))
 
   const week = { ...work.planned, tasks: rowsOf(work.planned.tasks), done: work.done }
   const wanted = wantedAhead(week, person, {

@@ -14,7 +14,7 @@ import { JobStatus } from './job-status.tsx'
 import { NavBar } from './nav-bar.tsx'
 import { NavColumn } from './nav-column.tsx'
 import { NewerVersion } from './newer-version.tsx'
-import { OutboxStatus } from './outbox-status.tsx'
+import { fetchOutboxList, OutboxStatus } from './outbox-status.tsx'
 import { SeasonRuler } from './season-ruler.tsx'
 import { useIsWide } from './use-is-wide.ts'
 import { useKeptFocus } from './use-kept-focus.ts'
@@ -37,7 +37,12 @@ export function Shell() {
   const queries = useQueryClient()
   usePageTitle()
   useKeptFocus()
-  useEffect(() => void atLeisure(queries, QUIET_MS).then(() => setCanFind(true)), [queries])
+  useEffect(() => {
+    void atLeisure(queries, QUIET_MS).then(() => {
+      setCanFind(true)
+      void fetchOutboxList()
+    })
+  }, [queries])
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {

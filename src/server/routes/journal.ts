@@ -8,5 +8,5 @@ export const journalRoutes = (app: OpenAPIHono, { memory, plans }: Served): void
   app.openapi(routes.journal, c =>
     c.json(journalPage(memory, plans.latest()?.tasks ?? [], c.req.valid('query')), 200),
   )
-  app.openapi(routes.deedsOf, c => c.json([...deedsOf(memory, c.req.valid('json').tasks)], 200))
+  app.openapi(routes.deedsOf, c => c.json(deedsOf(memory, c.req.valid('json').tasks), 200))
 }

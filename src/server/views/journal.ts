@@ -1,4 +1,4 @@
-import type { JournalEntry, JournalPage } from '../../api/index.ts'
+import type { JournalEntry, JournalPage, TaskDeed } from '../../api/index.ts'
 import type { Task } from '../../planning/index.ts'
 import { deedOf, entryPhrase, type LoggedEntry, visitSubjects } from '../../record/index.ts'
 import { type EntryId, inEnglish, type OrderId, type PersonId, type Phrase } from '../../trade/index.ts'
@@ -44,15 +44,18 @@ export const journalPage = (
   return { entries, before: from > 1 ? from : null, backTo: last?.on ?? null }
 }
 
-/** Of tasks that are done: the entries that say so and those of the same deeds, the newest first. */
-export const deedsOf = (memory: NurseryMemory, tasks: readonly string[]): readonly EntryId[] => {
+/** Of those of the tasks that are done: what was said in the same deed, the newest first. */
+export const deedsOf = (memory: NurseryMemory, tasks: readonly string[]): TaskDeed[] => {
   const { tasksDone, struck } = memory.nursery()
-  const said = tasks.flatMap(task => tasksDone.get(task)?.entry ?? [])
-  const deeds = memory.entries(said).flatMap(done => deedOf(done, memory.before(done.seq, MOST_IN_A_DEED)))
-  return deeds
-    .filter(({ id }) => !struck.has(id))
-    .sort((a, b) => b.seq - a.seq)
-    .map(({ id }) => id)
+  return tasks.flatMap(task => {
+    const said = tasksDone.get(task)
+    const done = said && memory.entry(said.entry)
+    if (done === undefined) return []
+    const entries = deedOf(done, memory.before(done.seq, MOST_IN_A_DEED))
+      .filter(({ id }) => !struck.has(id))
+      .sort((a, b) => b.seq - a.seq)
+    return [{ task, entries: entries.map(({ id }) => id) }]
+  })
 }
 /** More than one ticked task ever says, with what other devices sent meanwhile. */
 const MOST_IN_A_DEED = 60

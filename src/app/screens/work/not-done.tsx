@@ -1,10 +1,10 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { deedOf, type Entry } from '../../../record/index.ts'
-import { client } from '../../data/client.ts'
 import { outbox } from '../../data/outbox/use-outbox.ts'
 import { strike } from '../../data/say.ts'
 import { struckHere } from '../../data/struck-here.ts'
+import { deedsDone } from '../../data/task-deeds.ts'
 import { useDone } from '../../parts/done.tsx'
 
 /** Takes back that tasks are done, with all that was said in the same deed: days later too, and from another device. */
@@ -27,7 +27,7 @@ export function NotDone({ tasks, name }: { readonly tasks: readonly string[]; re
   )
 }
 
-/** The entries of the deeds, the last first: of what was done here lately as this device knows it, of the rest as the office does. */
+/** The entries of the deeds, the last first: of what was done here lately as this device knows it, of the rest as the office does or did. */
 async function deedsOf(tasks: readonly string[]): Promise<readonly string[]> {
   const { lately, waiting } = outbox.state()
   const newest = [...lately, ...waiting.map(({ entry }) => entry)].toReversed()
@@ -38,5 +38,5 @@ async function deedsOf(tasks: readonly string[]): Promise<readonly string[]> {
       here.set(entry.body.task, deedOf(entry, newest.slice(at + 1)))
   const elsewhere = tasks.filter(task => !here.has(task))
   const local = tasks.flatMap(task => here.get(task)?.map(({ id }) => id) ?? []).filter(id => !struck.has(id))
-  return [...local, ...(elsewhere.length === 0 ? [] : await client.deedsOf(elsewhere))]
+  return [...local, ...(elsewhere.length === 0 ? [] : await deedsDone(elsewhere))]
 }
