@@ -1,3 +1,4 @@
+import { type KeptParts, noneKept } from './simulate/part-runs.ts'
 import type { SimulationMemory } from './simulate/simulate-by-component.ts'
 import type { ReckoningMemory } from './whole/reckon.ts'
 
@@ -8,7 +9,8 @@ import type { ReckoningMemory } from './whole/reckon.ts'
  */
 export interface PlanMemory {
   readonly simulated: SimulationMemory
+  readonly parts: KeptParts
   readonly reckoned: ReckoningMemory
 }
 
-export const planMemory = (): PlanMemory => ({ simulated: new Map(), reckoned: {} })
+export const planMemory = (): PlanMemory => ({ simulated: new Map(), parts: noneKept(), reckoned: {} })

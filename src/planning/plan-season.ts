@@ -14,7 +14,7 @@ import { restsOn } from './replan/rests-on.ts'
 import { type ShownPlan, shownPlan } from './replan/shown-plan.ts'
 import type { Season } from './season.ts'
 import { orderOutcomes } from './simulate/outcome.ts'
-import { runHere } from './simulate/part-runs.ts'
+import { noneKept, runHereWith } from './simulate/part-runs.ts'
 import { type Line, runsSharedWith } from './simulate/shared-runs.ts'
 import { movedStarts } from './sureness/saved-by-moving.ts'
 
@@ -158,7 +158,10 @@ const planAgain = ({ season, shown, wish, hooks, isStopped, tell }: Job): Promis
     open: runnerOf(hooks),
   })
 
-const runnerOf = ({ lines }: PlanJobHooks) => (lines ? runsSharedWith(lines) : runHere)
+const runnerOf = ({ lines, memory }: PlanJobHooks) => {
+  const kept = memory?.parts ?? noneKept()
+  return lines ? runsSharedWith(lines, kept) : runHereWith(kept)
+}
 
 const plannedWith = (season: Season, { plannedNumber, plannedDueWeek }: Margins): Plan['plannedWith'] =>
   Object.fromEntries(

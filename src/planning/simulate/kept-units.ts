@@ -1,3 +1,4 @@
+import type { Season } from '../season.ts'
 import type { Rows, UnitInput, UnitSeasons } from './run-unit.ts'
 import type { Run, Runs } from './runs.ts'
 import type { Unit } from './units.ts'
@@ -19,6 +20,7 @@ export type KeptUnits = ReadonlyMap<string, KnownUnit>
  * @returns what is known of each unit now, and what of it to keep
  */
 export function runUnits(
+  season: Pick<Season, 'orders'>,
   runs: Runs,
   units: readonly Unit[],
   { from, to, bought }: { readonly from: number; readonly to: number } & Pick<UnitInput, 'bought'>,
@@ -28,7 +30,7 @@ export function runUnits(
   const elsewhere = new Map<Run, KnownUnit>()
   const keep = new Map<string, KnownUnit>()
   const known = units.map(unit => {
-    const name = said(runs, unit, bought)
+    const name = said(season, runs, unit, bought)
     const comes = unit.grafts.flatMap(({ run, takesHere }) => {
       const source = takesHere ? undefined : elsewhere.get(run)
       return source ? [{ run, from: source.from, got: source.got.get(run.key)! }] : []
@@ -61,13 +63,14 @@ export function runUnits(
 }
 
 function said(
+  season: Pick<Season, 'orders'>,
   { lines, standing }: Runs,
   { lines: own, orders, free, grafts }: Unit,
   bought: UnitInput['bought'],
 ): string {
   const kinds = new Set(own.map(line => lines[line]!.kind))
   return JSON.stringify([
-    orders,
+    orders.map(o => season.orders[o]),
     own.map(line => lines[line]),
     free.map(({ key, number, ownDraw }) => [key, number, ownDraw]),
     grafts.map(({ run, takesHere, comesHere }) => [run.key, run.number, takesHere, comesHere]),

@@ -10,8 +10,9 @@ export interface Part {
   readonly season: Season
   /** Nothing is asked of it and nothing stands. */
   readonly isIdle: boolean
-  /** All that a simulation of it rests on beside the starts. */
+  /** All that a simulation of it rests on beside the starts, and the same without its orders. */
   readonly says: string
+  readonly rests: string
 }
 
 export const partsOf = (season: Season): readonly Part[] =>
@@ -26,13 +27,15 @@ function partOf(season: Season, kinds: readonly number[]): Part {
     batches: season.batches.filter(({ kind }) => isOwn.has(kind)),
   }
   const isIdle = orders.length === 0 && part.batches.length === 0
+  const rests = isIdle ? '' : fingerprint(part, isOwn)
   return {
     name: season.kinds[kinds[0]!]!.id,
     kinds,
     orders,
     season: part,
     isIdle,
-    says: isIdle ? '' : fingerprint(part, isOwn),
+    says: isIdle ? '' : `${JSON.stringify(part.orders)}\n${rests}`,
+    rests,
   }
 }
 
@@ -44,36 +47,32 @@ function fingerprint(season: Season, isOwn: ReadonlySet<number>): string {
   return JSON.stringify([
     season.firstWeek,
     season.weeks,
-    season.orders,
-    season.batches.map(({ id, portions, onHold, finishedWeeksAgo, course }) => [
+    weighed(season.growing ?? []),
+    season.batches.map(({ id, portions, onHold, finishedWeeksAgo, course, labour }) => [
       id,
       portions,
       onHold,
       finishedWeeksAgo,
       course.steps.map(stepSaid),
       course.caliper,
+      labour.map(({ skill, minutes }) => [skill, weighed(minutes)]),
     ]),
     ways.map(({ name, courses, courseOfWeek }) => [
       name,
-      courses.map(({ steps, rootstock, caliper, material }) => [
+      courses.map(({ steps, rootstock, caliper, material, labour }) => [
         steps.map(stepSaid),
         rootstock,
         caliper,
         material,
+        labour.map(({ skill, perPlant, perBatch }) => [skill, weighed(perPlant), weighed(perBatch)]),
       ]),
       courses.length > 1 ? [...courseOfWeek] : 0,
     ]),
-    [...isOwn].map(kind => season.kinds[kind]!.usableWeeks),
+    [...isOwn].map(kind => [season.kinds[kind]!.usableWeeks, season.kinds[kind]!.standsAt]),
     season.planted?.filter(({ pool }) => pools.has(pool)) ?? null,
     [...pools].map(pool => {
       const { perYear, stored, keepsWeeks, young, perWeek } = season.pools[pool]!
-      return [
-        perYear,
-        stored,
-        keepsWeeks,
-        young !== null,
-        perWeek.reduce((sum, most, w) => sum + most * (w + 1), 0),
-      ]
+      return [perYear, stored, keepsWeeks, young !== null, weighed(perWeek)]
     }),
   ])
 }
@@ -85,4 +84,13 @@ const stepSaid = (step: Season['ways'][number]['courses'][number]['steps'][numbe
   step.medianDays,
   step.sdLogDays,
   step.plantSdLogDays,
+  step.place,
+  step.squareMetresPerPlant,
 ]
+
+/** One number for many: it changes with any of them. */
+const weighed = (numbers: ArrayLike<number>): number => {
+  let sum = 0
+  for (let i = 0; i < numbers.length; i++) sum += numbers[i]! * (i + 1)
+  return sum
+}

@@ -1,7 +1,15 @@
 import type { Season } from '../season.ts'
 import type { SeasonLoads } from './loads.ts'
-import { type OpenRunner, type PartRun, type PartRunner, partRuns } from './part-runs.ts'
-import { type Part, partsOf } from './parts.ts'
+import {
+  type KeptParts,
+  noneKept,
+  type OpenRunner,
+  type PartRun,
+  type PartRunner,
+  type PartRuns,
+  partRuns,
+} from './part-runs.ts'
+import { partsOf } from './parts.ts'
 import type { SimulatedSeasons } from './simulate-seasons.ts'
 
 /** One end of a line between two threads. */
@@ -39,14 +47,13 @@ let numbers = 0
  * is the same whoever gives it, and whatever their number.
  */
 export const runsSharedWith =
-  (lines: () => readonly Line[]): OpenRunner =>
+  (lines: () => readonly Line[], kept: KeptParts = noneKept()): OpenRunner =>
   (season, parts) =>
-    shared(season, parts, season.orders.length < FEW_ORDERS ? [] : lines())
+    shared(season, partRuns(parts, kept), season.orders.length < FEW_ORDERS ? [] : lines())
 
-function shared(season: Season, parts: readonly Part[], lines: readonly Line[]): PartRunner {
+function shared(season: Season, here: PartRuns, lines: readonly Line[]): PartRunner {
   const number = ++numbers
   const claims = new Int32Array(new SharedArrayBuffer(4 * MOST_CLAIMS))
-  const here = partRuns(parts)
   const waiting = new Map<number, Asked & { readonly hear: (answer: Answer['answer']) => void }>()
   let asks = 0
   const heard = (message: unknown) => {
@@ -86,12 +93,13 @@ const claim = (claims: Int32Array, at: number) => Atomics.compareExchange(claims
 /** The other end: runs what nobody has claimed. */
 export function takeRuns(line: Line): void {
   let number = 0
-  let runs = partRuns([])
+  const kept = noneKept()
+  let runs = partRuns([], kept)
   line.on('message', message => {
     const told = message as Told
     if ('season' in told) {
       number = told.number
-      runs = partRuns(partsOf(told.season))
+      runs = partRuns(partsOf(told.season), kept)
       return
     }
     if (told.number !== number || !claim(told.claims, told.at)) return

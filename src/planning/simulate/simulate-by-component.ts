@@ -11,7 +11,9 @@ export type SimulationMemory = Map<string, readonly Remembered[]>
 
 interface Remembered {
   readonly from: string
-  readonly simulated: SimulatedSeasons
+  /** From the first season on, and some that come later by themselves. */
+  readonly simulated?: SimulatedSeasons
+  readonly fresh?: SimulatedSeasons
   readonly loads?: { readonly seasons: number; readonly of: SeasonLoads }
 }
 
@@ -54,37 +56,39 @@ export function byComponent(
   parts.forEach(({ kinds }, p) => {
     for (const kind of kinds) partOfKind[kind] = p
   })
-  const running = new Map<
-    number,
-    { readonly from: string; readonly seasons: number; readonly all: Running }
-  >()
+  const running = new Map<number, Asked & { readonly all: Running }>()
 
   const beginning = (p: number, starts: readonly SeasonStart[], bought: readonly BoughtIn[]) =>
     [parts[p]!.says, seed, ...starts.map(said), ...bought.map(saidBought)].join('\n')
-  const rememberedOf = (name: string, from: string) => memory.get(name)?.find(each => each.from === from)
+  const rememberedOf = (name: string, begun: string) => memory.get(name)?.find(each => each.from === begun)
+  const remember = (name: string, begun: string, more: Partial<Remembered>) => {
+    const others = memory.get(name)?.filter(each => each.from !== begun) ?? []
+    const all = [{ ...rememberedOf(name, begun), ...more, from: begun }, ...others]
+    memory.set(name, all.slice(0, MOST_REMEMBERED))
+  }
   /** What comes of a part: remembered, running, or begun now. */
   const seasonsOf = (
     p: number,
     starts: readonly SeasonStart[],
     bought: readonly BoughtIn[],
-    seasons: number,
-  ) => {
+    from: number,
+    to: number,
+  ): Running => {
     const { name } = parts[p]!
-    const from = beginning(p, starts, bought)
-    const begun = running.get(p)
-    if (begun?.from === from && begun.seasons >= seasons) return begun.all
-    const before = rememberedOf(name, from)?.simulated
-    if (before && before.to >= seasons) return Promise.resolve(before)
-    const all = runner
-      .run({ part: p, starts, input: { from: before?.to ?? 0, to: seasons, seed, bought } })
-      .then(more => {
-        const simulated = before ? mergePartials([before, more]) : more
-        const others = memory.get(name)?.filter(each => each.from !== from) ?? []
-        const all = [{ ...rememberedOf(name, from), from, simulated }, ...others]
-        memory.set(name, all.slice(0, MOST_REMEMBERED))
-        return simulated
-      })
-    running.set(p, { from, seasons, all })
+    const begun = beginning(p, starts, bought)
+    const now = running.get(p)
+    if (now?.begun === begun && now.from === from && now.to >= to) return now.all
+    const { simulated: before, fresh } = rememberedOf(name, begun) ?? {}
+    const known = [before, fresh].find(each => each && each.from <= from && each.to >= to)
+    if (known) return Promise.resolve(known)
+    const goesOn = from === 0 && before
+    const input = { from: goesOn ? before.to : from, to, seed, bought }
+    const all = runner.run({ part: p, starts, input }).then(more => {
+      const simulated = goesOn ? mergePartials([before, more]) : more
+      remember(name, begun, from === 0 ? { simulated } : { fresh: simulated })
+      return simulated
+    })
+    running.set(p, { begun, from, to, all })
     return all
   }
   const loadsOf = async (
@@ -94,8 +98,8 @@ export function byComponent(
     seasons: number,
   ): Promise<SeasonLoads> => {
     const { name } = parts[p]!
-    const from = beginning(p, starts, bought)
-    const known = rememberedOf(name, from)
+    const begun = beginning(p, starts, bought)
+    const known = rememberedOf(name, begun)
     if (known?.loads?.seasons === seasons) return known.loads.of
     const of = await runner.loads({ part: p, starts, input: { from: 0, to: seasons, seed, bought } })
     // This is the plan that is shown. Nobody asks for it again who does not plan again, and its loads are large.
@@ -116,7 +120,7 @@ export function byComponent(
   return {
     begin(starts, bought, seasons) {
       byPart(starts, bought).forEach((own, p) => {
-        if (own.starts.length > 0) seasonsOf(p, own.starts, own.bought, seasons).catch(() => {})
+        if (own.starts.length > 0) seasonsOf(p, own.starts, own.bought, 0, seasons).catch(() => {})
       })
     },
     async loads(starts, bought, seasons) {
@@ -138,7 +142,7 @@ export function byComponent(
   ): Promise<SimulatedSeasons> {
     const results = busyParts(starts, bought).map(own => ({
       part: parts[own.part]!,
-      of: seasonsOf(own.part, own.starts, own.bought, to),
+      of: seasonsOf(own.part, own.starts, own.bought, from, to),
     }))
     if (results.length === 0) return simulateSeasons(season, starts, { from, to, seed, bought })
     runner.help()
@@ -147,6 +151,12 @@ export function byComponent(
     running.clear()
     return together(season, all, from, to)
   }
+}
+
+interface Asked {
+  readonly begun: string
+  readonly from: number
+  readonly to: number
 }
 
 type Running = Promise<SimulatedSeasons>
@@ -170,7 +180,7 @@ function together(season: Season, results: readonly Result[], from: number, to: 
   const delivered = new Int32Array(cells)
   for (const { orders, of } of results)
     orders.forEach((order, own) => {
-      const first = own * of.to + from
+      const first = own * (of.to - of.from) + from - of.from
       byDue.set(of.byDue.subarray(first, first + seasons), order * seasons)
       weeksLate.set(of.weeksLate.subarray(first, first + seasons), order * seasons)
       late.set(of.late.subarray(first, first + seasons), order * seasons)

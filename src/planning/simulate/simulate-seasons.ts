@@ -76,6 +76,7 @@ export function simulateSeasons(
   const watch = watched.length > 0 ? promisable(watched, runs.lines, weeks, promises) : undefined
   const isSeen = watch !== undefined || ledger !== undefined
   const { known, keep } = runUnits(
+    season,
     runs,
     units,
     { from, to, bought },
