@@ -56,7 +56,8 @@ export function servePlannedApp(): Promise<ServedApp> {
 
 async function serve(data: string, flags: readonly string[]): Promise<ServedApp> {
   const args = ['serve', '--no-open', '--empty', '--port', '0', '--data', data, ...flags]
-  const child = spawn(process.execPath, [join(root, 'dist/server/main.js'), ...args])
+  // The plan of so small a nursery is there before its solver would be optimised.
+  const child = spawn(process.execPath, ['--liftoff-only', join(root, 'dist/server/main.js'), ...args])
   const address = await listening(child)
   const client = createClient(address)
   const browser = await sharedBrowser()
