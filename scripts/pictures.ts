@@ -85,6 +85,7 @@ try {
       const open = async (address: string): Promise<void> => {
         await page.goto(address)
         await page.getByRole('heading', { level: 1 }).waitFor()
+        await page.waitForFunction(() => document.querySelector('[data-fetching]') === null)
       }
       const take = async (name: string): Promise<void> => {
         await page.waitForTimeout(400)

@@ -256,6 +256,19 @@ test('axe finds no fault in any form, list or sheet that lies over a page, nor i
   expect([...faults, ...problems]).toEqual([])
 })
 
+test('on a phone the finder stands whole in the window', async () => {
+  const { page, problems } = await app.open({
+    reducedMotion: 'reduce',
+    viewport: { width: 320, height: 700 },
+  })
+  await page.goto(`${app.address}/settings`)
+  await page.locator('h1').first().waitFor()
+  await page.keyboard.press('Control+K')
+  const { x, width } = (await page.getByRole('dialog').getByRole('searchbox').boundingBox())!
+  expect([x >= 0, x + width <= 320]).toEqual([true, true])
+  expect(problems).toEqual([])
+})
+
 test('what could be promised, what is tried of a bench and the entries behind a number of a batch are opened again by a link', async () => {
   const { page, problems } = await app.open({ reducedMotion: 'reduce' })
   const { kinds, benches } = await app.client.nursery()

@@ -50,7 +50,9 @@ export function StartDetail({
             <p>
               {names.protocol(start.protocol)} ·{' '}
               <b>
-                {t('season.start.when', { week: weekText(start.week), days: format.weekDays(start.week) })}
+                {format.weekByNumber
+                  ? t('season.start.when', { week: weekText(start.week), days: format.weekDays(start.week) })
+                  : format.weekDays(start.week)}
               </b>
               {start.bench !== null && ` · ${t('season.start.bench', { bench: names.bench(start.bench) })}`}
             </p>

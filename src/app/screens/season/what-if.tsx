@@ -51,15 +51,15 @@ export function WhatIf({
     enabled: isTried,
     placeholderData: keepPreviousData,
   })
-  const weekSaid = (week: string) =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const days = format.weekDays(tried)
+  const said = format.weekByNumber ? `${t('common.week', { week: format.week(tried) })}, ${days}` : days
   return (
     <div className="what-if stack">
       <h3>{t('season.whatIf.title')}</h3>
       <div className="what-if-asked">
         <SaidSlider
           label={t('season.whatIf.week')}
-          said={`${weekSaid(tried)}, ${format.weekDays(tried)}`}
+          said={said}
           to={weeks - 1}
           value={weeksBetween(first, tried)}
           onChange={weeksOn => onTry(weekAfter(first, weeksOn))}
