@@ -2,8 +2,8 @@ import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
-/** The rooms below the app, and the library that checks their shapes. */
-const DOMAIN = /node_modules\/zod\/|\/src\/(trade|record|planning|science|advice|api)\//
+/** Those that the first view may need. */
+const LIBRARY = /node_modules\/(?!zod\/)/
 
 /** The app: sources and index.html in src/app, built into dist/app, from where the server serves it. */
 export default defineConfig({
@@ -40,8 +40,8 @@ export default defineConfig({
     rolldownOptions: {
       input: ['index.html', 'plant.html'].map(page => `${import.meta.dirname}/src/app/${page}`),
       /**
-       * The first view's scripts in half as many files: what several pages share, small parts put to their neighbours. What the
-       * domain's rooms hold is left where it is asked for, else a small part takes all of theirs into the first view with it.
+       * What several pages share of the libraries, small parts put to their neighbours. Not the program's own rooms, nor the
+       * library that checks their shapes: put together, a small part takes all of them into the first view with it.
        */
       output: {
         codeSplitting: {
@@ -49,7 +49,7 @@ export default defineConfig({
             {
               name: 'shared',
               tags: ['$initial'],
-              test: id => !DOMAIN.test(id),
+              test: LIBRARY,
               includeDependenciesRecursively: false,
               minShareCount: 2,
               entriesAware: true,
