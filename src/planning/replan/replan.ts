@@ -90,6 +90,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     const sure = await planned(besideTheRest(part, expectedToTake(loads), rest.starts), {
       ...input,
       simulated: simulated(part),
+      withAllRoom: part,
       keepsSurplus: o => isSteadyOrder[orders[o]!]!,
       margins: {
         plannedNumber: Float64Array.from(orders, o => margins.plannedNumber[o]!),
@@ -135,6 +136,8 @@ async function planned(
     readonly margins: Margins
     readonly simulated: SeasonsByComponent
     readonly keepsSurplus: (order: number) => boolean
+    /** The same part, as if the nursery were its own. */
+    readonly withAllRoom: Season
   },
 ): Promise<OwnPlan & { readonly margins: Margins; readonly isCramped: boolean }> {
   const covered = withCover(part)
@@ -151,14 +154,34 @@ async function planned(
       ({ chance }, o) => !input.keepsSurplus(o) && chance < part.orders[o]!.sure - CLOSE_ENOUGH,
     )
     const isFull = relaxed.duals.some(({ rule, dual }) => SHARED.includes(rule) && dual < 0)
+    const isCramped = isShort && isFull && (await wouldRoomHelp(input.withAllRoom, margins, relaxed))
     return {
       margins,
       starts,
       bought: whole.solution.bought,
       saved: savedByMoving(solver, relaxed, starts),
-      isCramped: isShort && isFull,
+      isCramped,
     }
   } finally {
     solver.dispose()
   }
 }
+
+/** Whether more trees would be there in time if what stays gave way: where time alone lacks, it would not help. */
+async function wouldRoomHelp(part: Season, margins: Margins, cramped: Solution): Promise<boolean> {
+  const solver = await openSolver(buildSeasonModel(withCover(part), margins))
+  try {
+    return lacking(solver.solve(), margins) < lacking(cramped, margins) - 1
+  } finally {
+    solver.dispose()
+  }
+}
+
+/** Trees planned that are late or never delivered. */
+const lacking = ({ short, deliveries }: Solution, { plannedDueWeek }: Margins): number =>
+  deliveries
+    .filter(({ order, week }) => week > plannedDueWeek[order]!)
+    .reduce(
+      (sum, { number }) => sum + number,
+      short.reduce((sum, number) => sum + number, 0),
+    )

@@ -1,12 +1,15 @@
 import { buildSeasonModel } from '../model/build-season-model.ts'
 import type { KeptBasis, Margins, SeasonModel, SeasonSolver, Solution } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
+import type { Capacity, CapacityRow } from '../rules/capacity.ts'
 import type { Season, SeasonStart } from '../season.ts'
 import { besideStarts, standingStarts } from './beside-starts.ts'
 import { type WholePlan, wholePlan } from './whole-plan.ts'
 
 /** Whole plants are counted: a start may be this much more or less than what was solved. */
 const ROUNDING = 1
+/** A place or crew that is over by this share as expected is not over: nobody measures so finely. Our choice. */
+const SLACK = 0.02
 
 /** Where the last plan's solves ended: the next one's begin there. */
 export interface ReckoningMemory {
@@ -43,9 +46,36 @@ export async function reckoned(
       memory.whole = solver.basis()
       return { relaxed, ...wholePlan(model, solution, relaxed) }
     }
-    return null
+    return await reckonedWithSlack(model, relaxed, starts, bought)
   } finally {
     solver.dispose()
+  }
+}
+
+/** Room for what was planned beside the seasons of the rest, whose means are not quite those of the model. */
+async function reckonedWithSlack(
+  model: SeasonModel,
+  relaxed: Solution,
+  starts: readonly SeasonStart[],
+  bought: Solution['bought'],
+): Promise<Reckoned | null> {
+  const held = { ...model, capacities: model.capacities.map(withSlack) }
+  const solver = await openSolver(held)
+  try {
+    const solution = solvedWith(held, solver, starts, bought, ROUNDING)
+    return solution && { relaxed, ...wholePlan(held, solution, relaxed) }
+  } finally {
+    solver.dispose()
+  }
+}
+
+const withSlack = (capacity: Capacity): Capacity => {
+  const wider = (row: CapacityRow) => ({ ...row, upper: row.upper + SLACK * Math.abs(row.upper) })
+  return {
+    ...capacity,
+    row: (subject, week) => wider(capacity.row(subject, week)),
+    broken: (columnValue, tolerance) => capacity.broken(columnValue, tolerance).map(wider),
+    all: () => capacity.all().map(wider),
   }
 }
 
