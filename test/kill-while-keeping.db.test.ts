@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import type { BatchRow } from '../src/api/index.ts'
+import { type BatchRow, rowsOf, type Table } from '../src/api/index.ts'
 import { foldEntries } from '../src/record/index.ts'
 import { canonicalNursery } from '../src/record/nursery-text.ts'
 import { seededRandom } from '../src/science/index.ts'
@@ -82,9 +82,8 @@ test('a process killed while it keeps its state leaves one that is right or none
   expect(existsSync(join(folder, 'nursery.snapshot'))).toBe(true)
 
   const server = await start()
-  const rows = (await (
-    await fetch(`${server.address}/api/batches?state=all&limit=100000`)
-  ).json()) as BatchRow[]
+  const answer = await fetch(`${server.address}/api/batches?state=all&limit=100000`)
+  const rows = rowsOf((await answer.json()) as Table<BatchRow>)
   expect(rows.length).toBe(1_200 + 3 * KILLS)
   expect(rows.reduce((sum, { standing }) => sum + standing, 0)).toBe(40 * rows.length)
 }, 60_000)

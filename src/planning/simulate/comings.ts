@@ -1,4 +1,4 @@
-import type { Room } from './kept-draws.ts'
+import type { Room } from './room-to-keep.ts'
 
 /** In which weeks how many plants of a living batch are ready, season by season: the same whatever is planned. */
 export interface Comings {

@@ -1,4 +1,5 @@
 import { type Comings, noComings } from './comings.ts'
+import type { Room } from './room-to-keep.ts'
 import type { Run } from './runs.ts'
 
 /** What a run draws, by season and whatever its number; NaN as days where nothing is drawn yet. */
@@ -20,16 +21,9 @@ export interface KeptDraws {
   readonly room: Room
 }
 
-/** Bytes that may still be kept. */
-export interface Room {
-  left: number
-}
-
-const MOST_BYTES = 64 * 2 ** 20
 const BYTES = Float64Array.BYTES_PER_ELEMENT
 const NONE = new Float64Array(0)
 
-export const emptyRoom = (): Room => ({ left: MOST_BYTES })
 export const noDraws = (room: Room): KeptDraws => ({ drawn: new Map(), comings: new Map(), room })
 
 /** A start has a key of its own; portions of a batch share theirs. */

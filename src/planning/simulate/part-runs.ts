@@ -1,8 +1,8 @@
 import type { Season, SeasonStart } from '../season.ts'
-import { emptyRoom, type Room } from './kept-draws.ts'
 import type { SeasonLoads } from './loads.ts'
 import { type Luck, luckOf } from './luck.ts'
 import type { Part } from './parts.ts'
+import { emptyRoom, type Room } from './room-to-keep.ts'
 import {
   nothingKept,
   type SimulatedSeasons,
