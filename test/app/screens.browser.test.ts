@@ -81,9 +81,35 @@ const looks: readonly (readonly [theme: string, width: number, look: (axe: AxeBu
 
 const titles = new Map<string, string>()
 
+/** A colour as axe reads it out of a text. */
+type Color = Record<'r' | 'g' | 'b' | 'alpha', number>
+type ColorClass = Color & { parseString(text: string): Color; read?: true }
+
+/**
+ * Has axe work out each text of a colour once: it goes through a long reckoning for each word of a page, and there are few
+ * colours. Whether axe is on the page at all.
+ */
+const readColoursOnce = (): boolean => {
+  const { axe } = window as {
+    axe?: { commons: { color: { Color: { prototype: ColorClass } } } }
+  }
+  if (axe === undefined) return false
+  const { prototype } = axe.commons.color.Color
+  if (prototype.read) return true
+  const { parseString } = prototype
+  const known = new Map<string, Color>()
+  prototype.read = true
+  prototype.parseString = function (text) {
+    const { r, g, b, alpha } = known.get(text) ?? parseString.call(this, text)
+    known.set(text, { r, g, b, alpha })
+    return Object.assign(this, { r, g, b, alpha })
+  }
+  return true
+}
+
 /** axe on a page that has none yet, or again where it is: read in once, asked for faults and not for all that is well. */
 const axeOn = async (page: Page) =>
-  new AxeBuilder((await page.evaluate(() => 'axe' in window)) ? { page, axeSource: 'undefined' } : { page })
+  new AxeBuilder((await page.evaluate(readColoursOnce)) ? { page, axeSource: 'undefined' } : { page })
     .setLegacyMode()
     .options({ resultTypes: ['violations'] })
 
