@@ -36,13 +36,16 @@ export interface Lineage {
 
 type Descending = Pick<Nursery, 'batches' | 'lots' | 'mothers'>
 
-const known = new WeakMap<Nursery['batches'], Lineage>()
+/** By batches; of other lots or mother trees, say of a lot told of later, it is another. */
+const known = new WeakMap<Nursery['batches'], { readonly of: Descending; readonly lineage: Lineage }>()
 /** The last one indexed, for the next nursery is most often of the same descent. */
 let last: { readonly of: Descending; readonly lineage: Lineage } | null = null
 
 /** The lineage of a nursery. It is indexed at the first question; later questions take milliseconds. */
 export function lineageOf(nursery: Descending): Lineage {
-  let lineage = known.get(nursery.batches)
+  const before = known.get(nursery.batches)
+  const isOfIt = before?.of.lots === nursery.lots && before.of.mothers === nursery.mothers
+  let lineage = isOfIt ? before.lineage : undefined
   if (!lineage && last !== null && isSameDescent(last.of, nursery)) lineage = last.lineage
   if (!lineage) {
     const graph = graphOf(nursery)
@@ -51,9 +54,9 @@ export function lineageOf(nursery: Descending): Lineage {
       ancestors: of => traceUp(graph, of),
     }
   }
-  known.set(nursery.batches, lineage)
   const { batches, lots, mothers } = nursery
   last = { of: { batches, lots, mothers }, lineage }
+  known.set(batches, last)
   return lineage
 }
 
