@@ -32,6 +32,10 @@ test('nothing is left for later in a comment: a known gap stands in docs/gaps.md
   expect(linesWith(code, /\b(T[O]DO|F[I]XME|XXX|HACK)\b/)).toEqual([])
 })
 
+test('no file holds two versions of itself, as joining two lines of work leaves them', () => {
+  expect(linesWith(texts, /^(<{7}|>{7}|\|{7})( |$)|^={7}$/)).toEqual([])
+})
+
 test('no test is skipped, left empty, or kept alone', () => {
   expect(linesWith(tests, /\b(test|it|describe)\.(only|skip|todo|fails)\b/)).toEqual([])
 })

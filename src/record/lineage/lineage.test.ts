@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { BatchId } from '../../trade/index.ts'
+import { startOf, teller } from '../example-entries.ts'
 import { exampleRegisters } from '../example-registers.ts'
 import { foldEntries } from '../fold/fold.ts'
 import { historyOfNursery } from '../fold/random-history.ts'
@@ -53,6 +54,21 @@ describe('lineage with quantities', () => {
   test('a thing of which no entry speaks has no lineage', () => {
     expect(lineageOf(fold('B1[1]')).descendants(batch('B99'))).toEqual({ reached: [], links: [] })
   })
+})
+
+test('of the same batches, other lots make another lineage, whichever is asked about first', () => {
+  const say = teller()
+  const collected = { lot: 'L1', mother: 'M1', material: 'budwood', number: 20, stored: 'cold', goodUntil: null }
+  const told = foldEntries([
+    ...exampleRegisters,
+    say('2026-01-20', { kind: 'material-collected/1', ...collected }),
+    say('2026-02-01', startOf('B1', 40, [{ from: 'lot', lot: 'L1', number: 15 }], { bench: 'mist-1' })),
+  ])
+  const untold = { ...told, lots: new Map(), mothers: new Map() }
+  for (let time = 0; time < 2; time++) {
+    expect(reached(lineageOf(untold).descendants(mother('M1')))).toEqual({})
+    expect(reached(lineageOf(told).descendants(mother('M1')))).toEqual({ L1: 20, B1: 15 })
+  }
 })
 
 /**
