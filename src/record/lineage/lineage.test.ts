@@ -58,7 +58,14 @@ describe('lineage with quantities', () => {
 
 test('of the same batches, other lots make another lineage, whichever is asked about first', () => {
   const say = teller()
-  const collected = { lot: 'L1', mother: 'M1', material: 'budwood', number: 20, stored: 'cold', goodUntil: null }
+  const collected = {
+    lot: 'L1',
+    mother: 'M1',
+    material: 'budwood',
+    number: 20,
+    stored: 'cold',
+    goodUntil: null,
+  }
   const told = foldEntries([
     ...exampleRegisters,
     say('2026-01-20', { kind: 'material-collected/1', ...collected }),
