@@ -1,7 +1,11 @@
+import { buildServer } from '../scripts/setup/build.js'
 import { type InventedSize, inventedNursery } from '../src/planning/fixtures/invented-nursery.ts'
 import { type Plan, type Progress, planSeason } from '../src/planning/index.ts'
 import { seasonThreads } from '../src/server/index.ts'
+import { root } from '../test/source-files.ts'
 
+// Threads run as they are built.
+await buildServer(root)
 export const lines = seasonThreads()
 export const TODAY = '2026-01-07'
 const MEGA = 2 ** 20
