@@ -9,6 +9,7 @@ import type { Loads } from './loads.ts'
 import { normalShare } from './normal-share.ts'
 import type { Promisable } from './promisable.ts'
 import type { Run, Runs } from './runs.ts'
+import { nextOf, seenWeeks, takingWeeks } from './seen-weeks.ts'
 import { emptyStock, PAST_USE, READY } from './stock.ts'
 import { survivors } from './survivors.ts'
 import type { Unit } from './units.ts'
@@ -103,16 +104,20 @@ export function runUnit(input: UnitInput): UnitSeasons {
     marksAwaited.fill(PAST_USE, Math.max(0, earliestWeek), Math.max(0, dueWeek))
   }
   for (const { run } of grafts) if (run.useWeek < weeks) isWeekOfPlan[run.useWeek] = 1
-  /** After this week nobody takes anything. */
-  const lastWeek = isEveryWeekSeen
-    ? weeks - 1
-    : Math.min(
-        weeks - 1,
-        Math.max(
-          ...orders.flatMap(({ dueWeek, latestWeek }) => [dueWeek, latestWeek]),
-          ...grafts.map(({ run }) => run.useWeek),
-        ),
+  const everyWeek = new Uint8Array(weeks).fill(1)
+  const isTaking = isEveryWeekSeen
+    ? everyWeek
+    : takingWeeks(
+        weeks,
+        orders,
+        grafts.map(({ run }) => run.useWeek),
       )
+  const nextTaking = nextOf(isTaking)
+  const nextInTurn = nextOf(everyWeek)
+  /** Stems that thicken are told apart by the week in which they were ready. */
+  const nextSeen = lines.map(({ caliper, usableWeeks }) =>
+    caliper ? nextInTurn : nextOf(seenWeeks(isTaking, usableWeeks)),
+  )
 
   const byOrder = <A>(empty: () => A): A[] => orders.map(empty)
   const result = {
@@ -127,10 +132,10 @@ export function runUnit(input: UnitInput): UnitSeasons {
   /** The next week in which something is to be done: by plan, or because of what is ready or past use in it. */
   const nextWeek = (from: number): number => {
     const late = deliveries.isOneLate() ? READY : 0
-    let week = from
-    while (week <= lastWeek) {
+    let week = nextTaking[from]!
+    while (week < weeks) {
       if (isWeekOfPlan[week] === 1 || (marks[week + weeksBack]! & (marksAwaited[week]! | late)) !== 0) break
-      week++
+      week = nextTaking[week + 1]!
     }
     return week
   }
@@ -163,13 +168,15 @@ export function runUnit(input: UnitInput): UnitSeasons {
       return
     }
     const first = logDays - firstScore(finished) * spread
-    const earliest = Math.floor((DAY_OF_START + Math.exp(first)) / 7)
+    const earliest = week + Math.floor((DAY_OF_START + Math.exp(first)) / 7)
+    // What comes of a living batch is kept for other orders too.
+    const next = comings ? nextInTurn : nextSeen[line]!
     let done = 0
-    for (let k = earliest; done < finished && week + k < weeks; k++) {
-      const by = Math.round(finished * normalShare((logWeekEnds[k]! - logDays) / spread))
+    for (let at = next[Math.min(earliest, weeks)]!; done < finished && at < weeks; at = next[at + 1]!) {
+      const by = Math.round(finished * normalShare((logWeekEnds[at - week]! - logDays) / spread))
       if (by > done) {
-        stock.put(line, week + k, by - done)
-        comings?.note(week + k, by - done)
+        stock.put(line, at, by - done)
+        comings?.note(at, by - done)
         done = by
       }
     }
@@ -214,7 +221,7 @@ export function runUnit(input: UnitInput): UnitSeasons {
     }
 
     let graft = 0
-    for (let week = nextWeek(0); week <= lastWeek; week = nextWeek(week + 1)) {
+    for (let week = nextWeek(0); week < weeks; week = nextWeek(week + 1)) {
       if (ledger) {
         before.set(stock.onHand)
         used.fill(0)

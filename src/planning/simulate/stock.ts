@@ -67,8 +67,11 @@ export function emptyStock(
     onHand,
     marks,
     clear() {
-      left.fill(0)
-      begun.fill(0)
+      for (let line = 0, row = 0; line < count; line++, row += width) {
+        if (last[line]! < 0) continue
+        left.fill(0, row + first[line]!, row + last[line]! + 1)
+        begun.fill(0, row + first[line]!, row + last[line]! + 1)
+      }
       marks.fill(0)
       oldest.fill(0)
       first.fill(width)
