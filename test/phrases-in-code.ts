@@ -38,7 +38,9 @@ const hasPlaces = (said: string) => /^[^/].*\{[A-Za-z]+\}|^\{[A-Za-z]+\}/.test(s
 
 /** What the office may say: the words of every phrase in its code, and whatever else has a place for a part. */
 export function phrasesInCode(): string[] {
-  const folders = ['record', 'planning', 'server', 'trade'].flatMap(room => sourceFiles(`src/${room}/`))
+  const folders = ['record', 'planning', 'server', 'store', 'trade'].flatMap(room =>
+    sourceFiles(`src/${room}/`),
+  )
   const files = folders.filter(path => /\.ts$/.test(path) && !/\.test\.ts$|\/fixtures\//.test(path))
   const found = new Set<string>()
   for (const path of files) {
@@ -55,4 +57,20 @@ export function phrasesInCode(): string[] {
   }
   found.delete('')
   return [...found]
+}
+
+/** The codes by which the code of the server and of the client says no. */
+export function refusalsInCode(): ReadonlySet<string> {
+  const files = ['server', 'api']
+    .flatMap(room => sourceFiles(`src/${room}/`))
+    .filter(path => !/\.test\.ts$/.test(path))
+  const found = new Set<string>()
+  for (const path of files)
+    for (const node of nodesOf(parsed(readFileSync(root + path, 'utf8')))) {
+      const callee = node.type === 'CallExpression' ? (node.callee as Node) : undefined
+      if (callee?.type !== 'Identifier' || callee.value !== 'refusal') continue
+      const [code] = node.arguments as { expression: Node }[]
+      for (const said of comesToBe(code!.expression)) found.add(said)
+    }
+  return found
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { REFUSALS } from '../src/api/index.ts'
 import { terms } from '../src/app/text/es.ts'
 import { termOf } from '../src/app/text/use-term.ts'
 import { historyOfNursery } from '../src/record/fold/random-history.ts'
@@ -17,7 +18,7 @@ import {
   Sign,
   Skill,
 } from '../src/trade/index.ts'
-import { phrasesInCode } from './phrases-in-code.ts'
+import { phrasesInCode, refusalsInCode } from './phrases-in-code.ts'
 
 const term = termOf(terms)
 const placesOf = (said: string) => (said.match(/\{\w+\}/g) ?? []).map(place => place.toLowerCase()).sort()
@@ -28,6 +29,22 @@ test('whatever the office may say has its Spanish', () => {
   const phrases = phrasesInCode()
   expect(phrases.length).toBeGreaterThan(200)
   expect(phrases.filter(said => !isSaid(said))).toEqual([])
+})
+
+test('every refusal of the server has a code with its sentences in each language, and none that it never says', () => {
+  const codes = Object.entries(REFUSALS)
+  const lacking = codes.flatMap(([code, words]) =>
+    Object.values<string>(words).flatMap(said => (said === '' || !isSaid(said) ? [`${code}: ${said}`] : [])),
+  )
+  // What is but a place for a part is the same in every language.
+  expect(lacking.filter(line => !/: \{\w+\}$/.test(line))).toEqual([])
+  const said = refusalsInCode()
+  const begun = [...said].filter(code => code.endsWith('-'))
+  expect(
+    codes
+      .map(([code]) => code)
+      .filter(code => !said.has(code) && !begun.some(start => code.startsWith(start))),
+  ).toEqual([])
 })
 
 test('Spanish puts in the same parts as the English, no more and no less', () => {

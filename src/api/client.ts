@@ -21,6 +21,7 @@ import type { FullBench, NeedsLook } from './look-shapes.ts'
 import type { PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 import type { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 import type { AffectedView, BenchStand, MotherView } from './record-shapes.ts'
+import { refusal } from './refusals.ts'
 import type {
   BatchRow,
   BenchView,
@@ -59,15 +60,8 @@ export const createClient = (base = '') => {
   }
   const answered = async <T>(path: string, answer: Response): Promise<T> => {
     if (!answer.ok) {
-      const refusal = await answer.json().catch(() => null)
-      throw new Refused(
-        answer.status,
-        refusal ?? {
-          what: `The server answered ${answer.status}`,
-          where: path,
-          mend: 'Try again, or look at the server’s messages.',
-        },
-      )
+      const said = await answer.json().catch(() => null)
+      throw new Refused(answer.status, said ?? refusal('odd-answer', { status: answer.status, path }))
     }
     return (answer.status === 204 ? undefined : answer.json()) as Promise<T>
   }

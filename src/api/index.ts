@@ -29,6 +29,7 @@ export { PictureFile, pictureFileOf } from './picture-file.ts'
 export { PlanHead, PlanJob, PlanState, SeasonPlan } from './plan-shapes.ts'
 export { CouldBePromised, StartMoved, WorkAgain } from './promise-shapes.ts'
 export { AffectedView, BenchStand, LotRow, MotherView } from './record-shapes.ts'
+export { REFUSALS, type RefusalCode, refusal, wordsOf } from './refusals.ts'
 export {
   BatchRow,
   BenchView,

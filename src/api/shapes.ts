@@ -28,8 +28,21 @@ import {
 import { PlanJob } from './plan-shapes.ts'
 import { tableOf } from './table-shape.ts'
 
-/** What went wrong, where, and how to mend it. Every refusal of the server has this shape. */
-export const Refusal = z.object({ what: z.string(), where: z.string(), mend: z.string() }).readonly()
+/**
+ * What went wrong, where, and how to mend it, in English; and by its code with its values, so that it can be said in another
+ * language. Every refusal of the server has this shape.
+ */
+export const Refusal = z
+  .object({
+    code: z.string(),
+    of: z.record(z.string(), z.any()),
+    what: z.string(),
+    where: z.string(),
+    mend: z.string(),
+    /** What a library, the disk or the sheets say themselves; it stands in `mend` too. */
+    detail: z.string().optional(),
+  })
+  .readonly()
 export type Refusal = z.infer<typeof Refusal>
 
 export const ProtocolSummary = z

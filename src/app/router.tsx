@@ -30,8 +30,8 @@ const ask = <T, K extends QueryKey>(question: FetchQueryOptions<T, Error, T, K>)
   void queryClient.prefetchQuery(question)
 
 const root = createRootRoute({
-  /** What lies open over the page. */
-  validateSearch: said => given({ open: text(said.open) }),
+  /** What lies open over the page, and what is tried there. */
+  validateSearch: said => given({ open: text(said.open), tries: text(said.tries) }),
   loader: () => {
     ask(look.nursery())
     ask(look.plan())

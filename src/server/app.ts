@@ -1,5 +1,6 @@
 import { OpenAPIHono } from '@hono/zod-openapi'
 import { HTTPException } from 'hono/http-exception'
+import { refusal } from '../api/index.ts'
 import { LogTrouble } from '../store/index.ts'
 import { backupRoutes } from './routes/backups.ts'
 import { broughtRoutes } from './routes/brought.ts'
@@ -11,7 +12,7 @@ import { pictureRoutes } from './routes/pictures.ts'
 import { planRoutes } from './routes/plan.ts'
 import { readingRoutes } from './routes/reading.ts'
 import { recordRoutes } from './routes/record.ts'
-import { refusal, type Served } from './served.ts'
+import type { Served } from './served.ts'
 
 const isThisComputer = (host: string | undefined): boolean =>
   /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/.test(host ?? '')
@@ -23,11 +24,7 @@ export const createApp = (served: Served) => {
       if (result.success) return undefined
       const first = result.error.issues[0]
       return c.json(
-        refusal(
-          first?.message ?? 'The request does not fit',
-          first?.path.join('.') || c.req.path,
-          'Correct it as /api/openapi.json describes and send it again.',
-        ),
+        refusal('does-not-fit', { where: first?.path.join('.') || c.req.path }, first?.message),
         400,
       )
     },
@@ -40,14 +37,7 @@ export const createApp = (served: Served) => {
       !isThisComputer(c.req.header('host') ?? new URL(c.req.url).host) ||
       (originHost !== undefined && !isThisComputer(originHost))
     )
-      return c.json(
-        refusal(
-          'Only pages of this computer may ask',
-          'Host or Origin header',
-          'Open the app by the address that was printed at the start.',
-        ),
-        403,
-      )
+      return c.json(refusal('not-this-computer', {}), 403)
     return next()
   })
 
@@ -71,32 +61,16 @@ export const createApp = (served: Served) => {
       description: 'Season planning, bench records and lineage of a fruit-tree nursery.',
     },
   })
-  app.notFound(c =>
-    c.json(refusal('Nothing is here', c.req.path, 'See /api/openapi.json for what there is.'), 404),
-  )
+  app.notFound(c => c.json(refusal('nothing-here', { path: c.req.path }), 404))
   app.onError((problem, c) => {
     if (problem instanceof HTTPException)
-      return c.json(
-        refusal(
-          problem.message,
-          c.req.path,
-          'Correct the request as /api/openapi.json describes and send it again.',
-        ),
-        problem.status,
-      )
+      return c.json(refusal('does-not-fit', { where: c.req.path }, problem.message), problem.status)
     if (problem instanceof LogTrouble)
       return c.json(
-        refusal('The log could not be written or read', 'log on the disk of this computer', problem.message),
+        refusal('log-trouble', { trouble: problem.says }),
         problem.kind === 'disk-full' ? 507 : 503,
       )
-    return c.json(
-      refusal(
-        'The server failed',
-        c.req.path,
-        `Try again; if it stays, keep this message: ${problem.message}`,
-      ),
-      500,
-    )
+    return c.json(refusal('failed', { path: c.req.path }, problem.message), 500)
   })
   return app
 }

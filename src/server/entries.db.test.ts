@@ -156,5 +156,8 @@ test.each([
   })
   expect(status).toBe(expected)
   const words = expect.stringMatching(/\w{3}/)
-  expect(json).toEqual({ what: words, where: words, mend: words } satisfies Refusal)
+  expect(json).toEqual({
+    ...{ what: words, where: words, mend: words },
+    ...{ code: 'does-not-fit', of: { where: expect.any(String) }, detail: words },
+  } satisfies Refusal)
 })

@@ -1,4 +1,3 @@
-import type { Refusal } from '../api/index.ts'
 import type { NurseryMemory } from './nursery-memory.ts'
 import type { PlanJobs } from './plan-jobs.ts'
 import type { RateLooks } from './rate-looks.ts'
@@ -27,5 +26,3 @@ export interface Served {
   /** Fills the nursery, which is empty, with the invented one, and begins to plan it. */
   readonly invent: () => void
 }
-
-export const refusal = (what: string, where: string, mend: string): Refusal => ({ what, where, mend })

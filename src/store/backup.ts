@@ -10,6 +10,7 @@ import {
 } from 'node:fs'
 import { dirname } from 'node:path'
 import { sql } from 'kysely'
+import { phrase } from '../trade/index.ts'
 import { logFile } from './log-file.ts'
 import { LogTrouble, toTrouble } from './log-trouble.ts'
 import { queries, readVersion } from './schema.ts'
@@ -19,7 +20,10 @@ import { type Verified, verifyLog } from './verify.ts'
 /** Writes a copy beside its place first, checks it, and only then gives it its name. */
 export function backUp(db: Sqlite, toFile: string): void {
   if (existsSync(toFile)) {
-    throw new LogTrouble('already-there', `${toFile} is there already. Choose another name for the backup.`)
+    throw new LogTrouble(
+      'already-there',
+      phrase('{path} is there already. Choose another name for the backup.', { path: toFile }),
+    )
   }
   const half = `${toFile}.half`
   try {
@@ -40,11 +44,17 @@ export function backUp(db: Sqlite, toFile: string): void {
  */
 export async function restoreLog(fromFile: string, folder: string): Promise<number> {
   if (!existsSync(fromFile)) {
-    throw new LogTrouble('not-a-log', `There is no file ${fromFile}. Name the backup to restore.`)
+    throw new LogTrouble(
+      'not-a-log',
+      phrase('There is no file {path}. Name the backup to restore.', { path: fromFile }),
+    )
   }
   const file = logFile(folder)
   if (existsSync(file)) {
-    throw new LogTrouble('already-there', `${folder} holds a nursery already. Restore into an empty folder.`)
+    throw new LogTrouble(
+      'already-there',
+      phrase('{path} holds a nursery already. Restore into an empty folder.', { path: folder }),
+    )
   }
   const entries = requireWhole(fromFile, verifyFile(fromFile))
   const half = `${file}.half`
@@ -114,7 +124,10 @@ function verifyFile(path: string): Verified {
   const db = openSqlite(path, { readOnly: true })
   try {
     if (readVersion(db, path) === 0) {
-      throw new LogTrouble('not-a-log', `${path} is not a nursery's backup. Name another file.`)
+      throw new LogTrouble(
+        'not-a-log',
+        phrase('{path} is not a nursery’s backup. Name another file.', { path }),
+      )
     }
     return verifyLog(db)
   } finally {
@@ -124,7 +137,14 @@ function verifyFile(path: string): Verified {
 
 function requireWhole(path: string, found: Verified): number {
   if (found.ok) return found.entries
-  throw new LogTrouble('damaged', `${path} is damaged: entry ${found.seq}, ${found.why}. Use another backup.`)
+  throw new LogTrouble(
+    'damaged',
+    phrase('{path} is damaged: entry {seq}, {why}. Use another backup.', {
+      path,
+      seq: found.seq,
+      why: found.why,
+    }),
+  )
 }
 
 /** Makes sure that the bytes are on the disk before the name is. */

@@ -1,3 +1,5 @@
+import { inEnglish, type Phrase, phrase } from '../trade/index.ts'
+
 export type TroubleKind =
   | 'not-a-folder'
   | 'not-writable'
@@ -13,35 +15,32 @@ export type TroubleKind =
 export class LogTrouble extends Error {
   override readonly name = 'LogTrouble'
   readonly kind: TroubleKind
-  constructor(kind: TroubleKind, message: string, cause?: unknown) {
-    super(message, cause === undefined ? undefined : { cause })
+  readonly says: Phrase
+  constructor(kind: TroubleKind, says: Phrase, cause?: unknown) {
+    super(inEnglish(says), cause === undefined ? undefined : { cause })
     this.kind = kind
+    this.says = says
   }
 }
 
+const BUSY = 'Another program is writing to {path} just now. Try again in a moment.'
+const NOT_WRITABLE =
+  '{path} cannot be written to. Give yourself the right to write there, or choose another folder.'
+const DISK_FULL = 'The disk is full: nothing was written to {path}. Make room, then enter it again.'
+
 /** SQLite's result codes, from its documentation (https://sqlite.org/rescode.html). */
-const codes: Readonly<Record<number, readonly [TroubleKind, (path: string) => string]>> = {
-  5: ['busy', path => `Another program is writing to ${path} just now. Try again in a moment.`],
-  6: ['busy', path => `Another program is writing to ${path} just now. Try again in a moment.`],
-  8: [
-    'not-writable',
-    path => `${path} cannot be written to. Give yourself the right to write there, or choose another folder.`,
-  ],
+const codes: Readonly<Record<number, readonly [TroubleKind, says: string]>> = {
+  5: ['busy', BUSY],
+  6: ['busy', BUSY],
+  8: ['not-writable', NOT_WRITABLE],
   10: [
     'damaged',
-    path =>
-      `The disk did not read or write ${path} as it should. Check the disk, then restore the last good backup.`,
+    'The disk did not read or write {path} as it should. Check the disk, then restore the last good backup.',
   ],
-  11: ['damaged', path => `${path} is damaged. Restore the last good backup into an empty folder.`],
-  13: [
-    'disk-full',
-    path => `The disk is full: nothing was written to ${path}. Make room, then enter it again.`,
-  ],
-  14: [
-    'not-writable',
-    path => `${path} cannot be opened. See that the folder is there and that you may write in it.`,
-  ],
-  26: ['not-a-log', path => `${path} is not a nursery's log. Choose another folder, or restore a backup.`],
+  11: ['damaged', '{path} is damaged. Restore the last good backup into an empty folder.'],
+  13: ['disk-full', DISK_FULL],
+  14: ['not-writable', '{path} cannot be opened. See that the folder is there and that you may write in it.'],
+  26: ['not-a-log', '{path} is not a nursery’s log. Choose another folder, or restore a backup.'],
 }
 
 /** Words an error of SQLite or of the file system for people; anything unexpected stays as it is. */
@@ -50,13 +49,18 @@ export function toTrouble(error: unknown, path: string): unknown {
   const { errcode, code } = error as { errcode?: unknown; code?: unknown }
   // The low byte is the primary code.
   const known = typeof errcode === 'number' ? codes[errcode & 0xff] : undefined
-  if (known) return new LogTrouble(known[0], known[1](path), error)
-  if (code === 'ENOSPC' || code === 'EDQUOT') return new LogTrouble('disk-full', codes[13]![1](path), error)
+  if (known) return new LogTrouble(known[0], phrase(known[1], { path }), error)
+  if (code === 'ENOSPC' || code === 'EDQUOT')
+    return new LogTrouble('disk-full', phrase(DISK_FULL, { path }), error)
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') {
-    return new LogTrouble('not-writable', codes[8]![1](path), error)
+    return new LogTrouble('not-writable', phrase(NOT_WRITABLE, { path }), error)
   }
   if (code === 'ENOTDIR' || code === 'EEXIST') {
-    return new LogTrouble('not-a-folder', `${path} is not a folder. Choose a folder for the nursery.`, error)
+    return new LogTrouble(
+      'not-a-folder',
+      phrase('{path} is not a folder. Choose a folder for the nursery.', { path }),
+      error,
+    )
   }
   return error
 }

@@ -1,3 +1,4 @@
+import { phrase } from '../trade/index.ts'
 import { LogTrouble } from './log-trouble.ts'
 import { queriesOf, type Sqlite } from './sqlite.ts'
 
@@ -48,12 +49,18 @@ export function readVersion(db: Sqlite, path: string): number {
   const version = Number(db.pragma('user_version'))
   const owner = Number(db.pragma('application_id'))
   if (version > 0 && owner !== applicationId) {
-    throw new LogTrouble('not-a-log', `${path} belongs to another program. Choose another folder.`)
+    throw new LogTrouble(
+      'not-a-log',
+      phrase('{path} belongs to another program. Choose another folder.', { path }),
+    )
   }
   if (version > migrations.length) {
     throw new LogTrouble(
       'newer-version',
-      `${path} was written by a newer Budstick (its form is ${version}, this one knows ${migrations.length}). Update Budstick, then open it again.`,
+      phrase(
+        '{path} was written by a newer Budstick (its form is {form}, this one knows {known}). Update Budstick, then open it again.',
+        { path, form: version, known: migrations.length },
+      ),
     )
   }
   return version

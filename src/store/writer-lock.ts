@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import { phrase } from '../trade/index.ts'
 import { LogTrouble } from './log-trouble.ts'
 import { openSqlite } from './sqlite.ts'
 
@@ -15,7 +16,10 @@ export function claimWriting(folder: string): () => void {
     if (!(error instanceof LogTrouble) || error.kind !== 'busy') throw error
     throw new LogTrouble(
       'in-use',
-      `Another Budstick is writing to the nursery in ${folder}. Close it first, or enter this through it.`,
+      phrase(
+        'Another Budstick is writing to the nursery in {path}. Close it first, or enter this through it.',
+        { path: folder },
+      ),
       error,
     )
   }

@@ -234,12 +234,18 @@ test('what a mother tree gave, and wood in hand, show the entries behind them', 
   ])
   await page.goto(`${app.address}/mothers?mother=${mother.id}`)
   await page.getByRole('button', { name: /^10 .* given: show the entries/ }).click()
-  const behind = page.getByRole('heading', { name: /^Behind “10 / }).locator('../..')
-  expect(await behind.getByRole('listitem').allTextContents()).toEqual([
+  const behind = page.getByRole('dialog', { name: /^Behind “10 / })
+  // Its address opens it again.
+  await page.reload()
+  await eventually(() => behind.getByRole('listitem').allTextContents()).toEqual([
     expect.stringContaining(`10 ${material} collected`),
   ])
+  await behind.getByRole('button', { name: 'Close' }).click()
   await page.getByRole('button', { name: 'L-1: show the entries behind it' }).click()
-  await page.getByRole('heading', { name: 'Behind “L-1”' }).waitFor()
+  await page.getByRole('dialog', { name: 'Behind “L-1”' }).waitFor()
+  await page.reload()
+  await page.getByRole('dialog', { name: 'Behind “L-1”' }).waitFor()
+  await page.keyboard.press('Escape')
 })
 
 test('what was sent for an order, and a link of a family, show the entries behind them', async () => {

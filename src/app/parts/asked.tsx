@@ -3,7 +3,9 @@ import { type ReactNode, useEffect, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { type LongJob, Refused } from '../../api/index.ts'
+import { capital } from '../../trade/index.ts'
 import { useHowFar } from '../data/use-how-far.ts'
+import { useRefusal } from '../text/use-refusal.ts'
 import { useTell } from '../text/use-tell.ts'
 import { UnderWay } from './under-way.tsx'
 
@@ -81,13 +83,17 @@ export function Asked<T>({
   readonly children: (data: T) => ReactNode
 }) {
   const { t } = useTranslation()
+  const say = useRefusal()
   if (query.data !== undefined) return children(query.data)
   if (!query.isError) return <Fetching what={what} />
-  const refused = query.error instanceof Refused ? query.error.refusal : null
+  const refused = query.error instanceof Refused ? say(query.error.refusal) : null
   return (
-    <div className="sheet stack" role="alert">
+    <div className="sheet stack" role="alert" {...(refused?.isEnglish && { lang: 'en' })}>
       <h2>{refused?.what ?? t('shell.noAnswer')}</h2>
-      <p>{refused === null ? t('shell.noAnswerDetail') : `${refused.where}. ${refused.mend}`}</p>
+      <p>
+        {refused === null ? t('shell.noAnswerDetail') : `${capital(refused.where)}. ${refused.mend}`}
+        {refused?.detail != null && <span lang="en"> {refused.detail}</span>}
+      </p>
       <p>
         <Button className="plain" onPress={() => void query.refetch()}>
           {t('common.again')}

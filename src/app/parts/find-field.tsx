@@ -1,40 +1,28 @@
-import { useEffect, useState } from 'react'
+import { startTransition, useEffect } from 'react'
 import { Input, Label, SearchField } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
+import { useTypedLink } from './use-typed-link.ts'
 
-const SETTLE_MS = 120
-
-/** Words to narrow a list by. The list follows while typing. */
+/** Words to narrow a list by. The list follows while typing, and no letter waits for it. */
 export function FindField({
-  value,
+  inAddress = '',
   hint,
-  onType = () => undefined,
-  onFind,
+  onFind = () => undefined,
+  onRest,
 }: {
-  readonly value: string
+  readonly inAddress: string | undefined
   readonly hint: string
   /** At every key, where the list is here already. */
-  readonly onType?: (said: string) => void
-  /** Once the typing has settled. */
-  readonly onFind: (said: string) => void
+  readonly onFind?: (said: string) => void
+  /** For the address, once the typing rests. */
+  readonly onRest: (said: string | undefined) => void
 }) {
   const { t } = useTranslation()
-  const [said, setSaid] = useState(value)
-  useEffect(() => setSaid(value), [value])
-  useEffect(() => {
-    if (said === value) return
-    const timer = setTimeout(() => onFind(said), SETTLE_MS)
-    return () => clearTimeout(timer)
-  })
+  const [said, type, settle] = useTypedLink(inAddress, said => onRest(said || undefined))
+  // biome-ignore lint/correctness/useExhaustiveDependencies: told of words, not of who listens
+  useEffect(() => startTransition(() => onFind(said)), [said])
   return (
-    <SearchField
-      className="field find-field"
-      value={said}
-      onChange={next => {
-        setSaid(next)
-        onType(next)
-      }}
-    >
+    <SearchField className="field find-field" value={said} onChange={type} onBlur={settle}>
       <Label className="unseen">{t('common.find')}</Label>
       <Input placeholder={hint} />
     </SearchField>

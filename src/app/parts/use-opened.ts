@@ -19,7 +19,7 @@ export function useOpened(): readonly [string | null, (name: string | null) => v
     else
       void router.navigate({
         to: '.',
-        search: ((was: object) => ({ ...was, open: name ?? undefined })) as never,
+        search: ((was: object) => ({ ...was, open: name ?? undefined, tries: undefined })) as never,
         replace: name === null,
         resetScroll: false,
         ...(name !== null && { state: { opened: true } }),

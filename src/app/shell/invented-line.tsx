@@ -6,6 +6,7 @@ import { client } from '../data/client.ts'
 import { outbox } from '../data/outbox/use-outbox.ts'
 import { look } from '../data/queries.ts'
 import { Leaf } from '../parts/leaf.tsx'
+import { RefusedLine } from '../parts/refused-line.tsx'
 
 /** What waits on this device belongs to the invented nursery: it goes there first. */
 const putAside = async (): Promise<'begun' | 'waiting'> => {
@@ -41,9 +42,10 @@ export function InventedLine() {
       <Leaf title={t('shell.invented.begin')} isOpen={isOpen} onClose={close}>
         <div className="stack">
           <p>{t('shell.invented.what')}</p>
-          {(begin.isError || begin.data === 'waiting') && (
+          {begin.isError && <RefusedLine problem={begin.error} />}
+          {begin.data === 'waiting' && (
             <p className="warn" role="alert">
-              {begin.isError ? begin.error.message : t('shell.invented.waiting')}
+              {t('shell.invented.waiting')}
             </p>
           )}
           <div className="row">

@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { outbox, useOutbox } from '../data/outbox/use-outbox.ts'
+import { RefusedSaid } from '../parts/refused-line.tsx'
 import { useFormat } from '../text/use-format.tsx'
 import { useSayBody } from './use-say-body.ts'
 
@@ -23,7 +24,7 @@ export function OutboxList() {
             <span>{sayBody(entry.body)}</span>
             {refused !== null && (
               <span className="warn">
-                {t('shell.outbox.refused', refused)}
+                {t('shell.outbox.refused')} <RefusedSaid refusal={refused} />
                 <Button className="quiet" onPress={() => void outbox.discard(place)}>
                   {t('shell.outbox.discard')}
                 </Button>

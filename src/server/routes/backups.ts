@@ -13,15 +13,23 @@ import { Readable } from 'node:stream'
 import { pipeline } from 'node:stream/promises'
 import type { ReadableStream } from 'node:stream/web'
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import type { PutBack, Refusal } from '../../api/index.ts'
+import { type PutBack, type Refusal, refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { LogTrouble } from '../../store/index.ts'
+import { type Part, type Phrase, phrase } from '../../trade/index.ts'
 import { bodyOf, download } from '../download.ts'
 import { isInvented } from '../invented.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 
 /** What the nursery of before is kept as beside the one put in its place. */
 const KEPT = /^before-[\d-]+\.budstick$/
+
+/** What is wrong, of a file by the name that people know. */
+const renamed = ({ says, of }: Phrase, file: string, named: Part): Phrase =>
+  phrase(
+    says,
+    Object.fromEntries(Object.entries(of).map(([key, part]) => [key, part === file ? named : part])),
+  )
 
 /** The whole nursery in one file: out, in the place of the one that is here, and the way back. */
 export const backupRoutes = (
@@ -33,15 +41,14 @@ export const backupRoutes = (
   const keptName = () => `before-${now().slice(0, 23).replaceAll(/[T:.]/g, '-')}.budstick`
 
   /** Puts a file in the nursery's place; null with the reason where it is no whole backup. */
-  const inPlace = async (file: string, named: string): Promise<PutBack | Refusal> => {
+  const inPlace = async (file: string, named: Part): Promise<PutBack | Refusal> => {
     const kept = keptName()
     const keptAs = join(folder, kept)
     try {
       return { entries: await putBack(file, keptAs), keptAs, kept }
     } catch (problem) {
       if (!(problem instanceof LogTrouble)) throw problem
-      const why = problem.message.replaceAll(file, named)
-      return refusal('The nursery is as it was: the backup was not put back', 'backup', why)
+      return refusal('backup-not-put-back', { trouble: renamed(problem.says, file, named) })
     }
   }
 
@@ -52,7 +59,7 @@ export const backupRoutes = (
         Readable.fromWeb((c.req.raw.body ?? new Blob().stream()) as ReadableStream),
         createWriteStream(incoming),
       )
-      const put = await inPlace(incoming, 'The file')
+      const put = await inPlace(incoming, phrase('The file'))
       return 'what' in put ? c.json(put, 422) : c.json(put, 200)
     } finally {
       rmSync(incoming, { force: true })
@@ -72,29 +79,13 @@ export const backupRoutes = (
   app.openapi(routes.restoreKept, async c => {
     const { name } = c.req.valid('param')
     const file = join(folder, name)
-    if (!KEPT.test(name) || !existsSync(file))
-      return c.json(
-        refusal(
-          'No such nursery is kept',
-          name,
-          'See /api/kept for those that are, or choose a backup file.',
-        ),
-        404,
-      )
+    if (!KEPT.test(name) || !existsSync(file)) return c.json(refusal('none-kept', { name }), 404)
     const put = await inPlace(file, name)
     return 'what' in put ? c.json(put, 422) : c.json(put, 200)
   })
 
   app.openapi(routes.beginOwn, async c => {
-    if (!isInvented(memory))
-      return c.json(
-        refusal(
-          'This is not the invented nursery',
-          'nursery',
-          'It is your own already, and is left as it is. An empty one is begun in another folder: --data FOLDER --empty.',
-        ),
-        409,
-      )
+    if (!isInvented(memory)) return c.json(refusal('not-invented', {}), 409)
     const kept = keptName()
     const keptAs = join(folder, kept)
     await putAside(keptAs)
@@ -103,15 +94,7 @@ export const backupRoutes = (
 
   app.openapi(routes.openInvented, async c => {
     const { batches, orders } = memory.nursery()
-    if (batches.size + orders.size > 0)
-      return c.json(
-        refusal(
-          'The nursery has batches or orders already',
-          'nursery',
-          'The invented one is opened in an empty nursery, or in another folder: --data FOLDER.',
-        ),
-        409,
-      )
+    if (batches.size + orders.size > 0) return c.json(refusal('not-empty', {}), 409)
     const kept = keptName()
     const keptAs = join(folder, kept)
     await putAside(keptAs)

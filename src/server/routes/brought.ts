@@ -1,9 +1,10 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
+import { refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { type BroughtIn, broughtIn } from '../../exchange/index.ts'
 import { Entry, entryPhrase, type LoggedEntry, restedOn } from '../../record/index.ts'
 import { type EntryId, PersonId } from '../../trade/index.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 
 /** So many reasons are told; the rest are counted. */
 const MOST_REASONS = 50
@@ -37,15 +38,7 @@ export const broughtRoutes = (app: OpenAPIHono, { memory, today, now, newId }: S
   app.openapi(routes.takeBack, c => {
     const { id } = c.req.valid('param')
     const one = broughtIn(memory.log).find(brought => brought.id === id)
-    if (one === undefined)
-      return c.json(
-        refusal(
-          'Nothing is known to have been brought in so',
-          id,
-          'See /api/exchange/brought for what was, or strike the entries one by one.',
-        ),
-        404,
-      )
+    if (one === undefined) return c.json(refusal('not-brought-in', { id }), 404)
     const written = writtenBy(one)
     const rested = restedOn(written, counting(memory.after(one.throughSeq, Number.MAX_SAFE_INTEGER)), () =>
       counting(memory.after(0, one.fromSeq - 1)),

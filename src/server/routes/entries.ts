@@ -1,8 +1,8 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import type { EntriesPushed } from '../../api/index.ts'
+import { type EntriesPushed, refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { type AnyEntry, entryLine, parseEntry } from '../../record/index.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 import { shownEntries, shownEntry } from '../views/entries.ts'
 
 type RefusedEntry = EntriesPushed['refused'][number]
@@ -34,11 +34,7 @@ export const entryRoutes = (app: OpenAPIHono, { memory, now }: Served): void => 
       refused.push({
         index,
         id: idIn(one),
-        refusal: refusal(
-          problem?.what ?? 'Not an entry',
-          problem?.where || 'entry',
-          'Correct this field and send it again; nothing of this entry was kept.',
-        ),
+        refusal: refusal('not-an-entry', { field: problem?.where || 'entry' }, problem?.what),
       })
     }
     const { accepted, known, conflicting } = memory.append(
@@ -52,11 +48,7 @@ export const entryRoutes = (app: OpenAPIHono, { memory, now }: Served): void => 
       refused.push({
         index,
         id: entry.id,
-        refusal: refusal(
-          'Another entry has this id already and says something else',
-          'id',
-          'Keep the first one, strike it if it is wrong, and say the new one under an id of its own.',
-        ),
+        refusal: refusal('id-taken', {}),
       })
     }
     return c.json(

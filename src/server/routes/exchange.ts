@@ -1,5 +1,5 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import { type EmptySheet, Mapping, type Reading, type SheetField } from '../../api/index.ts'
+import { type EmptySheet, Mapping, type Reading, refusal, type SheetField } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import {
   emptySheet,
@@ -16,7 +16,7 @@ import {
 import { Entry } from '../../record/index.ts'
 import { PersonId, phrase } from '../../trade/index.ts'
 import { bodyOf, download } from '../download.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 
 const MOST_BYTES = 50 * 1024 * 1024
 /** Readings that are looked at and not yet accepted; the oldest goes. */
@@ -59,26 +59,16 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, underWay, today, now,
         signal.throwIfAborted()
       },
     })
-  const gone = (id: string) =>
-    refusal('These files are no longer kept', `reading ${id}`, 'Choose them once more and read them again.')
+  const gone = (id: string) => refusal('files-gone', { id })
 
   app.openapi(routes.readFiles, async c => {
     if (Number(c.req.header('content-length') ?? 0) > MOST_BYTES)
-      return c.json(refusal('The files are too large', 'files', 'Send at most 50 MB at a time.'), 413)
+      return c.json(refusal('files-too-large', {}), 413)
     const form = await c.req.parseBody({ all: true })
     const sent = [form.files ?? []].flat().filter(file => file instanceof File)
-    if (sent.length === 0)
-      return c.json(refusal('No file was sent', 'files', 'Choose a spreadsheet: CSV or .xlsx.'), 400)
+    if (sent.length === 0) return c.json(refusal('no-file', {}), 400)
     const said = mappingIn(form.mapping)
-    if (said === null)
-      return c.json(
-        refusal(
-          'What is said of the sheets cannot be read',
-          'mapping',
-          'Send it as /api/openapi.json describes.',
-        ),
-        400,
-      )
+    if (said === null) return c.json(refusal('mapping-unread', {}), 400)
     const files = await Promise.all(
       sent.map(async file => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) })),
     )
@@ -112,12 +102,8 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, underWay, today, now,
       const open = reading.questions.find(({ needed, answer }) => needed && answer === null)
       return c.json(
         open === undefined
-          ? refusal(
-              'There is nothing to write',
-              `reading ${id}`,
-              'The record has all of it already, or no row can be used.',
-            )
-          : refusal('A question is open', open.sheet, open.asks),
+          ? refusal('nothing-to-write', { id })
+          : refusal('question-open', { sheet: open.sheet }, open.asks),
         409,
       )
     }
@@ -146,11 +132,7 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, underWay, today, now,
   app.openapi(routes.emptySheet, async c => {
     const { file } = c.req.valid('param')
     const saved = await emptySheet(file)
-    if (saved === null)
-      return c.json(
-        refusal('There is no such sheet', file, 'See /api/exchange/sheets for those there are.'),
-        404,
-      )
+    if (saved === null) return c.json(refusal('no-such-sheet', { file }), 404)
     return c.body(bodyOf(saved.bytes), 200, download(saved.name, saved.type))
   })
 
@@ -167,8 +149,7 @@ export const exchangeRoutes = (app: OpenAPIHono, { memory, underWay, today, now,
   app.openapi(routes.exportPackage, c => {
     const { file } = c.req.valid('param')
     const text = packageFile(file, memory.nursery(), allEntries(), now())
-    if (text === null)
-      return c.json(refusal('There is no such table', file, 'See datapackage.json for those there are.'), 404)
+    if (text === null) return c.json(refusal('no-such-table', { file }), 404)
     const type = file.endsWith('.json')
       ? 'application/json'
       : file.endsWith('.csv')

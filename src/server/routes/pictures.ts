@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import { pictureFileOf } from '../../api/index.ts'
+import { pictureFileOf, refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 
 const MOST_BYTES = 5 * 1024 * 1024
 
@@ -10,20 +10,11 @@ export const pictureRoutes = (app: OpenAPIHono, { memory: { log } }: Served): vo
   app.openapi(routes.keepPicture, async c => {
     const { file } = c.req.valid('param')
     const bytes = await c.req.arrayBuffer()
-    if (bytes.byteLength > MOST_BYTES)
-      return c.json(refusal('The picture is too large', 'picture', 'Send one of at most 5 MB.'), 413)
+    if (bytes.byteLength > MOST_BYTES) return c.json(refusal('picture-too-large', {}), 413)
     const start = new Uint8Array(bytes, 0, Math.min(3, bytes.byteLength))
     if (start[0] !== 0xff || start[1] !== 0xd8 || start[2] !== 0xff)
-      return c.json(refusal('This is no photograph', 'picture', 'Send a JPEG.'), 422)
-    if ((await pictureFileOf(bytes)) !== file)
-      return c.json(
-        refusal(
-          'The picture did not arrive whole',
-          file,
-          'Send it again, named by the SHA-256 of its bytes.',
-        ),
-        422,
-      )
+      return c.json(refusal('no-photograph', {}), 422)
+    if ((await pictureFileOf(bytes)) !== file) return c.json(refusal('picture-not-whole', { file }), 422)
     log.keepPicture(file, new Uint8Array(bytes))
     return c.body(null, 204)
   })
@@ -31,11 +22,7 @@ export const pictureRoutes = (app: OpenAPIHono, { memory: { log } }: Served): vo
   app.openapi(routes.picture, c => {
     const { file } = c.req.valid('param')
     const bytes = log.picture(file)
-    if (bytes === undefined)
-      return c.json(
-        refusal('This picture is not here', file, 'It may still wait on the device that took it.'),
-        404,
-      )
+    if (bytes === undefined) return c.json(refusal('no-such-picture', { file }), 404)
     return c.body(new Uint8Array(bytes).buffer, 200, {
       'content-type': 'image/jpeg',
       'cache-control': 'public, max-age=31536000, immutable',

@@ -1,9 +1,9 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import type { PlanState } from '../../api/index.ts'
+import { type PlanState, refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import type { Plan } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 import { planHead, seasonPlan } from '../views/plan.ts'
 
 const COUNTED_AT_MOST = 10_000
@@ -27,7 +27,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
     }
   }
 
-  const noPlan = refusal('No plan is made yet', 'season plan', 'Plan the season first.')
+  const noPlan = refusal('no-plan', {})
 
   app.openapi(routes.plan, c => c.json(state(), 200))
 
@@ -43,9 +43,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
 
   app.openapi(routes.startPlan, c => {
     const job = plans.begin(served.today())
-    return job === null
-      ? c.json(refusal('A plan is being made already', 'planning job', 'Wait for it, or stop it first.'), 409)
-      : c.json(job, 202)
+    return job === null ? c.json(refusal('planning-already', {}), 409) : c.json(job, 202)
   })
 
   app.openapi(routes.promise, async c => {
@@ -58,9 +56,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
       signal: c.req.raw.signal,
       tell: underWay.tell('promise'),
     })
-    return said === null
-      ? c.json(refusal('No such kind', `kind ${asked.kind}`, 'Choose one of the nursery’s kinds.'), 404)
-      : c.json(said, 200)
+    return said === null ? c.json(refusal('no-such-kind', { id: asked.kind }), 404) : c.json(said, 200)
   })
 
   app.openapi(routes.startMoved, async c => {
@@ -73,60 +69,43 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
         signal: c.req.raw.signal,
         tell: underWay.tell('start moved'),
       }))
-    return said === null
-      ? c.json(refusal('No such start is planned', `start ${asked.start}`, 'Look at the plan again.'), 404)
-      : c.json(said, 200)
+    return said === null ? c.json(refusal('no-such-start', { id: asked.start }), 404) : c.json(said, 200)
   })
 
   app.openapi(routes.whatIf, async c => {
     const plan = plans.latest()
     const { suppose } = c.req.valid('json')
     if (suppose.kind === 'order-changed/1' && !memory.nursery().orders.has(suppose.order.id))
-      return c.json(refusal('No such order', `order ${suppose.order.id}`, 'Place it first.'), 404)
-    if (plans.job()?.state === 'running')
-      return c.json(
-        refusal('A plan is being made', 'planning job', 'Ask again when it is ready, or stop it first.'),
-        409,
-      )
-    if (plan === null)
-      return c.json(refusal('No plan is made yet', 'season plan', 'Plan the season first.'), 404)
+      return c.json(refusal('no-such-order', { id: suppose.order.id }), 404)
+    if (plans.job()?.state === 'running') return c.json(refusal('planning', {}), 409)
+    if (plan === null) return c.json(refusal('no-plan', {}), 404)
     const said = await whatIfs.ask(suppose, plan, served.today(), c.req.raw.signal)
     switch (said.kind) {
       case 'answer':
         return c.json(said.answer, 200)
       case 'stopped':
-        return c.json(refusal('The question was given up', 'what-if', 'A later one was asked instead.'), 409)
+        return c.json(refusal('given-up', {}), 409)
       case 'failed':
-        return c.json(refusal('There is no answer', 'what-if', said.why), 503)
+        return c.json(refusal('no-answer', {}, said.why), 503)
     }
   })
 
   app.openapi(routes.workAgain, async c => {
     const { id } = c.req.valid('param')
-    if (!memory.nursery().batches.has(id))
-      return c.json(
-        refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.'),
-        404,
-      )
+    if (!memory.nursery().batches.has(id)) return c.json(refusal('no-such-batch', { id }), 404)
     const orders = plans.latest()?.orders ?? []
     return c.json(await rateLooks.ask('workAgain', { batch: id, plan: { orders } }, served.today()), 200)
   })
 
   app.openapi(routes.stopPlan, c => {
     const job = plans.stop()
-    return job === null
-      ? c.json(refusal('No plan is being made', 'planning job', 'Begin one first.'), 404)
-      : c.json(job, 200)
+    return job === null ? c.json(refusal('not-planning', {}), 404) : c.json(job, 200)
   })
 
   app.openapi(routes.acceptPlan, c => {
     const { plan: id, by } = c.req.valid('json')
     const plan = plans.latest()
-    if (plan === null || plan.id !== id)
-      return c.json(
-        refusal('This plan is no longer the latest', `plan ${id}`, 'Look at the new plan and accept that.'),
-        409,
-      )
+    if (plan === null || plan.id !== id) return c.json(refusal('not-the-latest-plan', { id }), 409)
     if (memory.nursery().acceptedPlan?.plan === id) return c.json(state(), 200)
     const entry = Entry.parse({
       id: served.newId(),

@@ -1,9 +1,9 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import { toTable } from '../../api/index.ts'
+import { refusal, toTable } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { fullPlaces, WEEKS_WARNED } from '../../planning/index.ts'
 import { isInvented } from '../invented.ts'
-import { refusal, type Served } from '../served.ts'
+import type { Served } from '../served.ts'
 import { batchView } from '../views/batch.ts'
 import { batchRows } from '../views/batch-rows.ts'
 import { benchViews } from '../views/benches.ts'
@@ -55,13 +55,10 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
   app.openapi(routes.protocol, c => {
     const { id } = c.req.valid('param')
     const protocol = memory.nursery().protocols.get(id)
-    return protocol === undefined
-      ? c.json(refusal('No such protocol', `protocol ${id}`, 'Look for it in the settings.'), 404)
-      : c.json(protocol, 200)
+    return protocol === undefined ? c.json(refusal('no-such-protocol', { id }), 404) : c.json(protocol, 200)
   })
   app.openapi(routes.batches, c => c.json(toTable(batchRows(memory.nursery(), c.req.valid('query'))), 200))
-  const noBatch = (id: string) =>
-    refusal('No such batch', `batch ${id}`, 'Look for it by name in the list of batches.')
+  const noBatch = (id: string) => refusal('no-such-batch', { id })
   app.openapi(routes.batch, c => {
     const { id } = c.req.valid('param')
     const view = batchView(memory, plans.latest(), id, today())
@@ -83,9 +80,7 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
   app.openapi(routes.lineage, c => {
     const of = c.req.valid('param')
     const view = lineageView(memory.nursery(), of)
-    return view === null
-      ? c.json(refusal(`No such ${of.what}`, `${of.what} ${of.id}`, 'Look for it by name in the list.'), 404)
-      : c.json(view, 200)
+    return view === null ? c.json(refusal(`no-such-${of.what}`, { id: of.id }), 404) : c.json(view, 200)
   })
   app.openapi(routes.work, c =>
     c.json(workList(memory.nursery(), plans.latest(), c.req.valid('query'), today()), 200),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { EntriesPushed } from '../../../api/index.ts'
+import { type EntriesPushed, refusal } from '../../../api/index.ts'
 import type { Entry } from '../../../record/index.ts'
 import { createOutbox, type OutboxStore, type Waiting } from './outbox.ts'
 
@@ -34,7 +34,7 @@ const server = (refuse: readonly string[] = []) => {
       accepted: accepted.map(({ id }, index) => ({ id, seq: index })),
       known: known.map(({ id }) => id),
       refused: entries.flatMap(({ id }, index) =>
-        refuse.includes(id) ? [{ index, id, refusal: { what: 'no', where: 'id', mend: 'mend' } }] : [],
+        refuse.includes(id) ? [{ index, id, refusal: refusal('id-taken', {}) }] : [],
       ),
       throughSeq: seen.length,
     }

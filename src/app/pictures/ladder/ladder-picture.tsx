@@ -6,6 +6,7 @@ import { useTerm } from '../../text/use-term.ts'
 import { asButton } from '../as-button.ts'
 import { Picture } from '../frame/picture.tsx'
 import { LADDER, layOutLadder } from './ladder-layout.ts'
+import { rungsDown } from './rungs-down.ts'
 
 /** The count-back of one batch or start: from what is needed up to what has to be worked. */
 export function LadderPicture({
@@ -26,7 +27,8 @@ export function LadderPicture({
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
-  const rungs = (given[0]?.number ?? 0) < (given.at(-1)?.number ?? 0) ? [...given].reverse() : given
+  const down = rungsDown(given)
+  const rungs = down.map(({ rung }) => rung)
 
   const sourceOf = ({ from, batches }: RateUsed): string =>
     from === 'facts'
@@ -41,9 +43,7 @@ export function LadderPicture({
     })
   const weekText = (week: string): string =>
     format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
-  /** The rate that leads from a rung to the next below it, wherever the plan wrote it. */
-  const rateBelow = (index: number): RateUsed | null =>
-    given === rungs ? (rungs[index]?.rate ?? null) : (rungs[index]?.rate ?? rungs[index + 1]?.rate ?? null)
+  const rateBelow = (index: number): RateUsed | null => down[index]?.rate ?? null
   const wasOf = (rung: Rung): Rung | undefined => before?.find(({ step }) => step === rung.step)
   /** Number and week of before, where they read otherwise than now. */
   const rungWas = (rung: Rung, earlier: Rung | undefined): string | null => {

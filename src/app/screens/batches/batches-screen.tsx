@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
-import { useEffect, useMemo, useState } from 'react'
+import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { rowsOf } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
@@ -13,7 +13,7 @@ import { useFormat } from '../../text/use-format.tsx'
 import './batches.css'
 import { useTerm } from '../../text/use-term.ts'
 import { BatchLine } from './batch-line.tsx'
-import { batchesWith, batchTexts } from './find-batches.ts'
+import { batchFinder } from './find-batches.ts'
 
 const route = getRouteApi('/batches')
 const STATES = ['alive', 'past', 'all'] as const
@@ -25,23 +25,22 @@ export function BatchesScreen() {
   const term = useTerm()
   const format = useFormat()
   const names = useNames()
-  const { find = '', state = 'alive' } = route.useSearch()
+  const { find: inAddress = '', state = 'alive' } = route.useSearch()
   const navigate = route.useNavigate()
-  const [typed, setTyped] = useState<string | null>(null)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once the address says it, the address holds
-  useEffect(() => setTyped(null), [find])
+  const [find, setFind] = useState(inAddress)
   const isAlive = state === 'alive'
   const batches = useQuery({
-    queryKey: ['batches', state, ...(isAlive ? [] : [find])],
-    queryFn: () => client.batches(isAlive ? { state, limit: 100_000 } : { state, find, limit: MOST_PAST }),
+    queryKey: ['batches', state, ...(isAlive ? [] : [inAddress])],
+    queryFn: () =>
+      client.batches(isAlive ? { state, limit: 100_000 } : { state, find: inAddress, limit: MOST_PAST }),
     select: rowsOf,
     structuralSharing: false,
     placeholderData: was => was,
   })
-  const textOf = useMemo(() => batchTexts(names.bench, term), [names, term])
+  const found = useMemo(() => batchFinder(names.bench, term), [names, term])
   const shown = useMemo(
-    () => batchesWith(batches.data ?? [], isAlive ? (typed ?? find) : '', textOf),
-    [batches.data, find, typed, isAlive, textOf],
+    () => found(batches.data ?? [], isAlive ? find : ''),
+    [batches.data, find, isAlive, found],
   )
 
   return (
@@ -62,12 +61,10 @@ export function BatchesScreen() {
         </div>
         <div className="row batches-find">
           <FindField
-            value={find}
+            inAddress={inAddress}
             hint={t('settings.batches.findHint')}
-            onType={setTyped}
-            onFind={said =>
-              void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
-            }
+            onFind={setFind}
+            onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
           />
           <Choices
             label={t('settings.batches.state.label')}

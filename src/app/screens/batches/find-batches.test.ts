@@ -1,16 +1,16 @@
 import { expect, test } from 'vitest'
-import { batchesWith, batchTexts } from './find-batches.ts'
+import { batchFinder } from './find-batches.ts'
 
 const rows = [
   { name: '2026-001', kindName: 'Pear, Abaté', stage: 'healing', benches: ['b1'] },
   { name: '2026-002', kindName: 'Quince', stage: 'growing on', benches: [] },
   { name: '2026-011', kindName: 'Pear', stage: 'finished', benches: ['b2'] },
 ]
-const textOf = batchTexts(
+const find = batchFinder(
   id => (id === 'b1' ? 'Mist bed north' : 'Ground'),
   step => step,
 )
-const found = (said: string) => batchesWith(rows, said, textOf).map(({ name }) => name)
+const found = (said: string) => find(rows, said).map(({ name }) => name)
 
 test('a batch is found when it has every word, wherever it stands: in name, kind, stage or bench', () => {
   expect(found('pear')).toEqual(['2026-001', '2026-011'])
@@ -29,7 +29,7 @@ test('without a word all are shown, in their order', () => {
   expect(found(' ')).toEqual(rows.map(({ name }) => name))
 })
 
-test('what batches have in common is put into plain letters once, and each is found by its own name all the same', () => {
+test('what batches have in common is looked at once for each word, and each is found by its own name all the same', () => {
   let asked = 0
   const many = Array.from({ length: 50 }, (_, n) => ({
     name: `Ñ${n}`,
@@ -37,14 +37,14 @@ test('what batches have in common is put into plain letters once, and each is fo
     stage: 'healing',
     benches: ['b1'],
   }))
-  const textOf = batchTexts(
+  const find = batchFinder(
     id => id,
     step => {
       asked += 1
       return step
     },
   )
-  expect(batchesWith(many, 'n7 quince', textOf).map(({ name }) => name)).toEqual(['Ñ7'])
-  expect(batchesWith(many, 'peche b1', textOf)).toHaveLength(25)
-  expect(asked).toBe(2)
+  expect(find(many, 'n7 quince').map(({ name }) => name)).toEqual(['Ñ7'])
+  expect(find(many, 'peche b1')).toHaveLength(25)
+  expect(asked).toBeLessThanOrEqual(4)
 })

@@ -4,40 +4,40 @@ import { folded } from '../../data/folded.ts'
 type Said = Pick<BatchRow, 'name' | 'kindName' | 'stage'> & { readonly benches: readonly string[] }
 
 /**
- * What a batch is found by, made once for each. Thousands are alike in all but their name: what they share is put into
- * plain letters once for all of them, so that the first key is as quick as the next.
+ * Finds batches by words: those that have every word, in their order; without a word the very list. A word stands in a
+ * batch's name or in what it shares with thousands of others, its kind, step and benches: whether it stands in one of these
+ * is looked up once for all of them.
  */
-export const batchTexts = (
+export const batchFinder = (
   nameOfBench: (id: string) => string,
   /** A step in the language spoken. */
   term: (step: string) => string,
-): ((row: Said) => string) => {
-  const texts = new WeakMap<Said, string>()
-  const shared = new Map<string, string>()
-  const sharedOf = ({ kindName, stage, benches }: Said): string => {
-    const key = `${kindName}\n${stage}\n${benches.join('\n')}`
-    let text = shared.get(key)
-    if (text === undefined) {
-      text = folded(`${kindName} ${term(stage)} ${benches.map(nameOfBench).join(' ')}`)
-      shared.set(key, text)
-    }
-    return text
+): (<T extends Said>(rows: readonly T[], said: string) => readonly T[]) => {
+  const having = (word: string) => {
+    const inKind = once((kind: string) => folded(kind).includes(word))
+    const inStage = once((stage: string) => folded(term(stage)).includes(word))
+    const onBench = once((benches: readonly string[]) =>
+      benches.some(bench => folded(nameOfBench(bench)).includes(word)),
+    )
+    return ({ name, kindName, stage, benches }: Said): boolean =>
+      inKind(kindName) || inStage(stage) || onBench(benches) || folded(name).includes(word)
   }
-  return row => {
-    const before = texts.get(row)
-    if (before !== undefined) return before
-    const text = `${folded(row.name)} ${sharedOf(row)}`
-    texts.set(row, text)
-    return text
-  }
+  return (rows, said) =>
+    folded(said)
+      .split(/\s+/)
+      .filter(Boolean)
+      .reduce((left, word) => left.filter(having(word)), rows)
 }
 
-/** The batches that have every word, in their order; without a word the very list. */
-export const batchesWith = <T extends Said>(
-  rows: readonly T[],
-  said: string,
-  textOf: (row: T) => string,
-): readonly T[] => {
-  const words = folded(said).split(/\s+/).filter(Boolean)
-  return words.length === 0 ? rows : rows.filter(row => words.every(word => textOf(row).includes(word)))
+/** Equal values of a column are one and the same: each is asked about once. */
+const once = <T>(ask: (value: T) => boolean): ((value: T) => boolean) => {
+  const known = new Map<T, boolean>()
+  return value => {
+    let answer = known.get(value)
+    if (answer === undefined) {
+      answer = ask(value)
+      known.set(value, answer)
+    }
+    return answer
+  }
 }

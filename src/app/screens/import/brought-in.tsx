@@ -1,13 +1,13 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import { Refused } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
+import { RefusedLine } from '../../parts/refused-line.tsx'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
@@ -69,11 +69,7 @@ export function BroughtIn() {
           </li>
         ))}
       </ul>
-      {problem !== null && (
-        <p className="warn" role="alert">
-          {problem instanceof Refused ? t('imports.failed', problem.refusal) : t('shell.outbox.away')}
-        </p>
-      )}
+      {problem !== null && <RefusedLine problem={problem} />}
       {takeBack.data !== undefined && stay > 0 && (
         <div role="status">
           <p className="warn">{t('imports.brought.stay', { count: stay, shown: format.number(stay) })}</p>

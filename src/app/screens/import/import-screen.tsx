@@ -1,11 +1,12 @@
 import { Link } from '@tanstack/react-router'
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import { type Mapping, type Reading, Refused } from '../../../api/index.ts'
+import type { Mapping, Reading } from '../../../api/index.ts'
 import { client } from '../../data/client.ts'
 import { useCarried } from '../../data/use-carried.ts'
 import { useHowFar } from '../../data/use-how-far.ts'
 import { whoNow } from '../../data/who.ts'
+import { RefusedLine } from '../../parts/refused-line.tsx'
 import { UnderWay } from '../../parts/under-way.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './import.css'
@@ -41,11 +42,7 @@ export function ImportScreen() {
         <h1>{t('imports.title')}</h1>
         <p className="soft">{t('imports.says')}</p>
       </div>
-      {problem !== null && (
-        <p className="warn" role="alert">
-          {problem instanceof Refused ? t('imports.failed', problem.refusal) : t('shell.outbox.away')}
-        </p>
-      )}
+      {problem !== null && <RefusedLine problem={problem} />}
       {accept.data !== undefined ? (
         <div className="sheet row" role="status">
           <p className="strong">

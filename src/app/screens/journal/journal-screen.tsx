@@ -61,9 +61,9 @@ export function JournalScreen() {
         </div>
         <div className="row">
           <FindField
-            value={find}
+            inAddress={find}
             hint={t('journal.findHint')}
-            onFind={said => void navigate({ search: { ...(said && { find: said }) }, replace: true })}
+            onRest={find => void navigate({ search: find === undefined ? {} : { find }, replace: true })}
           />
         </div>
       </div>

@@ -1,4 +1,5 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
+import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { allGuides, guideName } from '../../../trade/guides/index.ts'
 import { MethodMark, markOfMethod } from '../../../trade/index.ts'
@@ -19,7 +20,8 @@ export function MethodsScreen() {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
-  const { find = '' } = route.useSearch()
+  const { find: inAddress } = route.useSearch()
+  const [find, setFind] = useState(inAddress ?? '')
   const navigate = route.useNavigate()
   const { nursery } = useNames()
   const words = folded(find).split(/\s+/).filter(Boolean)
@@ -38,9 +40,10 @@ export function MethodsScreen() {
           <p className="soft">{t('methods.says')}</p>
         </div>
         <FindField
-          value={find}
+          inAddress={inAddress}
           hint={t('methods.findHint')}
-          onFind={said => void navigate({ search: { find: said || undefined }, replace: true })}
+          onFind={setFind}
+          onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
         />
       </div>
       {found.length === 0 && <p className="soft">{t('methods.empty')}</p>}

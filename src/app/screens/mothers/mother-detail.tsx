@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query'
 import { Link } from '@tanstack/react-router'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { MotherView } from '../../../api/index.ts'
@@ -8,7 +7,7 @@ import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
-import { Drill } from '../../parts/drill.tsx'
+import { Behind } from '../../parts/behind.tsx'
 import { EntryList } from '../../parts/entry-list.tsx'
 import { HoldList } from '../../parts/hold-list.tsx'
 import { LicenceTally } from '../../parts/licence-tally.tsx'
@@ -17,7 +16,6 @@ import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { ChangeMother } from './change-mother.tsx'
-import type { EntriesAsked } from './entries-asked.ts'
 import { LabResult } from './lab-result.tsx'
 import { MotherDeed } from './mother-deed.tsx'
 import { MotherHealth } from './mother-health.tsx'
@@ -46,7 +44,6 @@ function Detail({ view }: { readonly view: MotherView }) {
   const today = names.nursery?.today ?? deviceDay()
   const [opened, open] = useOpened()
   const doing = DOINGS.find(one => one === opened) ?? null
-  const [asking, setAsking] = useState<EntriesAsked | null>(null)
   const close = () => open(null)
   const { row } = view
   const { mother } = row
@@ -98,19 +95,8 @@ function Detail({ view }: { readonly view: MotherView }) {
           {t('mothers.change')}
         </Button>
       </div>
-      <MotherGives view={view} onAsk={setAsking} />
-      <WoodInHand lots={view.lots} today={today} onAsk={setAsking} />
-      {asking !== null && (
-        <section aria-live="polite">
-          <div className="row">
-            <h3>{t('batch.behind', { says: asking.says })}</h3>
-            <Button className="quiet" onPress={() => setAsking(null)}>
-              {t('common.close')}
-            </Button>
-          </div>
-          <EntryList entries={asking.entries} under="behind" />
-        </section>
-      )}
+      <MotherGives view={view} />
+      <WoodInHand lots={view.lots} today={today} />
       <MotherHealth view={view} />
       <MotherOrigin view={view} today={today} />
       {view.licence !== null && <LicenceTally row={view.licence} today={today} />}
@@ -136,13 +122,7 @@ function Detail({ view }: { readonly view: MotherView }) {
   )
 }
 
-function MotherGives({
-  view,
-  onAsk,
-}: {
-  readonly view: MotherView
-  readonly onAsk: (asked: EntriesAsked) => void
-}) {
+function MotherGives({ view }: { readonly view: MotherView }) {
   const { t } = useTranslation()
   const format = useFormat()
   return (
@@ -167,14 +147,13 @@ function MotherGives({
                 })}{' '}
                 <span className="soft small">{t('mothers.months', { months: format.months(months) })}</span>{' '}
                 {givenBy.length > 0 && (
-                  <Drill
+                  <Behind
+                    name={`given ${material}`}
                     says={t('mothers.given', {
                       given: format.amount(given),
                       material: t(`trade.material.${material}`),
                     })}
-                    onAsk={says =>
-                      onAsk({ says, entries: view.entries.filter(({ id }) => givenBy.includes(id)) })
-                    }
+                    entries={view.entries.filter(({ id }) => givenBy.includes(id))}
                   />
                 )}
               </p>

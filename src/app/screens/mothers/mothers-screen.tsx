@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
+import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { folded } from '../../data/folded.ts'
 import { look } from '../../data/queries.ts'
@@ -16,7 +17,8 @@ const route = getRouteApi('/mothers')
 export function MothersScreen() {
   const { t } = useTranslation()
   const format = useFormat()
-  const { mother: chosen, find = '' } = route.useSearch()
+  const { mother: chosen, find: inAddress } = route.useSearch()
+  const [find, setFind] = useState(inAddress ?? '')
   const navigate = route.useNavigate()
   const mothers = useQuery(look.mothers())
   return (
@@ -47,11 +49,10 @@ export function MothersScreen() {
                 </p>
               </div>
               <FindField
-                value={find}
+                inAddress={inAddress}
                 hint={t('mothers.findHint')}
-                onFind={said =>
-                  void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
-                }
+                onFind={setFind}
+                onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
               />
             </div>
             <div className="mothers-columns">

@@ -2,23 +2,14 @@ import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { LotRow } from '../../../api/index.ts'
-import { Drill } from '../../parts/drill.tsx'
+import { Behind } from '../../parts/behind.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
-import type { EntriesAsked } from './entries-asked.ts'
 
 /** What was cut and is neither used nor thrown away. */
-export function WoodInHand({
-  lots,
-  today,
-  onAsk,
-}: {
-  readonly lots: readonly LotRow[]
-  readonly today: string
-  readonly onAsk: (asked: EntriesAsked) => void
-}) {
+export function WoodInHand({ lots, today }: { readonly lots: readonly LotRow[]; readonly today: string }) {
   const { t } = useTranslation()
   const format = useFormat()
   const [opened, open] = useOpened()
@@ -32,7 +23,7 @@ export function WoodInHand({
           <li key={lot.lot} className="row">
             <div>
               <p>
-                <Drill says={lot.lot} onAsk={says => onAsk({ says, entries: lot.entries })} />:{' '}
+                <Behind name={`lot ${lot.lot}`} says={lot.lot} entries={lot.entries} />:{' '}
                 {t('mothers.wood.line', {
                   left: format.amount(lot.left),
                   number: format.amount(lot.number),

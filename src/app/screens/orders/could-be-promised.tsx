@@ -7,6 +7,7 @@ import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { AskedLong } from '../../parts/asked.tsx'
 import { Field } from '../../parts/field.tsx'
+import { useTypedLink } from '../../parts/use-typed-link.ts'
 import { PromisePicture } from '../../pictures/promise/promise-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
@@ -14,21 +15,34 @@ import { KindField } from './kind-field.tsx'
 
 const route = getRouteApi('/orders')
 
+const isNumber = (said: string): boolean => Number.isInteger(Number(said)) && Number(said) >= 1
+const isSure = (percent: string): boolean => Number(percent) >= 50 && Number(percent) <= 99
+
 /** What could be promised to a new buyer: the earliest week for a number of a kind, and how many in each week. */
 export function CouldBePromised() {
   const { t } = useTranslation()
-  const { promise: kind = null, number: typed = '100', sure: percent = '90' } = route.useSearch()
+  const { promise: kind = null, number: numberAsked = '100', sure: sureAsked = '90' } = route.useSearch()
   const navigate = route.useNavigate()
   /** A link that asks opens it; from then on it is opened and closed by hand. */
   const [isLinked] = useState(kind !== null)
   const put = (more: { promise?: string | undefined; number?: string; sure?: string }) =>
     void navigate({ search: was => ({ ...was, ...more }), replace: true, resetScroll: false })
+  const [typed, type, settleNumber] = useTypedLink(numberAsked, number => {
+    if (isNumber(number)) put({ number })
+  })
+  const [percent, typePercent, settleSure] = useTypedLink(sureAsked, sure => {
+    if (isSure(sure)) put({ sure })
+  })
   const { data: state } = useQuery(look.plan())
-  const number = Number(typed)
-  const sure = Number(percent) / 100
-  const isWhole = Number.isInteger(number) && number >= 1
-  const isSure = sure >= 0.5 && sure <= 0.99
-  const isAsked = kind !== null && isWhole && isSure && state?.plan != null
+  const number = Number(numberAsked)
+  const sure = Number(sureAsked) / 100
+  const isAsked =
+    kind !== null &&
+    isNumber(numberAsked) &&
+    isSure(sureAsked) &&
+    isNumber(typed) &&
+    isSure(percent) &&
+    state?.plan != null
   const asked = look.promise({ kind: kind ?? '', number, sure })
   const promise = useQuery({
     ...asked,
@@ -48,15 +62,17 @@ export function CouldBePromised() {
             label={t('orders.form.number')}
             inputMode="numeric"
             value={typed}
-            wrong={isWhole ? undefined : t('orders.form.need.number')}
-            onChange={number => put({ number })}
+            wrong={isNumber(typed) ? undefined : t('orders.form.need.number')}
+            onChange={type}
+            onBlur={settleNumber}
           />
           <Field
             label={t('orders.form.sure')}
             inputMode="numeric"
             value={percent}
-            wrong={isSure ? undefined : t('orders.form.need.sure')}
-            onChange={sure => put({ sure })}
+            wrong={isSure(percent) ? undefined : t('orders.form.need.sure')}
+            onChange={typePercent}
+            onBlur={settleSure}
           />
         </div>
         {isAsked && (

@@ -38,7 +38,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
       <Link
         from="/orders"
         to="/orders"
-        search={({ order: _, open: __, ...was }) => was}
+        search={({ order: _, open: __, tries: ___, ...was }) => was}
         className="quiet orders-back"
       >
         {t('orders.back')}

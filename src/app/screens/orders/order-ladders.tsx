@@ -1,16 +1,22 @@
 import { type UseQueryResult, useQuery } from '@tanstack/react-query'
-import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { OrderForecast } from '../../../planning/index.ts'
+import type { OrderForecast, RateUsed, Rung } from '../../../planning/index.ts'
 import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Asked } from '../../parts/asked.tsx'
+import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
+import { rungsDown } from '../../pictures/ladder/rungs-down.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { type RateToSet, SetRate } from '../rates/set-rate.tsx'
+
+type Ladder = OrderForecast['ladders'][number]
+
+/** As an address names the rate of a step. */
+const nameOf = ({ start, batch }: Ladder, { step }: Rung): string => JSON.stringify([start, batch, step])
 
 /** The count-backs that together fill an order: batches that stand now, and starts to come. */
 export function OrderLadders({ planned }: { readonly planned: UseQueryResult<OrderForecast | null> }) {
@@ -20,7 +26,7 @@ export function OrderLadders({ planned }: { readonly planned: UseQueryResult<Ord
   const forecast = planned.data ?? undefined
   const { start, running } = useJob()
   const { data: batches } = useQuery(look.batchesAlive())
-  const [chosen, setChosen] = useState<RateToSet | null>(null)
+  const [opened, open] = useOpened()
   const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
   if (planned.data === undefined)
     return (
@@ -47,7 +53,7 @@ export function OrderLadders({ planned }: { readonly planned: UseQueryResult<Ord
         )}
       </div>
     )
-  const titleOf = ({ batch, rungs }: OrderForecast['ladders'][number]): string => {
+  const titleOf = ({ batch, rungs }: Ladder): string => {
     if (batch !== null)
       return t('orders.ladderBatch', { batch: batches?.find(row => row.id === batch)?.name ?? batch })
     const week = rungs[0]?.week
@@ -58,6 +64,21 @@ export function OrderLadders({ planned }: { readonly planned: UseQueryResult<Ord
         : t('common.weekOf', { week: format.week(week) }),
     })
   }
+  /** Where a batch stands now its own count may be the rate: that is not to be overruled. */
+  const toSet = (
+    { batch, kind, protocol, rungs }: Ladder,
+    { step, name }: Rung,
+    rate: RateUsed,
+  ): RateToSet | null =>
+    step === null || (batch !== null && step === rungs[0]?.step)
+      ? null
+      : { ...rate, protocol, step, stepName: name, kind, kindName: names.kind(kind) }
+  const chosen = ladders
+    .flatMap(ladder => rungsDown(ladder.rungs).map(({ rung, rate }) => ({ ladder, rung, rate })))
+    .map(({ ladder, rung, rate }) =>
+      rate !== null && nameOf(ladder, rung) === openedOf(opened, 'rate') ? toSet(ladder, rung, rate) : null,
+    )
+    .find(one => one !== null)
   return (
     <section className="stack">
       <div>
@@ -70,18 +91,11 @@ export function OrderLadders({ planned }: { readonly planned: UseQueryResult<Ord
             title={titleOf(ladder)}
             says={`${names.kind(ladder.kind)}: ${names.protocol(ladder.protocol)}`}
             rungs={ladder.rungs}
-            ask={(rung, rate) => {
-              const { step, name } = rung
-              // Where a batch stands now its own count may be the rate: that is not to be overruled.
-              if (step === null || (ladder.batch !== null && rung === ladder.rungs[0])) return null
-              const { kind, protocol } = ladder
-              return () =>
-                setChosen({ ...rate, protocol, step, stepName: name, kind, kindName: names.kind(kind) })
-            }}
+            ask={(rung, rate) => toSet(ladder, rung, rate) && (() => open(`rate ${nameOf(ladder, rung)}`))}
           />
         </div>
       ))}
-      {chosen !== null && <SetRate rate={chosen} onClose={() => setChosen(null)} />}
+      {chosen !== undefined && <SetRate rate={chosen} onClose={() => open(null)} />}
     </section>
   )
 }

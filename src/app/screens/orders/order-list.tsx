@@ -22,7 +22,7 @@ export function OrderList({
         <Link
           from="/orders"
           to="/orders"
-          search={was => ({ ...was, order: order.id })}
+          search={({ tries: _, ...was }) => ({ ...was, order: order.id })}
           className="order-row"
           aria-current={order.id === chosen ? 'true' : undefined}
         >

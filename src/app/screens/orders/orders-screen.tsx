@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi, Link } from '@tanstack/react-router'
+import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
@@ -20,6 +21,7 @@ export function OrdersScreen() {
   const { t } = useTranslation()
   const format = useFormat()
   const search = route.useSearch()
+  const [find, setFind] = useState(search.find ?? '')
   const navigate = route.useNavigate()
   const orders = useQuery(look.orders())
   const show = search.show ?? 'open'
@@ -29,7 +31,7 @@ export function OrdersScreen() {
       {rows => {
         const open = chosenOrders(rows, 'open', '')
         const unsure = open.filter(({ chance, order }) => isUnsure(chance, order.sure)).length
-        const shown = chosenOrders(rows, show, search.find ?? '')
+        const shown = chosenOrders(rows, show, find)
         const chosen = rows.find(({ order }) => order.id === search.order)
         return (
           <div className={chosen === undefined ? 'orders stack' : 'orders stack has-chosen'}>
@@ -58,11 +60,10 @@ export function OrdersScreen() {
               <section className="orders-list" aria-label={t('orders.title')}>
                 <div className="row">
                   <FindField
-                    value={search.find ?? ''}
+                    inAddress={search.find}
                     hint={t('orders.findHint')}
-                    onFind={find =>
-                      void navigate({ search: was => ({ ...was, find: find || undefined }), replace: true })
-                    }
+                    onFind={setFind}
+                    onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
                   />
                   <Choices
                     label={t('orders.show.label')}

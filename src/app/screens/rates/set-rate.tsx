@@ -10,8 +10,9 @@ import { useDone } from '../../parts/done.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
-import { SpreadFields } from '../../parts/spread-fields.tsx'
+import { SpreadFields, type SpreadTyped } from '../../parts/spread-fields.tsx'
 import { SupposedAnswer } from '../../parts/supposed-answer.tsx'
+import { useTried } from '../../parts/use-tried.ts'
 import { figureTyped } from '../../text/figure-typed.ts'
 import { shownUnit } from '../../text/shown-unit.ts'
 import { useFormat } from '../../text/use-format.tsx'
@@ -33,6 +34,15 @@ const typed = ({ low, typical, high }: Shares) => ({
   high: typedOf(high),
 })
 
+/** As it stands in the address of the page. */
+const spreadAs = ({ low, typical, high }: SpreadTyped): string => [low, typical, high].join('/')
+const spreadIn = (text: string): SpreadTyped | null => {
+  const [low, typical, high, more] = text.split('/')
+  return low === undefined || typical === undefined || high === undefined || more !== undefined
+    ? null
+    : { low, typical, high }
+}
+
 /** Tries another rate and says what it would change; with a reason it overrules the one that is. */
 export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly onClose: () => void }) {
   const { t } = useTranslation()
@@ -43,7 +53,9 @@ export function SetRate({ rate, onClose }: { readonly rate: RateToSet; readonly 
   /** Low and high go with the slider as they were typed last. */
   const [around, setAround] = useState<Shares>({ low: rate.low, typical: rate.mean, high: rate.high })
   const asItIs = typed({ low: rate.low, typical: rate.mean, high: rate.high })
-  const [draft, setDraft] = useState(asItIs)
+  const [said, put] = useTried(spreadAs(asItIs))
+  const draft = spreadIn(said) ?? asItIs
+  const setDraft = (to: SpreadTyped) => put(spreadAs(to))
   const [why, setWhy] = useState('')
   const figure = ShareFigure.safeParse(figureTyped(draft, percent))
   const isOther = JSON.stringify(draft) !== JSON.stringify(asItIs)

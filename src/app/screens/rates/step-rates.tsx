@@ -25,7 +25,8 @@ export function StepRates() {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
-  const { find = '', show = 'own' } = route.useSearch()
+  const { find: inAddress, show = 'own' } = route.useSearch()
+  const [find, setFind] = useState(inAddress ?? '')
   const navigate = route.useNavigate()
   const rates = useQuery(look.rates())
   const [groupsShown, setGroupsShown] = useState(GROUPS_AT_ONCE)
@@ -53,11 +54,10 @@ export function StepRates() {
         <div className="stack">
           <div className="row">
             <FindField
-              value={find}
+              inAddress={inAddress}
               hint={t('rates.findHint')}
-              onFind={said =>
-                void navigate({ search: was => ({ ...was, find: said || undefined }), replace: true })
-              }
+              onFind={setFind}
+              onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
             />
             <Choices
               label={t('rates.show.label')}

@@ -1,29 +1,13 @@
 import { useTranslation } from 'react-i18next'
 import type { SeasonPlan } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
-
-const PARTS = [
-  'material',
-  'labour',
-  'area',
-  'holding',
-  'overtime',
-  'extra area',
-  'buying in',
-  'mother trees',
-  'lateness',
-  'shortage',
-  'substitution',
-  'moving',
-] as const
-/** Weighed by the plan and paid by nobody. */
-const LOST: readonly string[] = ['lateness', 'shortage', 'substitution', 'moving']
+import { COST_PARTS, WEIGHED } from './cost-parts.ts'
 
 /** The cost of the season by what it goes into, the largest first. */
 export function SeasonCost({ plan: { cost, costParts } }: { readonly plan: SeasonPlan }) {
   const { t } = useTranslation()
   const format = useFormat()
-  const parts = PARTS.map(part => ({ part, amount: costParts[part] ?? 0 }))
+  const parts = COST_PARTS.map(part => ({ part, amount: costParts[part] ?? 0 }))
     .filter(({ amount }) => amount !== 0)
     .sort((a, b) => b.amount - a.amount)
   const most = Math.max(1, ...parts.map(({ amount }) => amount))
@@ -55,7 +39,7 @@ export function SeasonCost({ plan: { cost, costParts } }: { readonly plan: Seaso
           </tfoot>
         </table>
       )}
-      {parts.some(({ part }) => LOST.includes(part)) && (
+      {parts.some(({ part }) => WEIGHED.includes(part)) && (
         <p className="soft small">{t('season.costs.lost')}</p>
       )}
     </section>

@@ -7,9 +7,11 @@ import { look } from '../../data/queries.ts'
 import { useJob } from '../../data/use-job.ts'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
+import { RefusedLine } from '../../parts/refused-line.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { paidAndWeighed } from './cost-parts.ts'
 
 /** What came of planning, in words, and what to do with it. */
 export function SeasonHead({ state, plan }: { readonly state: PlanState; readonly plan: SeasonPlan }) {
@@ -28,6 +30,7 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
       done.tell(t('season.acceptedDone'), { entries: by === null ? [] : [{ id: by }], kept: true })
     },
   })
+  const { paid, weighed } = paidAndWeighed(plan.cost, plan.costParts)
   const gap = format.share(Math.max(0.01, plan.gapShare))
   const { data: rows } = useQuery(look.orders())
   const asked = new Map(rows?.map(({ order }) => [order.id, order.sure]))
@@ -67,7 +70,10 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
           {t('season.madeOn', { day: format.fullDay(plan.madeOn.slice(0, 10)) })}{' '}
           {t('season.simulated', { shown: format.number(plan.seasonsSimulated) })}{' '}
           {plan.outcome.kind !== 'stopped early' && t('season.gap', { gap })}{' '}
-          {t('season.cost', { cost: format.money(plan.cost) })}.{' '}
+          {t(weighed >= 0.5 ? 'season.costAndShort' : 'season.cost', {
+            cost: format.money(paid),
+            short: format.money(weighed),
+          })}{' '}
           {state.entriesSince > 0 &&
             t('season.since', { count: state.entriesSince, shown: format.number(state.entriesSince) })}{' '}
           {isAccepted ? t('season.accepted') : t('season.notAccepted')}
@@ -88,7 +94,7 @@ export function SeasonHead({ state, plan }: { readonly state: PlanState; readonl
           </Button>
         )}
       </div>
-      {accept.error !== null && <p className="warn">{accept.error.message}</p>}
+      {accept.error !== null && <RefusedLine problem={accept.error} />}
     </div>
   )
 }

@@ -1,5 +1,5 @@
 import { getRouteApi } from '@tanstack/react-router'
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { SeasonPlan } from '../../../api/index.ts'
@@ -29,7 +29,8 @@ export function SeasonStrip({
   const { t } = useTranslation()
   const format = useFormat()
   const names = useNames()
-  const { from, span = spanAtFirst(), find = '' } = route.useSearch()
+  const { from, span = spanAtFirst(), find: inAddress } = route.useSearch()
+  const [find, setFind] = useState(inAddress ?? '')
   const navigate = route.useNavigate()
   const { first, weeks } = shownWeeks(plan, from, span)
   const last = weekAfter(first, weeks)
@@ -53,14 +54,11 @@ export function SeasonStrip({
     <section className="stack season-strip">
       <div className="row">
         <FindField
-          value={find}
+          inAddress={inAddress}
           hint={t('season.findHint')}
-          onFind={said =>
-            void navigate({
-              search: was => ({ ...was, find: said || undefined }),
-              replace: true,
-              resetScroll: false,
-            })
+          onFind={setFind}
+          onRest={find =>
+            void navigate({ search: was => ({ ...was, find }), replace: true, resetScroll: false })
           }
         />
         <Choices

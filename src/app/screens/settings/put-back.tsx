@@ -7,6 +7,7 @@ import { look } from '../../data/queries.ts'
 import { deviceDay, deviceTime } from '../../data/today.ts'
 import { useCarried } from '../../data/use-carried.ts'
 import { Leaf } from '../../parts/leaf.tsx'
+import { RefusedLine } from '../../parts/refused-line.tsx'
 import { UnderWay } from '../../parts/under-way.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 
@@ -42,11 +43,7 @@ export function PutBackup() {
               })}
             </p>
             <p className="caution">{t('settings.putBack.backWarns')}</p>
-            {problem !== null && (
-              <p className="warn" role="alert">
-                {problem.message}
-              </p>
-            )}
+            {problem !== null && <RefusedLine problem={problem} />}
             {back.isPending && <UnderWay says={t('settings.putBack.putting')} share={null} />}
             <div className="row">
               <Button className="deed" isDisabled={isBusy} onPress={close}>
@@ -61,11 +58,7 @@ export function PutBackup() {
           <div className="stack">
             <p>{t('settings.putBack.says', { file: file?.name ?? '' })}</p>
             <p className="caution">{t('settings.putBack.warns')}</p>
-            {problem !== null && (
-              <p className="warn" role="alert">
-                {problem.message}
-              </p>
-            )}
+            {problem !== null && <RefusedLine problem={problem} />}
             {put.isPending && (
               <UnderWay
                 says={t(put.share === null ? 'settings.putBack.putting' : 'settings.putBack.sending')}
@@ -100,11 +93,7 @@ export function KeptNurseries() {
     <div className="stack">
       <h3>{t('settings.kept.title')}</h3>
       <p className="caution">{t('settings.putBack.backWarns')}</p>
-      {back.error !== null && (
-        <p className="warn" role="alert">
-          {back.error.message}
-        </p>
-      )}
+      {back.error !== null && <RefusedLine problem={back.error} />}
       <ul className="stack">
         {kept.map(({ name, at }) => {
           const when = `${format.fullDay(deviceDay(new Date(at)))}, ${deviceTime(new Date(at))}`

@@ -1,4 +1,5 @@
 import { getRouteApi, Link } from '@tanstack/react-router'
+import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { methodById, type Species } from '../../../trade/facts/index.ts'
@@ -22,7 +23,8 @@ export function SpeciesScreen() {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
-  const { find = '' } = route.useSearch()
+  const { find: inAddress } = route.useSearch()
+  const [find, setFind] = useState(inAddress ?? '')
   const navigate = route.useNavigate()
   const { nursery } = useNames()
   const fruits = useFruits()
@@ -54,9 +56,10 @@ export function SpeciesScreen() {
         </div>
         <div className="row species-find">
           <FindField
-            value={find}
+            inAddress={inAddress}
             hint={t('species.findHint')}
-            onFind={said => void navigate({ search: { find: said || undefined }, replace: true })}
+            onFind={setFind}
+            onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
           />
           <Button className="deed" onPress={() => open('add')}>
             {t('species.add.open')}

@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { client } from '../../data/client.ts'
+import { RefusedLine } from '../../parts/refused-line.tsx'
 
 /** An empty nursery: where to begin. */
 export function FirstRun() {
@@ -21,11 +22,7 @@ export function FirstRun() {
         </Link>
       </div>
       <p className="soft">{t('shell.firstRun.exploreSays')}</p>
-      {explore.isError && (
-        <p className="warn" role="alert">
-          {explore.error.message}
-        </p>
-      )}
+      {explore.isError && <RefusedLine problem={explore.error} />}
       <div className="row">
         <Button className="plain" isDisabled={explore.isPending} onPress={() => explore.mutate()}>
           {t(explore.isPending ? 'shell.firstRun.exploring' : 'shell.firstRun.explore')}

@@ -39,6 +39,7 @@ export const common = {
   needWhole: 'A whole number, please.',
   outOfRange: 'From {{least}} to {{most}}.',
   tooFew: 'From {{least}} on.',
+  refused: '{{what}}: {{mend}}',
   spread: {
     low: 'Low',
     typical: 'Typical',

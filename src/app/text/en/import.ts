@@ -35,7 +35,6 @@ export const imports = {
   notReady: 'Answer the questions marked as needed first.',
   written_one: '{{shown}} entry is written.',
   written_other: '{{shown}} entries are written.',
-  failed: '{{what}}: {{mend}}',
   brought: {
     title: 'Brought in before',
     says: 'One press strikes all that was written: it stays to be seen, and counts no more. What later entries rest on stays.',

@@ -80,7 +80,9 @@ export const season = {
   },
   assumed_one: '{{shown}} thing assumed',
   assumed_other: '{{shown}} things assumed',
-  cost: 'Cost {{cost}}',
+  cost: 'The plan costs {{cost}}.',
+  costAndShort:
+    'The plan costs {{cost}}; trees that are short, late or otherwise than asked weigh {{short}} beside it, which nobody pays.',
   units: {
     'm²': 'm²',
     hours: 'hours',

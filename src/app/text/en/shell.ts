@@ -65,7 +65,7 @@ export const shell = {
     sending: 'Sending …',
     away: 'The office does not answer. What you enter is kept here and goes when it does.',
     notKept: 'This device is full or may not store: the entry was NOT kept. ({{why}})',
-    refused: 'Refused: {{what}}. {{mend}}',
+    refused: 'Refused.',
     discard: 'Throw away',
     thrown: 'Thrown away',
     putBack: 'Put back',

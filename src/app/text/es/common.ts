@@ -39,6 +39,7 @@ export const common = {
   needWhole: 'Un número entero, por favor.',
   outOfRange: 'De {{least}} a {{most}}.',
   tooFew: 'Desde {{least}}.',
+  refused: '{{what}}: {{mend}}',
   spread: {
     low: 'Bajo',
     typical: 'Usual',

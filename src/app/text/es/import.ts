@@ -35,7 +35,6 @@ export const imports = {
   notReady: 'Conteste antes las preguntas marcadas como necesarias.',
   written_one: '{{shown}} anotación está escrita.',
   written_other: '{{shown}} anotaciones están escritas.',
-  failed: '{{what}}: {{mend}}',
   brought: {
     title: 'Traído antes',
     says: 'Una pulsación tacha todo lo escrito: queda a la vista y ya no cuenta. Lo que sostiene anotaciones posteriores se queda.',

@@ -80,7 +80,9 @@ export const season = {
   },
   assumed_one: '{{shown}} cosa supuesta',
   assumed_other: '{{shown}} cosas supuestas',
-  cost: 'Coste {{cost}}',
+  cost: 'El plan cuesta {{cost}}.',
+  costAndShort:
+    'El plan cuesta {{cost}}; los árboles que faltan, llegan tarde o no son como se pidieron pesan aparte {{short}}, que nadie paga.',
   units: {
     'm²': 'm²',
     hours: 'horas',

@@ -65,7 +65,7 @@ export const shell = {
     sending: 'Enviando …',
     away: 'La oficina no contesta. Lo que anote se guarda aquí y sale cuando conteste.',
     notKept: 'Este dispositivo está lleno o no puede guardar: la anotación NO se ha guardado. ({{why}})',
-    refused: 'Rechazado: {{what}}. {{mend}}',
+    refused: 'Rechazado.',
     discard: 'Desechar',
     thrown: 'Desechadas',
     putBack: 'Recuperar',

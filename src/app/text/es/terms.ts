@@ -1,6 +1,7 @@
 import { fruits, methods } from './fruits-and-methods.ts'
 import { measures } from './measures.ts'
 import { phrases } from './phrases.ts'
+import { refusals } from './refusals.ts'
 import { cautions, steps, tasks } from './steps-and-work.ts'
 
 /** Single words of the trade, and where figures come from. */
@@ -96,6 +97,7 @@ const protocols = Object.fromEntries(
 /** What records and facts say in English, in Spanish. A `#` stands for a number. */
 export const terms: Readonly<Record<string, string>> = {
   ...phrases,
+  ...refusals,
   ...protocols,
   ...fruits,
   ...methods,
