@@ -35,6 +35,8 @@ test.each([
   const answer = await askAs(headers)
   expect(answer.status).toBe(403)
   expect(await answer.json()).toEqual({
+    code: 'not-this-computer',
+    of: {},
     what: 'Only pages of this computer may ask',
     where: 'Host or Origin header',
     mend: expect.stringContaining('address that was printed'),

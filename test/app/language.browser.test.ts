@@ -181,3 +181,23 @@ test('a week is worked and a batch counted in Spanish', async () => {
     .waitFor()
   expect(problems).toEqual([])
 })
+
+test('a refusal of the server is said in Spanish by its code; one of a code not known here stays English, and is marked so', async () => {
+  const { page } = opened
+  await page.goto(`${app.address}/batches/none`)
+  const refused = page.getByRole('alert')
+  await refused.getByRole('heading', { name: 'No hay tal lote' }).waitFor()
+  expect(await refused.locator('p').first().textContent()).toBe(
+    'Lote none. Búsquelo por su nombre en la lista de lotes.',
+  )
+  expect(await refused.getAttribute('lang')).toBeNull()
+  await page.route('**/api/batches/later', route =>
+    route.fulfill({
+      status: 404,
+      json: { code: 'of-a-later-server', of: {}, what: 'Gone fishing', where: 'pond', mend: 'Wait.' },
+    }),
+  )
+  await page.goto(`${app.address}/batches/later`)
+  await refused.getByRole('heading', { name: 'Gone fishing' }).waitFor()
+  expect(await refused.getAttribute('lang')).toBe('en')
+})

@@ -80,8 +80,8 @@ describe('entries made on this device', () => {
     await outbox.add([entry('a'), entry('bad'), entry('b')])
     await outbox.send()
     expect(office.seen).toEqual(['a', 'b'])
-    expect(outbox.state().waiting.map(({ entry: { id }, refused }) => [id, refused?.what])).toEqual([
-      ['bad', 'no'],
+    expect(outbox.state().waiting.map(({ entry: { id }, refused }) => [id, refused?.code])).toEqual([
+      ['bad', 'id-taken'],
     ])
   })
 
