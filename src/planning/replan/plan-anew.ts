@@ -2,6 +2,7 @@ import { plantedTrees } from '../answer/plantings.ts'
 import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
 import type { Margins } from '../model/season-model.ts'
 import { openSolver } from '../model/solve.ts'
+import { worthOfMovingShown } from '../rules/standing-still.ts'
 import type { Season } from '../season.ts'
 import { orderChances, simulatedLoads } from '../simulate/outcome.ts'
 import type { OpenRunner } from '../simulate/part-runs.ts'
@@ -12,7 +13,7 @@ import {
 } from '../simulate/simulate-by-component.ts'
 import { withPlanted } from '../simulate/wood.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
-import { savedByMoving } from '../sureness/saved-by-moving.ts'
+import { newStarts, savedByMoving } from '../sureness/saved-by-moving.ts'
 import { surePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
 import type { ReckoningMemory } from '../whole/reckon.ts'
@@ -39,7 +40,7 @@ const FEW_ORDERS = 60
 /**
  * The whole season, made as sure as each order asks. One of few orders is planned twice: in few large batches, and spread over
  * more weeks, where two batches vary less than one and so need fewer plants for the same sureness. The cheaper one is the plan,
- * what a batch less is worth counted in.
+ * what a batch less is worth counted in, and beside starts that people have seen what a start that they have not is worth.
  */
 export async function planAnew(input: AnewInput): Promise<MadePlan> {
   const { season, isStopped } = input
@@ -99,7 +100,10 @@ async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
     return {
       simulated,
       made: { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) },
-      cost: sure.whole.cost + sure.starts.length * (covered.prices.batch ?? 0),
+      cost:
+        sure.whole.cost +
+        sure.starts.length * (covered.prices.batch ?? 0) +
+        newStarts(season, sure.starts) * worthOfMovingShown(season),
       lacking: season.orders.filter(({ sure: asked }, o) => chances[o]!.chance < asked - CLOSE_ENOUGH).length,
     }
   } finally {
@@ -110,7 +114,7 @@ async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
 interface Once {
   readonly simulated: SeasonsByComponent
   readonly made: Omit<MadePlan, 'loads' | 'fresh'>
-  /** With what a batch less is worth. */
+  /** With what a batch less is worth, and for each start that people have not seen what moving one is worth. */
   readonly cost: number
   /** Orders less sure than asked. */
   readonly lacking: number

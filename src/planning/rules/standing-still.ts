@@ -1,4 +1,4 @@
-import type { SeasonStart } from '../season.ts'
+import type { Season, SeasonStart } from '../season.ts'
 import type { SeasonDraft, SeasonRule } from './season-draft.ts'
 
 /** Moving a start that was only shown is worth this part of moving one that was accepted. Our choice. */
@@ -21,8 +21,11 @@ export const standingStill: SeasonRule = draft => {
   const isAccepted = new Set(season.accepted.map(({ way, week }) => way * season.weeks + week))
   for (const start of season.shown ?? [])
     if (!isAccepted.has(start.way * season.weeks + start.week))
-      stand(draft, start, SHOWN_BESIDE_ACCEPTED * season.worthOfMoving)
+      stand(draft, start, worthOfMovingShown(season))
 }
+
+export const worthOfMovingShown = ({ worthOfMoving }: Pick<Season, 'worthOfMoving'>): number =>
+  SHOWN_BESIDE_ACCEPTED * worthOfMoving
 
 /** The column of how many fewer are begun; −1 where nothing can be begun then. */
 function stand(draft: SeasonDraft, { way, week, number }: SeasonStart, worth: number): number {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import { certain, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import { buildSeasonModel, withoutMargins } from '../model/build-season-model.ts'
 import { openSolver } from '../model/solve.ts'
-import { movedStarts, savedByMoving } from './saved-by-moving.ts'
+import { movedStarts, newStarts, savedByMoving } from './saved-by-moving.ts'
 
 /** A hundred figs accepted in week 5 and wanted in week 12; begun in week 8, none of them is held for three weeks at 0.1. */
 async function moved(worthOfMoving: number) {
@@ -44,4 +44,13 @@ test('a start is moved when fewer than half of its plants are begun then', () =>
   const begun = (number: number) => movedStarts(season, [{ way: 0, week: 5, number }])
   expect([begun(100), begun(50), begun(49)]).toEqual([0, 0, 1])
   expect(movedStarts(season, [{ way: 0, week: 6, number: 100 }])).toBe(1)
+})
+
+test('a start is new in a week in which nobody was shown one; of a first plan none is', () => {
+  const shown = { shown: [{ way: 0, week: 5, number: 100 }] }
+  const season = (more: object) => tinySeason({ weeks: 30, kinds: [tinyKind('fig')], more })
+  const starts = [5, 6, 8].map(week => ({ way: 0, week, number: 10 }))
+  expect(newStarts(season({}), starts)).toBe(0)
+  expect(newStarts(season(shown), starts)).toBe(2)
+  expect(newStarts(season({ ...shown, accepted: [{ way: 0, week: 6, number: 9 }] }), starts)).toBe(1)
 })

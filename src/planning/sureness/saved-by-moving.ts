@@ -8,6 +8,12 @@ export function movedStarts({ accepted, weeks }: Season, starts: readonly Season
     .length
 }
 
+/** Starts in a week in which none was shown or accepted; of a first plan none is new. */
+export function newStarts({ accepted, shown = [], weeks }: Season, starts: readonly SeasonStart[]): number {
+  const known = new Set([...accepted, ...shown].map(({ way, week }) => way * weeks + week))
+  return known.size === 0 ? 0 : starts.filter(({ way, week }) => !known.has(way * weeks + week)).length
+}
+
 /** What the relaxed plan would cost more if the accepted starts that are moved had to stay. */
 export function savedByMoving(
   solver: SeasonSolver,

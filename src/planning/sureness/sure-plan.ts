@@ -90,18 +90,18 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   })
   /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
   let isProved = false
-  const { margins, plan, simulated, standing, isSettled } = await settleMargins({
+  const settled = await settleMargins({
     season,
     margins: relaxed.margins,
     solve: async (margins: Margins, toSimulate: number): Promise<RoundedPlan> => {
-      const { starts, bought, deliveries } = await trays.round({
+      const { starts, bought, deliveries, roundedOff } = await trays.round({
         margins,
         proveSeconds: isProved ? 0 : input.proveSeconds,
         isStopped,
         onPart: part => begin(chosenStarts(season, part.starts), part.bought, toSimulate),
       })
       isProved = true
-      return { starts: chosenStarts(season, starts), bought, begun: starts, deliveries }
+      return { starts: chosenStarts(season, starts), bought, begun: starts, deliveries, roundedOff }
     },
     simulate,
     seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
@@ -111,6 +111,8 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
     isStopped,
     tell: (round, worst) => tell?.('whole numbers', round, worst),
   })
+  const { plan, simulated, standing, isSettled } = settled
+  const margins = margined(settled.margins, plan.roundedOff)
   solver.withMargins(margins)
   joined.done()
   const relaxedPlan = sentInTheirDates(season, solver.solve())
@@ -132,7 +134,17 @@ interface RoundedPlan {
   readonly begun: Solution['starts']
   readonly bought: Solution['bought']
   readonly deliveries: Solution['deliveries']
+  readonly roundedOff: Float64Array
 }
+
+/**
+ * What the whole trays really keep above what is ordered: the part of a tree that they leave out lacks nobody, for the
+ * sureness was counted without it.
+ */
+const margined = ({ plannedNumber, plannedDueWeek }: Margins, roundedOff: Float64Array): Margins => ({
+  plannedNumber: plannedNumber.map((number, o) => number - roundedOff[o]!),
+  plannedDueWeek,
+})
 
 /** What was set aside for an order goes out in its earliest week. */
 const sentInTheirDates = (season: Season, solution: Solution): Solution => ({

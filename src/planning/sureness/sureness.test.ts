@@ -213,6 +213,24 @@ describe('settled margins', () => {
       expect(chance).toBeGreaterThan(trays.orders[o]!.sure - 0.015)
     })
   })
+
+  test('what a tree in part would add to be as sure as asked lacks nobody, and costs nothing: 66 plants at 1 cost 66', async () => {
+    // 66 begun are found sure enough; by the margin it would be 66.1, and the tenth of a plant was priced as trees short.
+    const season = nursery([order(0, 22, 40, 0.6)], {
+      weeks: 50,
+      ways: [{ kind: 0, steps: [{ alpha: 8, beta: 13, days: 28 }] }],
+    })
+    const covered = withCover(season)
+    const solver = await openSolver(buildSeasonModel(covered, firstMargins(season)))
+    try {
+      const input = { season, covered, solver, seasons: 400, seed: 1, proveSeconds: 0 }
+      const { starts, whole } = await surePlan(input)
+      expect(starts.map(({ number }) => number)).toEqual([66])
+      expect(whole.cost).toBeCloseTo(66, 6)
+    } finally {
+      solver.dispose()
+    }
+  })
 })
 
 test('what the model expects to be ready is what the simulator delivers on average', async () => {

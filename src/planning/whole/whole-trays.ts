@@ -3,10 +3,14 @@ import { besideTheRest, partOfSeason } from '../replan/part-of-season.ts'
 import type { Taken } from '../rules/capacity.ts'
 import type { Season } from '../season.ts'
 import { componentsOf } from '../simulate/components.ts'
+import { boughtWhole } from './bought-whole.ts'
 import { lackingIn, type Rounding, roundAgain, roundTrays } from './round-trays.ts'
 
 /** What is begun and bought in, in whole trays, and what would be delivered if trays need not be whole. */
-export type Trays = Pick<Solution, 'starts' | 'bought' | 'deliveries'>
+export interface Trays extends Pick<Solution, 'starts' | 'bought' | 'deliveries'> {
+  /** By order, what would come in time if trays need not be whole, and does not. */
+  readonly roundedOff: Float64Array
+}
 
 export interface WholeTrays {
   round(input: RoundAllInput): Promise<Trays>
@@ -103,6 +107,7 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
         starts: now.flatMap(({ starts }) => starts),
         bought: now.flatMap(({ bought }) => bought),
         deliveries: now.flatMap(({ deliveries }) => deliveries),
+        roundedOff: byOrder(parts, now, season.orders.length),
       }
     },
   }
@@ -137,8 +142,9 @@ function partOf(season: Season, kinds: readonly number[]): Part {
 const rounding = ({ orders }: Part, margins: Margins, { model, solution, free }: Rounding): Rounded => ({
   margins,
   starts: solution.starts,
-  bought: solution.bought,
+  bought: boughtWhole(solution.bought),
   lacking: lackingIn(margins, free),
+  roundedOff: roundedOff(margins, solution, free),
   deliveries: free.deliveries.map(delivery => ({ ...delivery, order: orders[delivery.order]! })),
   taken: takenBy(model, solution.columnValue),
 })
@@ -149,6 +155,7 @@ function ofPart(part: Part, margins: Margins, { model, solution, free }: Roundin
   const isOwn = (column: { readonly way: number } | { readonly kind: number }) =>
     part.isOwn('way' in column ? season.ways[column.way]!.kind : column.kind)
   const lacking = lackingIn(margins, free)
+  const off = roundedOff(margins, solution, free)
   const own = new Float64Array(solution.columnValue.length)
   for (const list of [model.starts, model.holds])
     for (const each of list) if (isOwn(each)) own[each.column] = solution.columnValue[each.column]!
@@ -158,14 +165,34 @@ function ofPart(part: Part, margins: Margins, { model, solution, free }: Roundin
     ...ofKinds(season, part, solution),
     deliveries: free.deliveries.filter(({ kind }) => part.isOwn(kind)),
     lacking: Float64Array.from(part.orders, o => lacking[o]!),
+    roundedOff: Float64Array.from(part.orders, o => off[o]!),
     margins: ofOrders(part, margins),
     taken: takenBy(model, own),
   }
 }
 
-const ofKinds = ({ ways }: Season, { isOwn }: Part, { starts, bought }: Omit<Trays, 'deliveries'>) => ({
+function roundedOff(margins: Margins, whole: Solution, free: Solution): Float64Array {
+  const lacking = lackingIn(margins, free)
+  return lackingIn(margins, whole).map((number, o) => Math.max(0, number - lacking[o]!))
+}
+
+function byOrder(parts: readonly Part[], rounded: readonly Rounded[], orders: number): Float64Array {
+  const off = new Float64Array(orders)
+  parts.forEach((part, p) => {
+    part.orders.forEach((order, o) => {
+      off[order] = rounded[p]!.roundedOff[o]!
+    })
+  })
+  return off
+}
+
+const ofKinds = (
+  { ways }: Season,
+  { isOwn }: Part,
+  { starts, bought }: Pick<Trays, 'starts' | 'bought'>,
+) => ({
   starts: starts.filter(({ way }) => isOwn(ways[way]!.kind)),
-  bought: bought.filter(({ kind }) => isOwn(kind)),
+  bought: boughtWhole(bought.filter(({ kind }) => isOwn(kind))),
 })
 
 const takenBy = ({ capacities }: SeasonModel, columnValue: Float64Array): Taken => {
