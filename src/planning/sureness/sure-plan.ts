@@ -50,8 +50,8 @@ const SPREAD_ROUNDS = [0.5, 0.5, 1, 1]
 const WHOLE_ROUNDS = [1, 1, 1, 1, 1]
 /** Of many orders a season takes longer to run, and the first rounds need not see finely. */
 const MANY_ORDERS = 100
-const RELAXED_ROUNDS_OF_MANY = [0.1, 0.1, 0.2, 0.3, 0.3]
-const WHOLE_ROUNDS_OF_MANY = [0.3, 0.5, 0.5, 1, 1, 1]
+const RELAXED_ROUNDS_OF_MANY = [0.1, 0.2, 0.3]
+const WHOLE_ROUNDS_OF_MANY = [0.5, 1, 1, 1, 1]
 const FEWEST_SEASONS = 200
 /** In whole trays, what is this near to its wish keeps its trays. */
 const WHOLE_TOLERATED = 0.01
@@ -64,9 +64,13 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const { season, covered, solver, seasons, seed, isStopped = () => false, tell } = input
   const { run: simulate, begin } = input.simulated ?? byComponent(season, seed)
   const joined = joinedStarts(solver)
+  /** The first time until batches have found their sizes: what an order needs hangs on them. */
+  let areJoined = false
   const relax = (margins: Margins) => {
     solver.withMargins(margins)
-    return sentInTheirDates(season, joined.solve())
+    const solution = areJoined ? joined.solve() : joined.settle()
+    areJoined = true
+    return sentInTheirDates(season, solution)
   }
   const isMany = season.orders.length > MANY_ORDERS
   const part = (share: number) => Math.max(FEWEST_SEASONS, Math.round(share * seasons))

@@ -9,11 +9,15 @@ const COVER_SAVED = 0.15
 const NONE = 0.5
 /** What a plant begun costs at least, where nothing is entered. */
 const LEAST_COST = 0.05
+/** Solves in which small batches may give way. */
+const SETTLING_SOLVES = 3
 
 /** The relaxation, solved so that few large batches are preferred to many small ones. */
 export interface JoinedStarts {
   /** Solved with what a batch is worth laid upon its plants. */
   solve(): Solution
+  /** Solved a few times, so that small batches have given way to large ones. */
+  settle(): Solution
   /** From here on the solver solves at true costs again: the bound, and the worth of what limits. */
   done(): void
 }
@@ -48,16 +52,22 @@ export function joinedStarts({ model, ...solver }: SeasonSolver): JoinedStarts {
     })
   }
 
+  const solve = () => {
+    if (batch === 0) return solver.solve()
+    solver.setColumnCosts(
+      indices,
+      trueCosts.map((cost, s) => cost + perPlant[s]!),
+    )
+    const solution = solver.solve()
+    if (solution.outcome === 'optimal') lay(solution)
+    return solution
+  }
+
   return {
-    solve() {
-      if (batch === 0) return solver.solve()
-      solver.setColumnCosts(
-        indices,
-        trueCosts.map((cost, s) => cost + perPlant[s]!),
-      )
-      const solution = solver.solve()
-      if (solution.outcome === 'optimal') lay(solution)
-      return solution
+    solve,
+    settle() {
+      for (let before = 1; before < SETTLING_SOLVES; before++) solve()
+      return solve()
     },
     done: () => solver.setColumnCosts(indices, trueCosts),
   }

@@ -64,13 +64,15 @@ export async function roundTrays(
 }
 
 /**
- * The batches of a plan rounded before, in as many trays as orders now ask for: nothing else is begun. Null where an order
- * then lacks more than before or another kind is bought in, so that other batches must be weighed as well.
+ * The batches of a plan rounded before, of kinds that are planned otherwise now in as many trays as orders ask for: nothing else
+ * is begun, and all others keep their trays. Null where an order of these kinds then lacks more than before or another kind is
+ * bought in, so that other batches must be weighed as well.
  */
 export async function roundAgain(
   season: Season,
   { margins, most }: Pick<RoundInput, 'margins' | 'most'>,
   last: Pick<Solution, 'starts' | 'bought'> & { readonly lacking: Float64Array },
+  isOtherwise: (kind: number) => boolean,
 ): Promise<Rounding | null> {
   const model = buildSeasonModel(
     season,
@@ -80,10 +82,15 @@ export async function roundAgain(
   boundStarts(model, most)
   const solver = await openSolver(model)
   try {
+    const stay = last.starts.filter(({ way }) => !isOtherwise(season.ways[way]!.kind))
+    keepNumbers(model, solver, stay)
     const begun = allBatches(model, solver)
     const { free } = begun
     if (free.outcome !== 'optimal' || buysOther(free, last)) return null
-    if (lackingIn(margins, free).some((number, o) => number > last.lacking[o]! + UNSERVED)) return null
+    const lacksMore = lackingIn(margins, free).some(
+      (number, o) => isOtherwise(season.orders[o]!.kinds[0]!.kind) && number > last.lacking[o]! + UNSERVED,
+    )
+    if (lacksMore) return null
     return { model, solution: fixTrays(model, solver, begun), free }
   } finally {
     solver.dispose()
@@ -97,6 +104,19 @@ export const lackingIn = (margins: Margins, solution: Solution): Float64Array =>
 const buysOther = ({ bought }: Solution, last: Pick<Solution, 'bought'>): boolean => {
   const before = new Set(last.bought.map(({ kind }) => kind))
   return bought.some(({ kind, number }) => number > UNSERVED && !before.has(kind))
+}
+
+function keepNumbers(
+  { season, startColumn }: SeasonModel,
+  solver: SeasonSolver,
+  starts: readonly SeasonStart[],
+): void {
+  const numbers = Float64Array.from(starts, ({ number }) => Math.round(number))
+  solver.setColumnBounds(
+    Int32Array.from(starts, ({ way, week }) => startColumn[way * season.weeks + week]!),
+    numbers,
+    numbers,
+  )
 }
 
 /** Where starts are spread over weeks, each keeps to its part, in whole trays and sensible batches. */

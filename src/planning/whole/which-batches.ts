@@ -9,8 +9,6 @@ const SMALL_BESIDE_LARGEST = [0.5, 0.2]
 const NEXT_TO_NOTHING = 0.002
 /** Of a part, so many batches are tried without. */
 const MOST_LEFT_OUT = 16
-/** Solves in which small batches may give way. */
-const JOINING_SOLVES = 3
 
 /** A yes (1) or no for each batch, and the solution with it. */
 export interface Begun {
@@ -31,7 +29,10 @@ export function whichBatches(
 ): Begun {
   const stays = kept && batchesOf(model, kept)
   if (stays) solver.setColumnBounds(begunColumns(model), stays, new Float64Array(stays.length).fill(1))
-  const free = joinedFirst(solver)
+  // Before yes and no are said, small batches give way to large ones.
+  const joined = joinedStarts(solver)
+  const free = joined.settle()
+  joined.done()
   return { free, ...(stays ? begunBeside(model, solver, free, stays) : fixBegun(model, solver, free)) }
 }
 
@@ -41,15 +42,6 @@ export function allBatches(model: SeasonModel, solver: SeasonSolver): Begun {
   bindBegun(model, solver, begun)
   const free = solver.solve()
   return { begun, solution: free, free }
-}
-
-/** Before yes and no are said, a few solves in which small batches give way to large ones. */
-function joinedFirst(solver: SeasonSolver): Solution {
-  const joined = joinedStarts(solver)
-  let solution = joined.solve()
-  for (let solve = 1; solve < JOINING_SOLVES; solve++) solution = joined.solve()
-  joined.done()
-  return solution
 }
 
 type Said = Omit<Begun, 'free'>

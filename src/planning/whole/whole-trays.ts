@@ -45,7 +45,7 @@ const MOST_SEARCHED = 200
  * The season in whole trays. A season of many starts is rounded part by part: kinds that share neither mothers nor
  * rootstocks nor orders by themselves, in the room that the others leave, as rounded before or as relaxed. A part of
  * which no order is planned otherwise than in the last round keeps its trays; another keeps its batches where more or
- * fewer trays of them serve its orders.
+ * fewer trays of them serve its orders, and then its other kinds keep theirs.
  */
 export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): WholeTrays {
   const parts = componentsOf(season)
@@ -69,7 +69,8 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
     for (const [p, part] of parts.entries()) {
       const own = ofOrders(part, margins)
       const last = rounded[p]
-      if (last && isSame(last.margins, own)) {
+      const moved = last ? movedOrders(last.margins, own) : []
+      if (last && moved.length === 0) {
         onPart?.(last)
         continue
       }
@@ -80,8 +81,9 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
         now.flatMap(({ starts }, other) => (other === p ? [] : starts)),
       )
       const seen = ofKinds(season, part, relaxed).starts
+      const again = last && (await roundAgain(room, { margins: own, most }, last, servedKinds(room, moved)))
       const found =
-        (last && (await roundAgain(room, { margins: own, most }, last))) ??
+        again ??
         (await roundTrays(room, {
           margins: own,
           seen,
@@ -90,9 +92,10 @@ export function wholeTrays({ season, relaxed, model, most }: WholeTraysInput): W
           proveSeconds: all > MOST_SEARCHED ? 0 : proveSeconds * (seen.length / Math.max(1, all)),
           isStopped,
         }))
-      now[p] = rounding(part, own, found)
-      taken.add(now[p].taken)
-      onPart?.(found.solution)
+      const made = rounding(part, own, found)
+      now[p] = again && last ? withLimitsOf(last, made, part, moved) : made
+      taken.add(made.taken)
+      onPart?.(made)
     }
     return now
   }
@@ -228,6 +231,27 @@ const ofOrders = ({ orders }: Part, { plannedNumber, plannedDueWeek }: Margins):
   plannedDueWeek: Int32Array.from(orders, o => plannedDueWeek[o]!),
 })
 
-const isSame = (a: Margins, b: Margins) =>
-  a.plannedNumber.every((number, o) => number === b.plannedNumber[o]) &&
-  a.plannedDueWeek.every((week, o) => week === b.plannedDueWeek[o])
+/** Orders planned otherwise than before. */
+const movedOrders = (before: Margins, { plannedNumber, plannedDueWeek }: Margins): readonly number[] =>
+  [...plannedNumber.keys()].filter(
+    o => plannedNumber[o] !== before.plannedNumber[o] || plannedDueWeek[o] !== before.plannedDueWeek[o],
+  )
+
+/** The kinds that serve some orders: rootstocks serve all. */
+function servedKinds({ orders, kinds }: Season, some: readonly number[]): (kind: number) => boolean {
+  const own = new Set(some.flatMap(o => orders[o]!.kinds.map(({ kind }) => kind)))
+  return kind => own.has(kind) || kinds[kind]!.isRootstock
+}
+
+/** A kind that kept its trays lacks what was rounded down, which is no limit of the nursery: what is shows in the round before. */
+function withLimitsOf(last: Rounded, now: Rounded, { orders }: Part, moved: readonly number[]): Rounded {
+  const isMoved = new Set(moved.map(o => orders[o]!))
+  return {
+    ...now,
+    lacking: now.lacking.map((number, o) => (isMoved.has(orders[o]!) ? number : last.lacking[o]!)),
+    deliveries: [
+      ...last.deliveries.filter(({ order }) => !isMoved.has(order)),
+      ...now.deliveries.filter(({ order }) => isMoved.has(order)),
+    ],
+  }
+}
