@@ -29,33 +29,33 @@ beforeAll(async () => {
 })
 afterAll(() => app.close())
 
+/** None after another of the same path: from one to the next the page is not loaded anew. */
 const screens = [
   '/work',
   '/season',
-  '/season?start={start}',
   '/orders',
+  '/season?start={start}',
   '/orders?order={order}',
+  '/batches',
   '/orders?order={order}&open=change',
   '/orders/new',
-  '/batches',
   '/batches/{batch}',
-  '/batches/{batch}?open=lost',
   '/batches/{batch}/count',
+  '/batches/{batch}?open=lost',
   '/benches',
   '/benches/{bench}/count',
-  '/mothers?mother={mother}&open=observe',
   '/rates?show=all',
+  '/mothers?mother={mother}&open=observe',
   '/rates?view=kinds',
-  '/rates?view=slumps',
   '/species',
+  '/rates?view=slumps',
   '/species/fig',
+  '/which-tree?fruit=apple&area=600&rework=yes',
   '/protocols/{protocol}',
+  '/which-tree?view=nursery',
   '/year',
   '/methods',
   '/methods/air_layer',
-  '/which-tree?fruit=apple&area=600&rework=yes',
-  '/which-tree?view=nursery',
-  '/plant.html?fruit=lemon&pot=50',
   '/checks',
   '/journal',
   '/import',
@@ -64,6 +64,7 @@ const screens = [
   '/lineage/batch/{batch}',
   '/lineage/mother/{held}/affected',
   '/no-such-page',
+  '/plant.html?fruit=lemon&pot=50',
 ]
 
 /** What axe looks for: on paper all its rules, elsewhere what may differ there. */
