@@ -27,6 +27,8 @@ export default defineConfig({
   test: {
     pool: 'forks',
     isolate: false,
+    // The solver has done with a small season before its code would be optimised.
+    execArgv: ['--liftoff-only'],
     // What one run has translated, the next one reads.
     experimental: { fsModuleCache: true },
     // One more than there are processors: the tests in a browser leave a part idle, waiting for the page and the server.

@@ -30,6 +30,12 @@ export const flags = [
   '--disable-sync',
 ]
 
+/**
+ * Tests open each page for a few seconds: code optimised to the utmost is hardly ever paid back, and with a larger nursery
+ * for young objects a long check of a page copies few of them about.
+ */
+const forShortVisits = '--js-flags=--no-opt --min-semi-space-size=32 --max-semi-space-size=64'
+
 const names = [
   'chromium',
   'chromium-browser',
@@ -40,12 +46,12 @@ const names = [
 ]
 
 /** Starts the first browser that works, with a fresh profile. Close it after use. */
-export async function openBrowser(): Promise<Browser> {
+export async function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const refusals: string[] = []
   for (const [name, find] of candidates()) {
     try {
       const found = await find()
-      return await chromium.launch({ args: flags, ...found })
+      return await chromium.launch({ args: [...flags, ...more], ...found })
     } catch (error) {
       refusals.push(`- ${name}: ${String(error).split('\n').slice(0, 3).join(' ')}`)
     }
@@ -61,7 +67,7 @@ let shared: Promise<Browser> | undefined
 
 /** One browser for all files that a process tests: each opens contexts of its own, with a fresh profile, and closes those. */
 export const sharedBrowser = (): Promise<Browser> => {
-  shared ??= openBrowser()
+  shared ??= openBrowser([forShortVisits])
   return shared
 }
 

@@ -55,7 +55,7 @@ export const withKeys = (page: Page): Hands => {
       await page.keyboard.press('Control+K')
       await page.getByPlaceholder('A screen, batch, order').waitFor()
       await page.keyboard.type(screen)
-      await page.getByRole('menuitem').first().waitFor()
+      await page.getByRole('menuitem').first().filter({ hasText: screen }).waitFor()
       await page.keyboard.press('Enter')
       await page.getByRole('dialog').waitFor({ state: 'detached' })
     },

@@ -58,7 +58,7 @@ test('by keyboard alone: find a batch, open it, and go back to where one was', a
   await page.keyboard.press('/')
   await page.getByPlaceholder('A screen, batch, order').waitFor()
   await page.keyboard.type(row!.name)
-  await page.getByRole('menuitem').first().waitFor()
+  await page.getByRole('menuitem').first().filter({ hasText: row!.name }).waitFor()
   await page.keyboard.press('Enter')
   await page.getByRole('heading', { name: `Batch ${row!.name}` }).waitFor()
   await page.locator('h1:focus').waitFor()

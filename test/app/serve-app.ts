@@ -7,6 +7,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { inject } from 'vitest'
 import { createClient } from '../../src/api/index.ts'
 import { sharedBrowser } from '../browser.ts'
+import { BUILT } from '../real-server.ts'
 import { root } from '../source-files.ts'
 import { localToday, smallNursery } from './small-nursery.ts'
 
@@ -56,8 +57,7 @@ export function servePlannedApp(): Promise<ServedApp> {
 
 async function serve(data: string, flags: readonly string[]): Promise<ServedApp> {
   const args = ['serve', '--no-open', '--empty', '--port', '0', '--data', data, ...flags]
-  // The plan of so small a nursery is there before its solver would be optimised.
-  const child = spawn(process.execPath, ['--liftoff-only', join(root, 'dist/server/main.js'), ...args])
+  const child = spawn(process.execPath, [...BUILT, ...args], { cwd: root })
   const address = await listening(child)
   const client = createClient(address)
   const browser = await sharedBrowser()

@@ -4,12 +4,11 @@ import { buildApp, buildServer } from '../../scripts/setup/build.js'
 import { createClient, rowsOf } from '../../src/api/index.ts'
 import { inEnglish } from '../../src/trade/index.ts'
 import { sharedBrowser } from '../browser.ts'
-import { startServer } from '../real-server.ts'
+import { BUILT, startServer } from '../real-server.ts'
 import { discard, newFolder } from '../served-nursery.ts'
 import { root } from '../source-files.ts'
 import { smallNursery } from './small-nursery.ts'
 
-const BUILT = ['dist/server/main.js']
 const TODAY = '2026-05-19'
 
 let browser: Browser
