@@ -54,24 +54,24 @@ export function watchForSlump(
   requireAbove('watchForSlump', 'batchesBetweenFalseAlarms', between, 1)
   requireAbove('watchForSlump', 'batchesBetweenSlumps', slumpEvery, 1)
   const rate = 1 / slumpEvery
-  const logs: number[][] = []
+  const tails: Tail[] = SLUMPS.map(() => ({ sum: 0, since: 0 }))
   const statistics = SLUMPS.map(() => 0)
   const odds = SLUMPS.map(() => 0)
-  return batches.map(batch => {
+  return batches.map((batch, now) => {
     requireWhole('watchForSlump', 'entered', batch.entered, 0)
     requireWhole('watchForSlump', 'survived', batch.survived, 0, batch.entered)
     requireBetween('watchForSlump', 'alpha', batch.alpha, 0, Number.POSITIVE_INFINITY)
     requireBetween('watchForSlump', 'beta', batch.beta, 0, Number.POSITIVE_INFINITY)
     const ratios = SLUMPS.map(slump => logLikelihoodRatio(batch, slump))
-    logs.push(ratios)
     SLUMPS.forEach((_, s) => {
       const ratio = Math.exp(ratios[s]!)
+      tails[s] = longer(tails[s]!, ratios[s]!, now)
       statistics[s] = Math.min((1 + statistics[s]!) * ratio, 1e300)
       odds[s] = Math.min(((odds[s]! + rate) / (1 - rate)) * ratio, 1e300)
     })
     const statistic = statistics.reduce((sum, value) => sum + value, 0) / SLUMPS.length
     const oddsNow = odds.reduce((sum, value) => sum + value, 0) / SLUMPS.length
-    const { since, oddsRatio } = mostLikelyStart(logs)
+    const { since, oddsRatio } = mostLikelyStart(tails)
     return { chance: oddsNow / (1 + oddsNow), statistic, alarm: statistic >= between, since, oddsRatio }
   })
 }
@@ -85,20 +85,20 @@ function logLikelihoodRatio({ entered, survived, alpha, beta }: WatchedBatch, sl
   return log(mean * precision, (1 - mean) * precision) - log(alpha, beta)
 }
 
-function mostLikelyStart(logs: readonly (readonly number[])[]): { since: number; oddsRatio: number } {
-  let best = Number.NEGATIVE_INFINITY
-  let since = logs.length - 1
-  let oddsRatio: number = SLUMPS[0]
-  SLUMPS.forEach((slump, s) => {
-    let sum = 0
-    for (let i = logs.length - 1; i >= 0; i--) {
-      sum += logs[i]![s]!
-      if (sum > best) {
-        best = sum
-        since = i
-        oddsRatio = slump
-      }
-    }
+/** Of the runs that end with the last batch the one that speaks most for a slump: its log likelihood ratio and first batch. */
+interface Tail {
+  readonly sum: number
+  readonly since: number
+}
+
+/** With one batch more: it goes on with what speaks for a slump, and else begins there. */
+const longer = ({ sum, since }: Tail, ratio: number, now: number): Tail =>
+  sum > 0 ? { sum: sum + ratio, since } : { sum: ratio, since: now }
+
+function mostLikelyStart(tails: readonly Tail[]): { since: number; oddsRatio: number } {
+  let best = 0
+  tails.forEach(({ sum }, s) => {
+    if (sum > tails[best]!.sum) best = s
   })
-  return { since, oddsRatio }
+  return { since: tails[best]!.since, oddsRatio: SLUMPS[best]! }
 }
