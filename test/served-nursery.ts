@@ -62,6 +62,7 @@ export const serveNursery = async (
     today: () => served.today,
     now,
     newId: uuidv7,
+    writeBackup: file => log.backup(file),
     putBack: cannotPutBack,
     putAside: cannotPutBack,
     invent: () => undefined,

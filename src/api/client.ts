@@ -161,7 +161,8 @@ export const createClient = (base = '') => {
     /** The invented nursery is put aside, and an empty one begins; or the other way round. */
     beginOwn: () => send<PutBack>('/own-nursery', 'POST'),
     openInvented: () => send<PutBack>('/invented-nursery', 'POST'),
-    putBackKept: (name: string) => send<PutBack>(`/kept/${encodeURIComponent(name)}/restore`, 'POST'),
+    putBackKept: (name: string, { signal }: Pick<Carrying, 'signal'>) =>
+      send<PutBack>(`/kept/${encodeURIComponent(name)}/restore`, 'POST', undefined, signal),
     emptySheets: () => ask<EmptySheet[]>('/exchange/sheets'),
     /** Addresses to download from. */
     downloads: {

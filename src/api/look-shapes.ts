@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { WeekText } from '../planning/index.ts'
 import { Day } from '../record/index.ts'
 import { BatchId, BenchId, Material, MaterialLotId, MotherId, PlaceKind } from '../trade/index.ts'
+import { tableOf } from './table-shape.ts'
 
 /** A bench on which more is to stand than it has room for: the first such week with its numbers, and all of them. */
 export const FullBench = z
@@ -54,38 +55,40 @@ export const Slumped = z
   .readonly()
 export type Slumped = z.infer<typeof Slumped>
 
+/** A batch that stays in a step longer than others did. */
+export const LateBatch = z
+  .object({
+    batch: BatchId,
+    name: z.string(),
+    kindName: z.string(),
+    stepName: z.string(),
+    number: z.number(),
+    days: z.number(),
+    usualDays: z.number(),
+    mostDays: z.number(),
+  })
+  .readonly()
+
+/** A count that is lower than was to be expected. */
+export const PoorTake = z
+  .object({
+    batch: BatchId,
+    name: z.string(),
+    kindName: z.string(),
+    stepName: z.string(),
+    on: Day,
+    taken: z.number(),
+    counted: z.number(),
+    expectedShare: z.number(),
+    chance: z.number(),
+  })
+  .readonly()
+
 /** What wants eyes before it costs trees, each with the numbers behind it. */
 export const NeedsLook = z
   .object({
-    late: z.array(
-      z
-        .object({
-          batch: BatchId,
-          name: z.string(),
-          kindName: z.string(),
-          stepName: z.string(),
-          number: z.number(),
-          days: z.number(),
-          usualDays: z.number(),
-          mostDays: z.number(),
-        })
-        .readonly(),
-    ),
-    poor: z.array(
-      z
-        .object({
-          batch: BatchId,
-          name: z.string(),
-          kindName: z.string(),
-          stepName: z.string(),
-          on: Day,
-          taken: z.number(),
-          counted: z.number(),
-          expectedShare: z.number(),
-          chance: z.number(),
-        })
-        .readonly(),
-    ),
+    late: tableOf(LateBatch),
+    poor: tableOf(PoorTake),
     slumps: z.array(Slumped),
     stale: z.array(
       z

@@ -354,7 +354,7 @@ export const RateRow = z
 export type RateRow = z.infer<typeof RateRow>
 
 /** What may take long, beside the plan. */
-export const LongJob = z.enum(['what if', 'promise', 'start moved', 'reading'])
+export const LongJob = z.enum(['what if', 'promise', 'start moved', 'reading', 'backup'])
 export type LongJob = z.infer<typeof LongJob>
 
 /** Server-sent events, one `data:` line of JSON each. */

@@ -77,6 +77,35 @@ test('the nursery kept when a backup was put back is put back itself by its name
     expect((await ask(`/api/kept/${name}/restore`, { method: 'POST' })).status).toBe(404)
 })
 
+test('putting back tells how far it is, to the end; given up before that, all is as it was, with no file left behind', async () => {
+  served.memory().append([note('first')], clock.now())
+  const backup = await (await ask('/api/backup')).arrayBuffer()
+  served.memory().append([note('second')], clock.now())
+  const before = readdirSync(folder)
+
+  const giving = new AbortController()
+  const given = ask('/api/restore', {
+    ...{ method: 'POST', headers: { 'content-type': 'application/octet-stream' } },
+    ...{ body: backup, signal: giving.signal },
+  })
+  // What comes is laid beside the nursery first.
+  while (!readdirSync(folder).some(name => name.endsWith('.ready'))) await new Promise(setImmediate)
+  giving.abort()
+  expect((await given).status).toBe(500)
+  expect(notes()).toEqual(['first', 'second'])
+  expect(readdirSync(folder)).toEqual(before)
+
+  const events = (await ask('/api/events')).body!.pipeThrough(new TextDecoderStream()).getReader()
+  expect((await putBack(backup)).status).toBe(200)
+  let heard = ''
+  for (let next = await events.read(); !next.done; next = await events.read()) heard += next.value
+  const shares = [...heard.matchAll(/"of":"backup","share":([\d.]+)/g)].map(([, share]) => Number(share))
+  expect(shares.at(-1)).toBe(1)
+  expect(shares).toEqual([...shares].sort((a, b) => a - b))
+  expect(shares.length).toBeGreaterThan(2)
+  expect(notes()).toEqual(['first'])
+})
+
 test('what is no whole backup is refused, and the nursery is as it was, with no file left behind', async () => {
   served.memory().append([note('first')], clock.now())
   const before = readdirSync(folder)

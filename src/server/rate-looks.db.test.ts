@@ -91,6 +91,7 @@ test('a batch is answered while what takes is still being learnt: its band alone
     today: () => TODAY,
     now: () => `${TODAY}T06:00:00.000Z`,
     newId: uuidv7,
+    writeBackup: () => Promise.reject(new Error('No backup is written here.')),
     putBack: () => Promise.reject(new Error('Nothing is put back here.')),
     putAside: () => Promise.reject(new Error('Nothing is put aside here.')),
     invent: () => undefined,

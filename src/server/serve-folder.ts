@@ -1,5 +1,8 @@
-import { checkBackup, openLog, putLogAside, replaceLog } from '../store/index.ts'
+import { rmSync } from 'node:fs'
+import { openLog, putLogAside, replaceLog } from '../store/index.ts'
+import { phrase } from '../trade/index.ts'
 import { type App, createApp } from './app.ts'
+import { inBackupThread } from './backup-thread.ts'
 import { tellInvented } from './invented.ts'
 import { keepState } from './kept-state.ts'
 import { type NurseryMemory, openNurseryMemory } from './nursery-memory.ts'
@@ -43,7 +46,10 @@ export const serveFolder = async (
     rateLooks.prepare(clock.today())
     const underWay = createUnderWay()
     return {
-      app: createApp({ ...clock, memory, plans, whatIfs, rateLooks, underWay, putBack, putAside, invent }),
+      app: createApp({
+        ...{ ...clock, memory, plans, whatIfs, rateLooks, underWay },
+        ...{ writeBackup, putBack, putAside, invent },
+      }),
       memory,
       plans,
       close: async () => {
@@ -57,9 +63,29 @@ export const serveFolder = async (
       },
     }
   }
-  const putBack = async (file: string, keptAs: string): Promise<number> => {
-    checkBackup(file)
-    return meanwhile(() => replaceLog(file, folder, keptAs))
+  const writeBackup: Served['writeBackup'] = async (file, { tell, signal }) => {
+    tell(0, phrase('Writing the backup.'))
+    const heard = (share: number) => tell(share, phrase('Reading the backup once more.'))
+    await inBackupThread({ do: 'write', folder, file }, heard, signal)
+  }
+  /** Half of it is reading what comes, half is keeping what is here; until both are done all stays as it is. */
+  const putBack: Served['putBack'] = async (file, keptAs, { tell, signal }) => {
+    const ready = `${keptAs}.ready`
+    const reading = (share: number) => tell(share / 2, phrase('Reading the backup.'))
+    const keeping = (share: number) => tell((1 + share) / 2, phrase('Keeping what is here.'))
+    reading(0)
+    const entries = await inBackupThread({ do: 'lay ready', from: file, file: ready }, reading, signal)
+    try {
+      keeping(0)
+      await inBackupThread({ do: 'write', folder, file: keptAs }, keeping, signal)
+      signal.throwIfAborted()
+    } catch (problem) {
+      rmSync(ready, { force: true })
+      throw problem
+    }
+    tell(1, phrase('Putting it in its place.'))
+    await meanwhile(() => replaceLog(ready, folder, keptAs))
+    return entries
   }
   const putAside = (keptAs: string): Promise<void> => meanwhile(() => putLogAside(folder, keptAs))
   const invent = (): void => {

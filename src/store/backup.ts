@@ -15,10 +15,10 @@ import { logFile } from './log-file.ts'
 import { LogTrouble, toTrouble } from './log-trouble.ts'
 import { queries, readVersion } from './schema.ts'
 import { openSqlite, type Sqlite } from './sqlite.ts'
-import { type Verified, verifyLog } from './verify.ts'
+import { type ShareTold, type Verified, verifyLog } from './verify.ts'
 
 /** Writes a copy beside its place first, checks it, and only then gives it its name. */
-export function backUp(db: Sqlite, toFile: string): void {
+export function backUp(db: Sqlite, toFile: string, tell?: ShareTold): void {
   if (existsSync(toFile)) {
     throw new LogTrouble(
       'already-there',
@@ -30,7 +30,7 @@ export function backUp(db: Sqlite, toFile: string): void {
     mkdirSync(dirname(toFile), { recursive: true })
     rmSync(half, { force: true })
     db.run(sql`VACUUM INTO ${half}`.compile(queries))
-    requireWhole(half, verifyFile(half))
+    requireWhole(half, verifyFile(half, tell))
     putInPlace(half, toFile)
   } catch (error) {
     rmSync(half, { force: true })
@@ -70,36 +70,61 @@ export async function restoreLog(fromFile: string, folder: string): Promise<numb
   return entries
 }
 
-/**
- * Reads a backup whole.
- * @returns how many entries it has; throws `LogTrouble` where it is damaged or none
- */
-export const checkBackup = (file: string): number => requireWhole(file, verifyFile(file))
-
-/**
- * Puts a backup in the place of the nursery of a folder, which nobody has open. What was there is first kept as a
- * backup itself.
- * @returns how many entries are there now
- */
-export function replaceLog(fromFile: string, folder: string, keptAs: string): number {
-  const file = logFile(folder)
-  const half = `${file}.half`
-  const db = openSqlite(file)
+/** Writes the nursery of a folder, whoever has it open, as a backup. It leaves at most `FILE.half` behind when it is broken off. */
+export function writeBackup(folder: string, toFile: string, tell?: ShareTold): void {
+  const db = openSqlite(logFile(folder))
   try {
-    backUp(db, keptAs)
+    backUp(db, toFile, tell)
   } finally {
     db.close()
   }
+}
+
+/**
+ * Reads a backup whole and lays a copy of it ready, to be put in the place of a nursery.
+ * @returns how many entries it has; throws `LogTrouble` where it is damaged or none
+ */
+export function layReady(fromFile: string, ready: string, tell?: ShareTold): number {
+  // What is no backup at all is found out before it is copied.
+  openBackup(fromFile).close()
   try {
-    copyFileSync(fromFile, half)
-    const entries = requireWhole(half, verifyFile(half))
+    copyFileSync(fromFile, ready)
+    return requireWhole(fromFile, verifyFile(ready, tell))
+  } catch (error) {
+    rmSync(ready, { force: true })
+    throw toTrouble(error, fromFile)
+  }
+}
+
+/**
+ * Puts a backup that was laid ready in the place of the nursery of a folder, which nobody has open, and which was kept as a
+ * backup already: where entries have come since, it is kept once more.
+ */
+export function replaceLog(ready: string, folder: string, keptAs: string): void {
+  const file = logFile(folder)
+  try {
+    if (lastOf(file) !== lastOf(keptAs)) {
+      rmSync(keptAs)
+      writeBackup(folder, keptAs)
+    }
     // What the old log has not yet written back must not be read into the new one.
     for (const rest of ['-wal', '-shm']) rmSync(file + rest, { force: true })
-    putInPlace(half, file)
-    return entries
+    putInPlace(ready, file)
   } catch (error) {
-    rmSync(half, { force: true })
+    rmSync(ready, { force: true })
     throw toTrouble(error, folder)
+  }
+}
+
+/** The number and the hash of the last entry, and how many pictures: logs that have the same are the same. */
+function lastOf(file: string): string {
+  const db = openSqlite(file)
+  try {
+    const last = queries.selectFrom('entries').select(['seq', 'hash']).orderBy('seq', 'desc').limit(1)
+    const pictures = queries.selectFrom('pictures').select(({ fn }) => fn.countAll().as('number'))
+    return JSON.stringify([db.all(last.compile()), db.all(pictures.compile())])
+  } finally {
+    db.close()
   }
 }
 
@@ -120,18 +145,27 @@ export function putLogAside(folder: string, keptAs: string): void {
   }
 }
 
-function verifyFile(path: string): Verified {
+function verifyFile(path: string, tell?: ShareTold): Verified {
+  const db = openBackup(path)
+  try {
+    return verifyLog(db, tell)
+  } finally {
+    db.close()
+  }
+}
+
+function openBackup(path: string): Sqlite {
   const db = openSqlite(path, { readOnly: true })
   try {
-    if (readVersion(db, path) === 0) {
+    if (readVersion(db, path) === 0)
       throw new LogTrouble(
         'not-a-log',
         phrase('{path} is not a nursery’s backup. Name another file.', { path }),
       )
-    }
-    return verifyLog(db)
-  } finally {
+    return db
+  } catch (error) {
     db.close()
+    throw error
   }
 }
 

@@ -1,5 +1,5 @@
 /** The door of the store: the log on disk. */
-export { checkBackup, putLogAside, replaceLog, restoreLog } from './backup.ts'
+export { layReady, putLogAside, replaceLog, restoreLog, writeBackup } from './backup.ts'
 export { type Appended, type Log, openLog } from './log.ts'
 export { LogTrouble, type TroubleKind } from './log-trouble.ts'
 export type { Snapshot } from './snapshot.ts'

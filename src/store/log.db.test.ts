@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { foldEntries, readHistory } from '../record/index.ts'
-import { restoreLog } from './backup.ts'
+import { layReady, replaceLog, restoreLog, writeBackup } from './backup.ts'
 import { type Log, openLog } from './log.ts'
 import { logFile } from './log-file.ts'
 import { migrations } from './schema.ts'
@@ -199,6 +199,33 @@ describe('backups', () => {
     again.append(told(200, 210), arrival)
     expect(again.verify()).toEqual(log.verify())
     again.close()
+  })
+
+  test('what comes while the nursery is kept and another laid ready is kept too, an entry or a picture', async () => {
+    for (const come of [
+      () => void log.append(told(100, 101), arrival),
+      () => log.keepPicture('a.jpg', new Uint8Array([1])),
+    ]) {
+      if (log.lastSeq() === 0) log.append(told(0, 100), arrival)
+      const [other, ready, kept] = ['other', 'ready', `kept-${log.lastSeq()}`].map(name => join(folder, name))
+      await log.backup(other!)
+      writeBackup(folder, kept!)
+      expect(layReady(other!, ready!)).toBe(log.lastSeq())
+      come()
+      const [seq, picture] = [log.lastSeq(), log.picture('a.jpg')]
+      log.close()
+      replaceLog(ready!, folder, kept!)
+      log = await openLog(folder)
+      expect(log.lastSeq()).toBe(100)
+      const restored = mkdtempSync(join(tmpdir(), 'kept-'))
+      expect(await restoreLog(kept!, join(restored, 'in'))).toBe(seq)
+      const again = await openLog(join(restored, 'in'))
+      expect(again.picture('a.jpg')).toEqual(picture)
+      again.close()
+      rmSync(restored, { recursive: true })
+      rmSync(other!)
+      rmSync(kept!)
+    }
   })
 
   test('nothing is written over: neither an older backup nor a nursery', async () => {

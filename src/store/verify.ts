@@ -4,6 +4,11 @@ import { chainHash, noHash } from './chain.ts'
 import { queries } from './schema.ts'
 import type { Sqlite } from './sqlite.ts'
 
+/** Hears how much of what takes long is done, 0 to 1. */
+export type ShareTold = (share: number) => void
+
+const TOLD_EACH = 5_000
+
 export type Verified =
   | { readonly ok: true; readonly entries: number; readonly head: string }
   /** `seq`: the first entry that is not as it was written. */
@@ -14,13 +19,16 @@ export type Verified =
  * one before, nothing cut off at the end, and a file in order. Note the head elsewhere (a backup has it) to find
  * out a log that was rewritten from some entry on.
  */
-export const verifyLog = (db: Sqlite): Verified => db.reading(() => verifyNow(db))
+export const verifyLog = (db: Sqlite, tell: ShareTold = () => undefined): Verified =>
+  db.reading(() => verifyNow(db, tell))
 
-function verifyNow(db: Sqlite): Verified {
+function verifyNow(db: Sqlite, tell: ShareTold): Verified {
   let seq = 0
   let head = noHash
   const wrong = (why: string): Verified => ({ ok: false, seq: seq + 1, why })
   try {
+    const given = sql<{ seq: number }>`SELECT seq FROM sqlite_sequence WHERE name = 'entries'`
+    const highest = db.all(given.compile(queries))[0]?.seq ?? 0
     const rows = db.iterate(queries.selectFrom('entries').selectAll().orderBy('seq').compile())
     for (const row of rows) {
       if (row.seq !== seq + 1) return wrong(`it is missing; the next one there has the number ${row.seq}`)
@@ -32,10 +40,9 @@ function verifyNow(db: Sqlite): Verified {
       if (entryLine(parsed.entry) !== row.line)
         return wrong('its text is not in the form in which it is written')
       seq = row.seq
+      if (seq % TOLD_EACH === 0) tell(Math.min(1, seq / highest))
       head = hash
     }
-    const given = sql<{ seq: number }>`SELECT seq FROM sqlite_sequence WHERE name = 'entries'`
-    const highest = db.all(given.compile(queries))[0]?.seq ?? 0
     if (highest !== seq) return wrong(`it is missing; entries up to ${highest} were written`)
     const file = db.pragma('integrity_check(1)')
     if (file !== 'ok') return { ok: false, seq: 0, why: `the file is damaged (${file})` }

@@ -1,8 +1,15 @@
 import { queryOptions } from '@tanstack/react-query'
-import { type LongJob, rowsOf, type WeekWork } from '../../api/index.ts'
+import { type LongJob, type NeedsLook, rowsOf, type WeekWork } from '../../api/index.ts'
 import type { Supposed } from '../../planning/index.ts'
 import type { Phrase } from '../../trade/index.ts'
 import { client } from './client.ts'
+
+/** Late batches and poor takes may be thousands: they come column by column. */
+const rowsOfLook = ({ late, poor, ...look }: NeedsLook) => ({
+  ...look,
+  late: rowsOf(late),
+  poor: rowsOf(poor),
+})
 
 /** Everything that a screen may look at, by name. What is kept on this device is shown until the server answers. */
 export const look = {
@@ -41,7 +48,7 @@ export const look = {
   lineage: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id], queryFn: () => client.lineage(what, id) }),
   ratesCompared: () => queryOptions({ queryKey: ['rates', 'compared'], queryFn: client.ratesCompared }),
-  needsLook: () => queryOptions({ queryKey: ['needs-look'], queryFn: client.needsLook }),
+  needsLook: () => queryOptions({ queryKey: ['needs-look'], queryFn: client.needsLook, select: rowsOfLook }),
   protocol: (id: string) => queryOptions({ queryKey: ['protocol', id], queryFn: () => client.protocol(id) }),
   affected: (what: 'batch' | 'mother', id: string) =>
     queryOptions({ queryKey: ['lineage', what, id, 'affected'], queryFn: () => client.affected(what, id) }),

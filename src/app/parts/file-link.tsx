@@ -1,16 +1,21 @@
 import { useTranslation } from 'react-i18next'
-import { fetchCarried } from '../../api/index.ts'
+import { fetchCarried, type LongJob } from '../../api/index.ts'
 import { useCarried } from '../data/use-carried.ts'
+import { useHowFar } from '../data/use-how-far.ts'
 import { saveFile } from '../pictures/frame/save-picture.ts'
+import { useTell } from '../text/use-tell.ts'
 import { UnderWay } from './under-way.tsx'
 
 /** A file of the server, saved on this device: how far it is, is said, and it can be stopped. */
 export function FileLink({
   href,
+  of,
   className,
   children: name,
 }: {
   readonly href: string
+  /** What the server does first, where that takes long. */
+  readonly of?: LongJob
   readonly className?: string
   /** What it is. */
   readonly children: string
@@ -30,14 +35,38 @@ export function FileLink({
       >
         {name}
       </a>
-      {job.isPending && (
-        <UnderWay says={t('common.saving', { what: name })} share={job.share} onStop={job.stop} />
-      )}
+      {job.isPending && <Fetched name={name} of={of} share={job.share} onStop={job.stop} />}
       {job.error !== null && (
         <span className="warn" role="alert">
           {t('common.notSaved', { what: name })}
         </span>
       )}
     </>
+  )
+}
+
+/** On its way, or still being made by the server, which tells how far it is. */
+function Fetched({
+  name,
+  of,
+  share,
+  onStop,
+}: {
+  readonly name: string
+  readonly of: LongJob | undefined
+  readonly share: number | null
+  readonly onStop: () => void
+}) {
+  const { t } = useTranslation()
+  const tell = useTell()
+  const told = useHowFar(of ?? 'backup', true)
+  const making = of !== undefined && share === null ? told : null
+  const says = t('common.saving', { what: name })
+  return (
+    <UnderWay
+      says={making === null ? says : `${says}. ${tell(making.says)}`}
+      share={making?.share ?? share}
+      onStop={onStop}
+    />
   )
 }

@@ -34,18 +34,20 @@ const renamed = ({ says, of }: Phrase, file: string, named: Part): Phrase =>
 /** The whole nursery in one file: out, in the place of the one that is here, and the way back. */
 export const backupRoutes = (
   app: OpenAPIHono,
-  { memory, today, now, putBack, putAside, invent }: Served,
+  { memory, underWay, today, now, writeBackup, putBack, putAside, invent }: Served,
 ): void => {
   const { folder } = memory.log
 
   const keptName = () => `before-${now().slice(0, 23).replaceAll(/[T:.]/g, '-')}.budstick`
 
+  const watched = (signal: AbortSignal) => ({ signal, tell: underWay.tell('backup') })
+
   /** Puts a file in the nursery's place; null with the reason where it is no whole backup. */
-  const inPlace = async (file: string, named: Part): Promise<PutBack | Refusal> => {
+  const inPlace = async (file: string, named: Part, signal: AbortSignal): Promise<PutBack | Refusal> => {
     const kept = keptName()
     const keptAs = join(folder, kept)
     try {
-      return { entries: await putBack(file, keptAs), keptAs, kept }
+      return { entries: await putBack(file, keptAs, watched(signal)), keptAs, kept }
     } catch (problem) {
       if (!(problem instanceof LogTrouble)) throw problem
       return refusal('backup-not-put-back', { trouble: renamed(problem.says, file, named) })
@@ -59,7 +61,7 @@ export const backupRoutes = (
         Readable.fromWeb((c.req.raw.body ?? new Blob().stream()) as ReadableStream),
         createWriteStream(incoming),
       )
-      const put = await inPlace(incoming, phrase('The file'))
+      const put = await inPlace(incoming, phrase('The file'), c.req.raw.signal)
       return 'what' in put ? c.json(put, 422) : c.json(put, 200)
     } finally {
       rmSync(incoming, { force: true })
@@ -80,7 +82,7 @@ export const backupRoutes = (
     const { name } = c.req.valid('param')
     const file = join(folder, name)
     if (!KEPT.test(name) || !existsSync(file)) return c.json(refusal('none-kept', { name }), 404)
-    const put = await inPlace(file, name)
+    const put = await inPlace(file, name, c.req.raw.signal)
     return 'what' in put ? c.json(put, 422) : c.json(put, 200)
   })
 
@@ -106,7 +108,7 @@ export const backupRoutes = (
     const folder = mkdtempSync(join(tmpdir(), 'budstick-backup-'))
     try {
       const file = join(folder, 'nursery.budstick')
-      await memory.log.backup(file)
+      await writeBackup(file, watched(c.req.raw.signal))
       return c.body(
         bodyOf(readFileSync(file)),
         200,

@@ -1,4 +1,4 @@
-import type { NeedsLook, Slumped } from '../../api/index.ts'
+import { type NeedsLook, type Slumped, toTable } from '../../api/index.ts'
 import {
   lateBatches,
   poorTakes,
@@ -39,14 +39,15 @@ export const needsLook = (nursery: Nursery, today: string): Omit<NeedsLook, 'ful
         }
   }
   return {
-    late: lateBatches(nursery, book, today).map(({ step, ...late }) => ({
-      ...late,
-      ...ofBatch(late.batch, step),
-    })),
-    poor: poorTakes(nursery, book, today).map(({ step, ...poor }) => ({
-      ...poor,
-      ...ofBatch(poor.batch, step),
-    })),
+    late: toTable(
+      lateBatches(nursery, book, today).map(({ step, ...late }) => ({
+        ...late,
+        ...ofBatch(late.batch, step),
+      })),
+    ),
+    poor: toTable(
+      poorTakes(nursery, book, today).map(({ step, ...poor }) => ({ ...poor, ...ofBatch(poor.batch, step) })),
+    ),
     slumps: slumps(nursery, today).map(({ of, steps, ...slump }) => ({
       ...slump,
       of: slumpOf(of),

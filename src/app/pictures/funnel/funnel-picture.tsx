@@ -106,7 +106,13 @@ export function FunnelPicture({
             </text>
             <path d={`M${LEFT} ${y(overall)}H${right}`} className="funnel-all" />
             {names.map(({ key, x: atX, y: atY, toLeft }) => (
-              <text key={key} x={atX} y={atY} textAnchor={toLeft ? 'end' : 'start'} className="strong">
+              <text
+                key={key}
+                x={atX}
+                y={atY}
+                textAnchor={toLeft ? 'end' : 'start'}
+                className="strong over-lines"
+              >
                 {fitted(
                   points.find(point => point.key === key)!.name,
                   Math.floor((toLeft ? atX - LEFT : right - atX) / 7),

@@ -4,9 +4,14 @@ import { useFormat } from '../../text/use-format.tsx'
 import './ladder.css'
 import { useTerm } from '../../text/use-term.ts'
 import { asButton } from '../as-button.ts'
+import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { LADDER, layOutLadder } from './ladder-layout.ts'
 import { rungsDown } from './rungs-down.ts'
+
+/** Of a rung's name, and what its week takes beside it. */
+const LETTER = 7.4
+const WEEK_ROOM = 60
 
 /** The count-back of one batch or start: from what is needed up to what has to be worked. */
 export function LadderPicture({
@@ -134,7 +139,9 @@ export function LadderPicture({
                     className={index === rungs.length - 1 ? 'ladder-needed' : 'ladder-rung'}
                   />
                   <text x={LADDER.left} y={y - 6}>
-                    <tspan className="strong">{term(rung.name)}</tspan>
+                    <tspan className="strong">
+                      {fitted(term(rung.name), Math.floor((width - WEEK_ROOM) / LETTER))}
+                    </tspan>
                     <tspan className="soft" dx={6}>
                       {weekText(rung.week)}
                     </tspan>

@@ -53,7 +53,7 @@ export function PointsPicture({
         const left = isNarrow ? 8 : Math.min(400, Math.round(width * 0.36))
         const right = isNarrow ? width - 8 : width - 270
         const lane = isNarrow ? 62 : LANE
-        const letter = isNarrow ? 6.4 : 5.2
+        const letter = isNarrow ? 7 : 6.6
         const [from, to] = isClose ? stretchOf(lanes) : [0, 1]
         const x = linear(from, to, left, right)
         return (
@@ -92,7 +92,7 @@ export function PointsPicture({
                 >
                   <rect x={0} y={TOP + index * lane} width={width} height={lane} className="pressed-lane" />
                   {isNarrow ? (
-                    <text x={8} y={y - 26}>
+                    <text x={8} y={y - 26} className="over-lines">
                       {fitted(name, Math.floor((width - 16) / letter))}
                     </text>
                   ) : (
@@ -115,7 +115,11 @@ export function PointsPicture({
                       className={sign === 'own' ? 'rate-point' : 'rate-point hollow'}
                     />
                   )}
-                  <text x={isNarrow ? 8 : right + 14} y={isNarrow ? y - 11 : y + 4} className="soft">
+                  <text
+                    x={isNarrow ? 8 : right + 14}
+                    y={isNarrow ? y - 11 : y + 4}
+                    className="soft over-lines"
+                  >
                     <tspan className="strong">{format.share(share)}</tspan> {fitted(beside, 34)}
                   </text>
                 </g>

@@ -147,7 +147,7 @@ export function StripPicture({
                   >
                     <MarkStrokes mark={row.mark} />
                   </svg>
-                  <text x={30} y={layout.isNarrow ? y - 18 : y + 4}>
+                  <text x={30} y={layout.isNarrow ? y - 18 : y + 4} className="over-lines">
                     {fitted(row.name, layout.isNarrow ? 44 : 29)}
                     <title>{`${row.name}, ${row.also}`}</title>
                   </text>

@@ -39,7 +39,7 @@ export const onWheel = (month: number, radius: number, centre: number): readonly
 
 const LEGEND_LINE = 20
 /** Least widths of the columns of kinds, of marks, and of names. */
-const LEGEND_COLUMNS = [150, 110, 300] as const
+const LEGEND_COLUMNS = [210, 110, 300] as const
 
 /** Where each group of the legend stands below the wheel: in as many columns as fit, column by column for the names. */
 export const layOutLegend = (counts: readonly [number, number, number], width: number, top: number) => {

@@ -1,4 +1,4 @@
-import { useMutation, useQuery } from '@tanstack/react-query'
+import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Button, FileTrigger } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
@@ -6,10 +6,12 @@ import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay, deviceTime } from '../../data/today.ts'
 import { useCarried } from '../../data/use-carried.ts'
+import { useHowFar } from '../../data/use-how-far.ts'
 import { Leaf } from '../../parts/leaf.tsx'
 import { RefusedLine } from '../../parts/refused-line.tsx'
 import { UnderWay } from '../../parts/under-way.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 
 /** A backup that was saved somewhere, in the place of the nursery: asked once more, for it is another nursery from then on. */
 export function PutBackup() {
@@ -17,7 +19,7 @@ export function PutBackup() {
   const format = useFormat()
   const [file, setFile] = useState<File | null>(null)
   const put = useCarried(client.putBack)
-  const back = useMutation({ mutationFn: client.putBackKept, onSuccess: () => location.reload() })
+  const back = useCarried(client.putBackKept, () => location.reload())
   const there = put.data
   const isBusy = put.isPending || back.isPending
   const problem = put.error ?? back.error
@@ -44,12 +46,13 @@ export function PutBackup() {
             </p>
             <p className="caution">{t('settings.putBack.backWarns')}</p>
             {problem !== null && <RefusedLine problem={problem} />}
-            {back.isPending && <UnderWay says={t('settings.putBack.putting')} share={null} />}
+            {back.isPending && <PuttingBack onStop={back.stop} />}
+            {back.isStopped && <p className="soft">{t('settings.putBack.stopped')}</p>}
             <div className="row">
               <Button className="deed" isDisabled={isBusy} onPress={close}>
                 {t('settings.putBack.look')}
               </Button>
-              <Button className="plain" isDisabled={isBusy} onPress={() => back.mutate(there.kept)}>
+              <Button className="plain" isDisabled={isBusy} onPress={() => back.start(there.kept)}>
                 {t('settings.putBack.back')}
               </Button>
             </div>
@@ -59,13 +62,12 @@ export function PutBackup() {
             <p>{t('settings.putBack.says', { file: file?.name ?? '' })}</p>
             <p className="caution">{t('settings.putBack.warns')}</p>
             {problem !== null && <RefusedLine problem={problem} />}
-            {put.isPending && (
-              <UnderWay
-                says={t(put.share === null ? 'settings.putBack.putting' : 'settings.putBack.sending')}
-                share={put.share}
-                onStop={put.share === null ? undefined : put.stop}
-              />
-            )}
+            {put.isPending &&
+              (put.share === null ? (
+                <PuttingBack onStop={put.stop} />
+              ) : (
+                <UnderWay says={t('settings.putBack.sending')} share={put.share} onStop={put.stop} />
+              ))}
             {put.isStopped && <p className="soft">{t('settings.putBack.stopped')}</p>}
             <div className="row">
               <Button className="deed" isDisabled={isBusy} onPress={() => file !== null && put.start(file)}>
@@ -82,12 +84,27 @@ export function PutBackup() {
   )
 }
 
+/** How far the server is with it; stopped before it is in its place, all is as it was. */
+function PuttingBack({ onStop }: { readonly onStop: () => void }) {
+  const { t } = useTranslation()
+  const tell = useTell()
+  const progress = useHowFar('backup', true)
+  return (
+    <UnderWay
+      says={progress === null ? t('settings.putBack.putting') : tell(progress.says)}
+      share={progress?.share ?? null}
+      onStop={progress?.share === 1 ? undefined : onStop}
+    />
+  )
+}
+
 /** The nurseries that were kept when a backup was put in their place: each stands there again by one press. */
 export function KeptNurseries() {
   const { t } = useTranslation()
   const format = useFormat()
   const { data: kept } = useQuery(look.kept())
-  const back = useMutation({ mutationFn: client.putBackKept, onSuccess: () => location.reload() })
+  const [putting, setPutting] = useState<string | null>(null)
+  const back = useCarried(client.putBackKept, () => location.reload())
   if (kept === undefined || kept.length === 0) return null
   return (
     <div className="stack">
@@ -104,13 +121,14 @@ export function KeptNurseries() {
                 className="plain"
                 isDisabled={back.isPending}
                 aria-label={`${t('settings.putBack.put')}: ${when}`}
-                onPress={() => back.mutate(name)}
+                onPress={() => {
+                  setPutting(name)
+                  back.start(name)
+                }}
               >
                 {t('settings.putBack.put')}
               </Button>
-              {back.isPending && back.variables === name && (
-                <UnderWay says={t('settings.putBack.putting')} share={null} />
-              )}
+              {back.isPending && putting === name && <PuttingBack onStop={back.stop} />}
             </li>
           )
         })}

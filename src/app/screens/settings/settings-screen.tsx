@@ -89,7 +89,7 @@ export function SettingsScreen() {
           <Link to="/import" className="plain">
             {t('settings.import')}
           </Link>
-          <FileLink href={client.downloads.backup} className="plain">
+          <FileLink href={client.downloads.backup} of="backup" className="plain">
             {t('settings.backup')}
           </FileLink>
           <FileLink href={client.downloads.entries} className="plain">

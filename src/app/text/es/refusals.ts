@@ -108,6 +108,12 @@ export const refusals: Readonly<Record<string, string>> = {
   'See /api/exchange/sheets for those there are.': 'Vea en /api/exchange/sheets las que hay.',
   'There is no such table': 'No hay tal tabla',
   'See datapackage.json for those there are.': 'Vea en datapackage.json las que hay.',
+  // Backups on their way
+  'Writing the backup.': 'Escribiendo la copia.',
+  'Reading the backup once more.': 'Leyendo otra vez la copia.',
+  'Reading the backup.': 'Leyendo la copia.',
+  'Keeping what is here.': 'Guardando lo que hay aquí.',
+  'Putting it in its place.': 'Poniéndola en su sitio.',
   // What the disk keeps from being done
   'Another program is writing to {path} just now. Try again in a moment.':
     'Otro programa está escribiendo en {path} en este momento. Inténtelo enseguida otra vez.',
