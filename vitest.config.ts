@@ -27,8 +27,8 @@ export default defineConfig({
   test: {
     pool: 'forks',
     isolate: false,
-    // The solver has done with a small season before its code would be optimised.
-    execArgv: ['--liftoff-only'],
+    // Room for young objects, as the program has; and the solver is done with a small season before it would be optimised.
+    execArgv: ['--max-semi-space-size=32', '--liftoff-only'],
     // What one run has translated, the next one reads.
     experimental: { fsModuleCache: true },
     // One more than there are processors: the tests in a browser leave a part idle, waiting for the page and the server.

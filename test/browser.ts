@@ -30,11 +30,8 @@ export const flags = [
   '--disable-sync',
 ]
 
-/**
- * Tests open each page for a few seconds: code optimised to the utmost is hardly ever paid back, and with a larger nursery
- * for young objects a long check of a page copies few of them about.
- */
-const forShortVisits = '--js-flags=--no-opt --min-semi-space-size=32 --max-semi-space-size=64'
+/** With more room for young objects, a long check of a page copies few of them about. */
+const roomForYoungObjects = '--js-flags=--min-semi-space-size=32 --max-semi-space-size=64'
 
 const names = [
   'chromium',
@@ -67,7 +64,7 @@ let shared: Promise<Browser> | undefined
 
 /** One browser for all files that a process tests: each opens contexts of its own, with a fresh profile, and closes those. */
 export const sharedBrowser = (): Promise<Browser> => {
-  shared ??= openBrowser([forShortVisits])
+  shared ??= openBrowser([roomForYoungObjects])
   return shared
 }
 

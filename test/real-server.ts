@@ -2,10 +2,10 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { root } from './source-files.ts'
 
 /**
- * The command as it is built; `build-program.ts` has built it before the first test. Its solver is done with a small season
- * before its code would be optimised.
+ * The command as it is built and run; `build-program.ts` has built it before the first test. Its solver is done with a
+ * small season before its code would be optimised.
  */
-export const BUILT = ['--liftoff-only', 'dist/server/main.js']
+export const BUILT = ['--max-semi-space-size=32', '--liftoff-only', 'dist/server/main.js']
 
 export interface RealServer {
   readonly address: string
