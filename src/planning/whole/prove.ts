@@ -7,9 +7,9 @@ import type { CapacityRow } from '../rules/capacity.ts'
 const MOST_WHOLE_COLUMNS = 1200
 /**
  * The search is bounded by nodes, so that the same nursery gives the same plan on any machine; the clock only ends what
- * goes far beyond.
+ * goes far beyond. Five times as many found nothing cheaper in four invented nurseries, for a quarter more of work.
  */
-const NODES_PER_SECOND = 100
+const NODES_PER_SECOND = 20
 const LONGEST_TIMES = 6
 const LONGEST_SECONDS = 10
 /** A plan found is taken only where it saves more than one part in a thousand: it may split batches for next to nothing. */

@@ -113,7 +113,7 @@ function WorkOfWeek({ list }: { readonly list: WeekWork }) {
           {tasks.length === 0 &&
             (planned?.plan === null ? (
               <div className="sheet stack">
-                <p>{t('work.noPlan')}</p>
+                <p>{t(running ? 'work.beingPlanned' : 'work.noPlan')}</p>
                 <p>
                   <Button className="deed" onPress={start} isDisabled={running}>
                     {t('season.plan')}

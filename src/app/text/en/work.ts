@@ -6,6 +6,7 @@ export const work = {
   sum_other: '{{shown}} things to do, {{time}} of work; {{done}} done.',
   nothing: 'The plan asks for nothing this week.',
   noPlan: 'There is no plan yet, so there is no work list.',
+  beingPlanned: 'The season is being planned. The work list comes with the plan.',
   notAccepted: 'From the latest plan, which is not accepted yet.',
   everyone: 'Everyone',
   person: 'Whose work',

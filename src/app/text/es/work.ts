@@ -6,6 +6,7 @@ export const work = {
   sum_other: '{{shown}} cosas por hacer, {{time}} de trabajo; {{done}} hechas.',
   nothing: 'El plan no pide nada esta semana.',
   noPlan: 'Todavía no hay plan, así que no hay lista de trabajo.',
+  beingPlanned: 'La campaña se está planificando. La lista de trabajo llega con el plan.',
   notAccepted: 'Del último plan, que aún no está aceptado.',
   everyone: 'Todos',
   person: 'De quién es el trabajo',
