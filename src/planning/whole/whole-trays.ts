@@ -246,9 +246,12 @@ function servedKinds({ orders, kinds }: Season, some: readonly number[]): (kind:
 /** A kind that kept its trays lacks what was rounded down, which is no limit of the nursery: what is shows in the round before. */
 function withLimitsOf(last: Rounded, now: Rounded, { orders }: Part, moved: readonly number[]): Rounded {
   const isMoved = new Set(moved.map(o => orders[o]!))
+  const ofMoved = (now: Float64Array, last: Float64Array) =>
+    now.map((number, o) => (isMoved.has(orders[o]!) ? number : last[o]!))
   return {
     ...now,
-    lacking: now.lacking.map((number, o) => (isMoved.has(orders[o]!) ? number : last.lacking[o]!)),
+    lacking: ofMoved(now.lacking, last.lacking),
+    roundedOff: ofMoved(now.roundedOff, last.roundedOff),
     deliveries: [
       ...last.deliveries.filter(({ order }) => !isMoved.has(order)),
       ...now.deliveries.filter(({ order }) => isMoved.has(order)),
