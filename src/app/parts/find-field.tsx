@@ -1,9 +1,9 @@
-import { startTransition, useEffect } from 'react'
+import { useEffect, useRef } from 'react'
 import { Input, Label, SearchField } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { useTypedLink } from './use-typed-link.ts'
 
-/** Words to narrow a list by. The list follows while typing, and no letter waits for it. */
+/** Words to narrow a list by. The list follows while typing. */
 export function FindField({
   inAddress = '',
   hint,
@@ -19,10 +19,25 @@ export function FindField({
 }) {
   const { t } = useTranslation()
   const [said, type, settle] = useTypedLink(inAddress, said => onRest(said || undefined))
-  // biome-ignore lint/correctness/useExhaustiveDependencies: told of words, not of who listens
-  useEffect(() => startTransition(() => onFind(said)), [said])
+  const told = useRef(said)
+  const tell = (words: string) => {
+    told.current = words
+    onFind(words)
+  }
+  useEffect(() => {
+    // A link or the way back, not a key.
+    if (said !== told.current) tell(said)
+  })
   return (
-    <SearchField className="field find-field" value={said} onChange={type} onBlur={settle}>
+    <SearchField
+      className="field find-field"
+      value={said}
+      onChange={next => {
+        type(next)
+        tell(next)
+      }}
+      onBlur={settle}
+    >
       <Label className="unseen">{t('common.find')}</Label>
       <Input placeholder={hint} />
     </SearchField>

@@ -1,5 +1,5 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import { refusal, toTable } from '../../api/index.ts'
+import { type NurseryView, refusal, toTable } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { fullPlaces, WEEKS_WARNED } from '../../planning/index.ts'
 import { isInvented } from '../invented.ts'
@@ -20,16 +20,20 @@ const BENCH_WEEKS = 79
 
 /** Everything that only looks. */
 export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, today }: Served): void => {
-  app.openapi(routes.nursery, c =>
-    c.json(
-      nurseryView(memory.nursery(), today(), {
+  /** All batches are gone through for it, and every device asks after every entry: once for each state. */
+  let shown: { readonly of: string; readonly view: NurseryView } | null = null
+  app.openapi(routes.nursery, c => {
+    const of = `${memory.throughSeq()} ${today()}`
+    if (shown?.of !== of) {
+      const view = nurseryView(memory.nursery(), today(), {
         throughSeq: memory.throughSeq(),
         lastHash: memory.lastHash(),
         isInvented: isInvented(memory),
-      }),
-      200,
-    ),
-  )
+      })
+      shown = { of, view }
+    }
+    return c.json(shown.view, 200)
+  })
   app.openapi(routes.orders, c => c.json(orderRows(memory.nursery(), plans.latest()), 200))
   app.openapi(routes.mothers, c => c.json(motherRows(memory.nursery(), today()), 200))
   app.openapi(routes.queries, c => c.json(queryRows(memory), 200))

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
-import { useState } from 'react'
+import { startTransition, useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { folded } from '../../data/folded.ts'
 import { look } from '../../data/queries.ts'
@@ -51,7 +51,7 @@ export function MothersScreen() {
               <FindField
                 inAddress={inAddress}
                 hint={t('mothers.findHint')}
-                onFind={setFind}
+                onFind={find => startTransition(() => setFind(find))}
                 onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
               />
             </div>

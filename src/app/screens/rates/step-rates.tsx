@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
-import { useMemo, useState } from 'react'
+import { startTransition, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
@@ -56,7 +56,7 @@ export function StepRates() {
             <FindField
               inAddress={inAddress}
               hint={t('rates.findHint')}
-              onFind={setFind}
+              onFind={find => startTransition(() => setFind(find))}
               onRest={find => void navigate({ search: was => ({ ...was, find }), replace: true })}
             />
             <Choices

@@ -1,5 +1,5 @@
 import { getRouteApi } from '@tanstack/react-router'
-import { useMemo, useState } from 'react'
+import { startTransition, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { SeasonPlan } from '../../../api/index.ts'
@@ -56,7 +56,7 @@ export function SeasonStrip({
         <FindField
           inAddress={inAddress}
           hint={t('season.findHint')}
-          onFind={setFind}
+          onFind={find => startTransition(() => setFind(find))}
           onRest={find =>
             void navigate({ search: was => ({ ...was, find }), replace: true, resetScroll: false })
           }
