@@ -1,10 +1,11 @@
-import { AxeBuilder } from '@axe-core/playwright'
+import type { AxeBuilder } from '@axe-core/playwright'
 import type { AxeResults } from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { MORE_DEEDS, NEAR_DEEDS, possible } from '../../src/app/screens/batch/batch-deed.ts'
 import { entryOf } from '../served-nursery.ts'
+import { axeOn } from './axe.ts'
 import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 import { localToday } from './small-nursery.ts'
 
@@ -82,38 +83,6 @@ const looks: readonly (readonly [theme: string, width: number, look: (axe: AxeBu
 ]
 
 const titles = new Map<string, string>()
-
-/** A colour as axe reads it out of a text. */
-type Color = Record<'r' | 'g' | 'b' | 'alpha', number>
-type ColorClass = Color & { parseString(text: string): Color; read?: true }
-
-/**
- * Has axe work out each text of a colour once: it goes through a long reckoning for each word of a page, and there are few
- * colours. Whether axe is on the page at all.
- */
-const readColoursOnce = (): boolean => {
-  const { axe } = window as {
-    axe?: { commons: { color: { Color: { prototype: ColorClass } } } }
-  }
-  if (axe === undefined) return false
-  const { prototype } = axe.commons.color.Color
-  if (prototype.read) return true
-  const { parseString } = prototype
-  const known = new Map<string, Color>()
-  prototype.read = true
-  prototype.parseString = function (text) {
-    const { r, g, b, alpha } = known.get(text) ?? parseString.call(this, text)
-    known.set(text, { r, g, b, alpha })
-    return Object.assign(this, { r, g, b, alpha })
-  }
-  return true
-}
-
-/** axe on a page that has none yet, or again where it is: read in once, asked for faults and not for all that is well. */
-const axeOn = async (page: Page) =>
-  new AxeBuilder((await page.evaluate(readColoursOnce)) ? { page, axeSource: 'undefined' } : { page })
-    .setLegacyMode()
-    .options({ resultTypes: ['violations'] })
 
 /**
  * What a hand would miss on a phone: less than 48 pixels wide or high. A link among other words is as tall as its line
