@@ -1,10 +1,10 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { en } from '../../src/app/text/en.ts'
 import { es } from '../../src/app/text/es.ts'
 import type { Tree } from '../../src/app/text/plural-forms.ts'
+import { axeOn } from './axe.ts'
 import { withKeys } from './hands.ts'
 import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
@@ -116,9 +116,7 @@ test.for([
     const said = [...new Set(await saidOn(page))]
     expect(said.length).toBeGreaterThan(5)
     expect(said.filter(text => !own.has(text) && english.some(pattern => pattern.test(text)))).toEqual([])
-    const { violations } = await new AxeBuilder({ page })
-      .setLegacyMode()
-      .options({ resultTypes: ['violations'] })
+    const { violations } = await (await axeOn(page))
       .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
       // The colours are those of every language, looked at on each screen in each theme.
       .disableRules('color-contrast')
