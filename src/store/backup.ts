@@ -131,12 +131,7 @@ function lastOf(file: string): string {
 /** Keeps the nursery of a folder, which nobody has open, as a backup, and leaves the folder without one. */
 export function putLogAside(folder: string, keptAs: string): void {
   const file = logFile(folder)
-  const db = openSqlite(file)
-  try {
-    backUp(db, keptAs)
-  } finally {
-    db.close()
-  }
+  writeBackup(folder, keptAs)
   try {
     // What belongs to it goes first: alone the log is whole, without it they are of no log.
     for (const part of ['-wal', '-shm', '']) rmSync(file + part, { force: true })

@@ -9,6 +9,7 @@ import { say } from '../data/say.ts'
 import { useHowFar } from '../data/use-how-far.ts'
 import { useNames } from '../data/use-names.tsx'
 import { useFormat } from '../text/use-format.tsx'
+import { useWeekName } from '../text/use-week-said.ts'
 import { Asked } from './asked.tsx'
 import { useDone } from './done.tsx'
 import { SomeOf } from './some-of.tsx'
@@ -92,8 +93,7 @@ function Answer({ said }: { readonly said: WhatIf }) {
   const names = useNames()
   const { saves, orders, limits, starts } = said
   const cost = format.money(Math.abs(saves))
-  const weekSaid = (week: string) =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const weekSaid = useWeekName()
   return (
     <div className="stack">
       <p className="strong">

@@ -1,6 +1,7 @@
 import { useTranslation } from 'react-i18next'
 import type { RateUsed, Rung } from '../../../planning/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import './ladder.css'
 import { useTerm } from '../../text/use-term.ts'
 import { asButton } from '../as-button.ts'
@@ -46,8 +47,7 @@ export function LadderPicture({
       share: format.share(rate.mean),
       range: format.shareRange(rate.low, rate.high),
     })
-  const weekText = (week: string): string =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const weekText = useWeekName()
   const rateBelow = (index: number): RateUsed | null => down[index]?.rate ?? null
   const wasOf = (rung: Rung): Rung | undefined => before?.find(({ step }) => step === rung.step)
   /** Number and week of before, where they read otherwise than now. */

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import { weekAfter } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import { Picture } from '../frame/picture.tsx'
 import { STRIP_LEFT, STRIP_NARROW } from '../season-strip/strip-layout.ts'
 import { type Handle, LineHandle } from './line-handle.tsx'
@@ -28,9 +28,7 @@ export function LoadPicture({
   readonly handle?: Handle
 }) {
   const { t } = useTranslation()
-  const format = useFormat()
-  const weekText = (week: string) =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const weekText = useWeekName()
   return (
     <Picture
       title={title}

@@ -1,6 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import { weekAfter } from '../../text/format.ts'
-import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import { Picture } from '../frame/picture.tsx'
 import { layOutLoad } from '../load/load-layout.ts'
 import { WeekBars } from '../load/week-bars.tsx'
@@ -22,9 +22,7 @@ export function PromisePicture({
   readonly sure: string
 }) {
   const { t } = useTranslation()
-  const format = useFormat()
-  const weekText = (week: string) =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const weekText = useWeekName()
   return (
     <Picture
       title={title}

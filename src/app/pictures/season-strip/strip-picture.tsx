@@ -3,6 +3,7 @@ import { useTranslation } from 'react-i18next'
 import type { MethodMark } from '../../../trade/index.ts'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import './strip.css'
 import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
@@ -50,8 +51,7 @@ export function StripPicture({
   const [hovered, setHovered] = useState<string | null>(null)
   /** A drag ends with a click, which is none. */
   const wasDragged = useRef(false)
-  const weekText = (week: string) =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const weekText = useWeekName()
 
   const step = (event: KeyboardEvent<SVGSVGElement>): void => {
     const keys: Record<string, readonly [number, number]> = {

@@ -6,6 +6,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { useTerm } from '../../text/use-term.ts'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 
 /** What is due next with a batch, when and for how many, and what says so. */
 export function NextOfBatch({
@@ -17,14 +18,13 @@ export function NextOfBatch({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const weekSaid = useWeekSaid()
   const tell = useTell()
   const term = useTerm()
   const { nursery } = useNames()
   const number = format.number(next.number)
   if (next.by === 'plan') {
-    const week = format.weekByNumber
-      ? t('common.week', { week: format.week(next.week) })
-      : t('common.weekOf', { week: format.week(next.week) })
+    const week = weekSaid(next.week)
     return (
       <p>
         <b>{t('batch.next.plan', { task: tell(next.task), number })}</b>{' '}

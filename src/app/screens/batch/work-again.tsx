@@ -4,18 +4,16 @@ import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import { look } from '../../data/queries.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 
 /** After a count of what was worked: what still takes, and whether to work the failed again. */
 export function WorkAgain({ view: { row, counts } }: { readonly view: BatchView }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const week = useWeekSaid()
   const { data: again } = useQuery({ ...look.workAgain(row.id), enabled: counts.length > 0 })
   if (again == null) return null
   const { undecided, stillTake, timedByBatches, failed, number, trees, worth, cost, lastWeek, helps } = again
-  const week = (text: string) =>
-    format.weekByNumber
-      ? t('common.week', { week: format.week(text) })
-      : t('common.weekOf', { week: format.week(text) })
   return (
     <section className="sheet stack">
       <h2>{t('batch.again.title')}</h2>

@@ -13,6 +13,7 @@ import { BenchPicture } from '../../pictures/bench-plan/bench-picture.tsx'
 import { SitePicture } from '../../pictures/bench-plan/site-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 import { BenchDeeds } from './bench-deeds.tsx'
 import { FullAhead } from './full-ahead.tsx'
 import { type Held, InHand } from './in-hand.tsx'
@@ -24,6 +25,7 @@ const WEEKS_AHEAD = 78
 export function BenchesScreen() {
   const { t } = useTranslation()
   const format = useFormat()
+  const weekSaid = useWeekSaid()
   const names = useNames()
   const { nursery, benches } = names
   const { week: asked, bench: chosen } = route.useSearch()
@@ -69,9 +71,6 @@ export function BenchesScreen() {
         const marks = [...new Set(full.flatMap(({ weeks }) => weeks))].map(one =>
           weeksBetween(nursery!.week, one),
         )
-        const weekSaid = format.weekByNumber
-          ? t('common.week', { week: format.week(week!) })
-          : t('common.weekOf', { week: format.week(week!) })
         return (
           // biome-ignore lint/a11y/noStaticElementInteractions: Escape leaves what is in hand, wherever the focus is
           <div className="stack" onKeyDown={event => event.key === 'Escape' && leave()}>
@@ -79,7 +78,7 @@ export function BenchesScreen() {
               <h1>{t('benches.title')}</h1>
               <p className="soft" aria-live="polite">
                 {t('benches.says', {
-                  week: weekSaid,
+                  week: weekSaid(week!),
                   over:
                     over === 0
                       ? t('benches.overNone')
@@ -89,7 +88,7 @@ export function BenchesScreen() {
             </div>
             <SaidSlider
               label={t('benches.week')}
-              said={`${weekSaid}, ${format.weekDays(week!)}; ${
+              said={`${weekSaid(week!)}, ${format.weekDays(week!)}; ${
                 ahead === 0
                   ? t('benches.now')
                   : t('benches.ahead', { count: ahead, shown: format.number(ahead) })

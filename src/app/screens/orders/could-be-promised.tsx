@@ -11,6 +11,7 @@ import { useTypedLink } from '../../parts/use-typed-link.ts'
 import { PromisePicture } from '../../pictures/promise/promise-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 import { KindField } from './kind-field.tsx'
 
 const route = getRouteApi('/orders')
@@ -97,12 +98,11 @@ function PromiseSaid({
   const { t } = useTranslation()
   const tell = useTell()
   const format = useFormat()
+  const weekSaid = useWeekSaid()
   const names = useNames()
   const week = (text: string) =>
     t('orders.promise.week', {
-      week: format.weekByNumber
-        ? t('common.week', { week: format.week(text) })
-        : t('common.weekOf', { week: format.week(text) }),
+      week: weekSaid(text),
       year: text.slice(0, 4),
     })
   return (

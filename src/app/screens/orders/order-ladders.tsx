@@ -10,7 +10,7 @@ import { openedOf, useOpened } from '../../parts/use-opened.ts'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
 import { rungsDown } from '../../pictures/ladder/rungs-down.ts'
-import { useFormat } from '../../text/use-format.tsx'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 import { type RateToSet, SetRate } from '../rates/set-rate.tsx'
 
 type Ladder = OrderForecast['ladders'][number]
@@ -21,7 +21,7 @@ const nameOf = ({ start, batch }: Ladder, { step }: Rung): string => JSON.string
 /** The count-backs that together fill an order: batches that stand now, and starts to come. */
 export function OrderLadders({ planned }: { readonly planned: UseQueryResult<OrderForecast | null> }) {
   const { t } = useTranslation()
-  const format = useFormat()
+  const weekSaid = useWeekSaid()
   const names = useNames()
   const forecast = planned.data ?? undefined
   const { start, running } = useJob()
@@ -58,11 +58,7 @@ export function OrderLadders({ planned }: { readonly planned: UseQueryResult<Ord
       return t('orders.ladderBatch', { batch: batches?.find(row => row.id === batch)?.name ?? batch })
     const week = rungs[0]?.week
     if (week === undefined) return t('orders.ladderPlain')
-    return t('orders.ladderStart', {
-      week: format.weekByNumber
-        ? t('common.week', { week: format.week(week) })
-        : t('common.weekOf', { week: format.week(week) }),
-    })
+    return t('orders.ladderStart', { week: weekSaid(week) })
   }
   /** Where a batch stands now its own count may be the rate: that is not to be overruled. */
   const toSet = (

@@ -7,6 +7,7 @@ import type { fullest } from '../../pictures/load/load-layout.ts'
 import { LoadPicture } from '../../pictures/load/load-picture.tsx'
 import { weekAfter } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import { type Able, boundsOf, capacityTried, nameOf } from './capacity-draft.ts'
 import { asItIs, type CapacityTried, CapacityWhatIf } from './capacity-what-if.tsx'
 
@@ -26,6 +27,7 @@ export function OneLoad({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const weekName = useWeekName()
   const names = useNames()
   const isArea = load.unit === 'm²'
   const inUnits = (values: readonly number[]) => (isArea ? values.map(format.areaNumber) : values)
@@ -43,7 +45,7 @@ export function OneLoad({
         : load.name
   const says = () => {
     const week = weekAfter(firstWeek, full.index)
-    const said = format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+    const said = weekName(week)
     return full.weeksOver > 0
       ? t('season.loadOver', { count: full.weeksOver, shown: format.number(full.weeksOver), week: said })
       : t('season.loadSays', { week: said, share: format.share(full.share) })

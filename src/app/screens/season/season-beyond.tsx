@@ -4,6 +4,7 @@ import { useNames } from '../../data/use-names.tsx'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { useWeekName } from '../../text/use-week-said.ts'
 
 const MINUTES = 60
 
@@ -13,10 +14,11 @@ export function SeasonBeyond({ plan }: { readonly plan: SeasonPlan }) {
   const format = useFormat()
   const names = useNames()
   const tell = useTell()
+  const weekSaid = useWeekName()
   /** With its year: what is bought or planted may be for a season two years away. */
   const weekText = (week: string) =>
     t('season.beyond.week', {
-      week: format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week),
+      week: weekSaid(week),
       year: week.slice(0, 4),
     })
   const items = [

@@ -9,6 +9,7 @@ import { FindField } from '../../parts/find-field.tsx'
 import { StripPicture } from '../../pictures/season-strip/strip-picture.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import { SPANS, shownWeeks, spanAtFirst } from './shown-weeks.ts'
 import { stripRows } from './strip-rows.ts'
 
@@ -28,6 +29,7 @@ export function SeasonStrip({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const weekSaid = useWeekName()
   const names = useNames()
   const { from, span = spanAtFirst(), find: inAddress } = route.useSearch()
   const [find, setFind] = useState(inAddress ?? '')
@@ -95,7 +97,7 @@ export function SeasonStrip({
             t('season.stripSays', {
               count: number,
               shown: format.number(number),
-              from: format.weekByNumber ? t('common.week', { week: format.week(first) }) : format.week(first),
+              from: weekSaid(first),
             }),
             rows.some(({ starts }) => starts.some(({ isSet }) => isSet)) ? t('season.stripSet') : '',
           ]

@@ -12,6 +12,7 @@ import { useDone } from '../../parts/done.tsx'
 import { useInSight } from '../../parts/use-in-sight.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekName } from '../../text/use-week-said.ts'
 import { WhatIf } from './what-if.tsx'
 
 /** One start of the plan: how many, from what, where, by whom, and for whom. */
@@ -33,8 +34,7 @@ export function StartDetail({
   const names = useNames()
   const { data: mothers } = useQuery(look.mothers())
   const { data: batches } = useQuery(look.batchesAlive())
-  const weekText = (week: string) =>
-    format.weekByNumber ? t('common.week', { week: format.week(week) }) : format.week(week)
+  const weekText = useWeekName()
   const place = useInSight<HTMLElement>(start.id)
   const toOrders = start.orders.reduce((sum, { number }) => sum + number, 0)
 

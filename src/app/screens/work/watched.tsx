@@ -5,6 +5,7 @@ import { look } from '../../data/queries.ts'
 import { SomeOf } from '../../parts/some-of.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 import { useSayFull } from '../benches/use-say-full.ts'
 import { useSaySlump } from '../rates/use-say-slump.ts'
 
@@ -13,6 +14,7 @@ export function Watched() {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
+  const weekSaid = useWeekSaid()
   const sayFull = useSayFull()
   const saySlump = useSaySlump()
   const { data, isError } = useQuery(look.needsLook())
@@ -76,9 +78,7 @@ export function Watched() {
           <Link to="/benches" search={{ week }}>
             {t('work.watched.full', {
               place: t(`trade.place.${place}`),
-              week: format.weekByNumber
-                ? t('common.week', { week: format.week(week) })
-                : t('common.weekOf', { week: format.week(week) }),
+              week: weekSaid(week),
               load: format.area(squareMetres),
               capacity: format.area(capacity),
             })}

@@ -13,6 +13,7 @@ import { Mark } from '../../pictures/marks/mark.tsx'
 import { type WindowNow, windowNow } from '../../pictures/window-weeks.ts'
 import { WheelPicture, type WheelRing } from '../../pictures/year-wheel/wheel-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { useWeekSaid } from '../../text/use-week-said.ts'
 import './year.css'
 import { useTerm } from '../../text/use-term.ts'
 
@@ -23,6 +24,7 @@ export function YearScreen() {
   const { t } = useTranslation()
   const term = useTerm()
   const format = useFormat()
+  const weekSaid = useWeekSaid()
   const { nursery } = useNames()
   const known = useFruits()
   const { species = '' } = route.useSearch()
@@ -72,9 +74,6 @@ export function YearScreen() {
   const later = all
     .flatMap(({ protocol, now }) => (now.isOpen ? [] : [{ protocol, now }]))
     .sort((a, b) => a.now.weeks - b.now.weeks)
-  const weekSaid = format.weekByNumber
-    ? t('common.week', { week: format.week(nursery.week) })
-    : t('common.weekOf', { week: format.week(nursery.week) })
   const stands = (now: WindowNow): string => {
     if (!now.isOpen)
       return t('year.opensIn', {
@@ -164,7 +163,7 @@ export function YearScreen() {
             </p>
             <section>
               <h2>{t('year.now')}</h2>
-              <p className="soft">{`${format.weekDays(nursery.week)}, ${weekSaid}. ${t('year.byThursday')}`}</p>
+              <p className="soft">{`${format.weekDays(nursery.week)}, ${weekSaid(nursery.week)}. ${t('year.byThursday')}`}</p>
               <ul className="year-list">
                 {open.length === 0 ? <li className="soft">{t('year.nothingNow')}</li> : open.map(line)}
               </ul>
