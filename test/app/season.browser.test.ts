@@ -99,6 +99,8 @@ test('a start tried with another number can be kept: it is entered in the place 
   const set = starts.find(start => start.set !== null)!
   expect(set).toMatchObject({ number: SET.number, week: SET.week })
   await open(set.id)
+  // The strip is drawn once the season has come.
+  await page.locator('.strip-set').waitFor({ state: 'attached' })
   expect(await page.locator('.strip-set').count()).toBe(1)
   await page.getByRole('button', { name: 'Leave it to the planner' }).click()
   await page.getByText('The start is left to the planner.').waitFor()
