@@ -1,5 +1,3 @@
-import * as z from 'zod'
-
 /**
  * Words in English, with the places of its parts in braces, so that it can be said in another language too:
  * `batch {name} counted {taken}`. A place with a capital, `{Name}`, has its part begin with one.
@@ -10,10 +8,6 @@ export interface Phrase {
 }
 /** A name, as it is; a number; a day; words that are said in the language too, one or a list of them. */
 export type Part = string | number | { readonly day: string } | Phrase | readonly Phrase[]
-
-export const Phrase: z.ZodType<Phrase> = z
-  .object({ says: z.string(), of: z.record(z.string(), z.any()) })
-  .readonly()
 
 export const phrase = (says: string, of: Phrase['of'] = {}): Phrase => ({ says, of })
 
