@@ -3,9 +3,6 @@ import type { NurseryMemory } from './nursery-memory.ts'
 import type { NurseryThread } from './nursery-thread.ts'
 import { SEED } from './plan-jobs.ts'
 
-/** Seasons simulated for an answer: a chance of 0.9 is known to about 0.02, and what changes it much finer. */
-const SEASONS = 1_000
-
 export type Answered =
   | { readonly kind: 'answer'; readonly answer: WhatIf }
   /** A later question came, or nobody waits any more. */
@@ -61,7 +58,8 @@ export const createWhatIfs = (memory: NurseryMemory, thread: NurseryThread, newI
           plan,
           today,
           throughSeq: memory.throughSeq(),
-          seasons: SEASONS,
+          // In the same seasons as the plan: in others an order would be surer or less sure by chance, and be planned anew.
+          seasons: plan.seasonsSimulated,
           seed: SEED,
           stop,
         })
