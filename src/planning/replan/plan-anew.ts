@@ -14,7 +14,7 @@ import {
 import { withPlanted } from '../simulate/wood.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { newStarts, savedByMoving } from '../sureness/saved-by-moving.ts'
-import { surePlan } from '../sureness/sure-plan.ts'
+import { relaxedSurely } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
 import type { ReckoningMemory } from '../whole/reckon.ts'
 import type { MadePlan } from './replan.ts'
@@ -39,25 +39,31 @@ const FEW_ORDERS = 60
 
 /**
  * The whole season, made as sure as each order asks. One of few orders is planned twice: in few large batches, and spread over
- * more weeks, where two batches vary less than one and so need fewer plants for the same sureness. The cheaper one is the plan,
- * what a batch less is worth counted in, and beside starts that people have seen what a start that they have not is worth.
+ * more weeks, where two batches vary less than one and so need fewer plants for the same sureness. The cheaper one is taken,
+ * what a batch less is worth counted in, and beside starts that people have seen what a start that they have not is worth;
+ * and a search for cheaper trays is made for it alone, which takes as long as both.
  */
 export async function planAnew(input: AnewInput): Promise<MadePlan> {
-  const { season, isStopped } = input
-  const joined = await planOnce(input, false)
-  if (season.orders.length > FEW_ORDERS || isStopped()) return withLoads(input, joined)
-  const spread = await planOnce(
-    { ...input, tell: (_, round, worst) => input.tell?.('whole numbers', round, worst) },
-    true,
-  )
-  const isBetter =
-    spread.lacking < joined.lacking || (spread.lacking === joined.lacking && spread.cost < joined.cost)
-  return withLoads(input, isBetter && !isStopped() ? spread : joined)
+  const { season, isStopped, proveSeconds } = input
+  if (season.orders.length > FEW_ORDERS)
+    return planning(input, false, async joined => withLoads(input, await joined.inTrays(proveSeconds)))
+  const tell: AnewInput['tell'] = (_, round, worst) => input.tell?.('whole numbers', round, worst)
+  return planning(input, false, async joined => {
+    const inFew = await joined.inTrays(0)
+    if (isStopped()) return withLoads(input, inFew)
+    return planning({ ...input, tell }, true, async spread => {
+      const inMany = await spread.inTrays(0)
+      const [relaxed, best] = isBetter(inMany, inFew) && !isStopped() ? [spread, inMany] : [joined, inFew]
+      if (proveSeconds <= 0 || isStopped()) return withLoads(input, best)
+      const searched = await relaxed.inTrays(proveSeconds)
+      return withLoads(input, isBetter(searched, best) ? searched : best)
+    })
+  })
 }
 
 /** The same in few large batches alone, its loads not counted: in half the time. */
-export const planJoined = async (input: AnewInput): Promise<Omit<MadePlan, 'loads'>> =>
-  inFreshSeasons(input, await planOnce(input, false))
+export const planJoined = (input: AnewInput): Promise<Omit<MadePlan, 'loads'>> =>
+  planning(input, false, async joined => inFreshSeasons(input, await joined.inTrays(input.proveSeconds)))
 
 async function withLoads(input: AnewInput, once: Once): Promise<MadePlan> {
   const { starts, whole } = once.made
@@ -76,19 +82,23 @@ async function inFreshSeasons(
   return { ...made, fresh: await inSeason.runFresh(starts, whole.solution.bought, seasons) }
 }
 
-async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
-  const { season, seasons, seed, proveSeconds, isStopped } = input
+/** The season relaxed, with what is made of it while its solver is open. */
+async function planning<Made>(
+  input: AnewInput,
+  isSpread: boolean,
+  then: (relaxed: { readonly inTrays: (proveSeconds: number) => Promise<Once> }) => Promise<Made>,
+): Promise<Made> {
+  const { season, seasons, seed, isStopped } = input
   const covered = withCover(season)
   const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
   const simulated = byComponent(season, seed, input.memory, input.open)
   try {
-    const sure = await surePlan({
+    const relaxed = await relaxedSurely({
       season,
       covered,
       solver,
       seasons,
       seed,
-      proveSeconds,
       isSpread,
       isStopped,
       ...(input.tell && { tell: input.tell }),
@@ -96,20 +106,28 @@ async function planOnce(input: AnewInput, isSpread: boolean): Promise<Once> {
       reckoning: input.reckoning,
       simulated,
     })
-    const chances = orderChances(season, sure.simulated)
-    return {
-      simulated,
-      made: { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) },
-      cost:
-        sure.whole.cost +
-        sure.starts.length * (covered.prices.batch ?? 0) +
-        newStarts(season, sure.starts) * worthOfMovingShown(season),
-      lacking: season.orders.filter(({ sure: asked }, o) => chances[o]!.chance < asked - CLOSE_ENOUGH).length,
+    const inTrays = async (proveSeconds: number): Promise<Once> => {
+      const sure = await relaxed.inTrays(proveSeconds)
+      const chances = orderChances(season, sure.simulated)
+      return {
+        simulated,
+        made: { ...sure, saved: savedByMoving(solver, sure.relaxed, sure.starts) },
+        cost:
+          sure.whole.cost +
+          sure.starts.length * (covered.prices.batch ?? 0) +
+          newStarts(season, sure.starts) * worthOfMovingShown(season),
+        lacking: season.orders.filter(({ sure: asked }, o) => chances[o]!.chance < asked - CLOSE_ENOUGH)
+          .length,
+      }
     }
+    return await then({ inTrays })
   } finally {
     solver.dispose()
   }
 }
+
+const isBetter = (one: Once, other: Once): boolean =>
+  one.lacking < other.lacking || (one.lacking === other.lacking && one.cost < other.cost)
 
 interface Once {
   readonly simulated: SeasonsByComponent

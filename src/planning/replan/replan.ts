@@ -16,7 +16,7 @@ import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
 import { withPlanted } from '../simulate/wood.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
-import { type SurePlan, surePlan } from '../sureness/sure-plan.ts'
+import { relaxedSurely, type SurePlan } from '../sureness/sure-plan.ts'
 import { withCover } from '../sureness/with-cover.ts'
 import { type ReckoningMemory, reckoned } from '../whole/reckon.ts'
 import { besideTheRest, expectedToTake, partOfSeason } from './part-of-season.ts'
@@ -143,13 +143,9 @@ async function planned(
   const covered = withCover(part)
   const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
   try {
-    const { margins, starts, whole, relaxed, simulated } = await surePlan({
-      ...input,
-      season: part,
-      covered,
-      solver,
-      proveSeconds: 0,
-    })
+    const { margins, starts, whole, relaxed, simulated } = await (
+      await relaxedSurely({ ...input, season: part, covered, solver })
+    ).inTrays(0)
     const isShort = orderChances(part, simulated).some(
       ({ chance }, o) => !input.keepsSurplus(o) && chance < part.orders[o]!.sure - CLOSE_ENOUGH,
     )

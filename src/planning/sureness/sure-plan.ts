@@ -20,7 +20,6 @@ export interface SurePlanInput {
   readonly solver: SeasonSolver
   readonly seasons: number
   readonly seed: number
-  readonly proveSeconds: number
   /** Spread starts over more weeks where that lowers what must be begun: fewer plants, more batches. */
   readonly isSpread?: boolean
   /** Where to begin, say with the margins of the last plan. */
@@ -44,6 +43,12 @@ export interface SurePlan {
   readonly isSettled: boolean
 }
 
+/** A season whose margins are settled on its relaxation; to be rounded while its solver is open. */
+export interface RelaxedSurely {
+  /** @param proveSeconds to search for cheaper trays; 0 for none */
+  inTrays(proveSeconds: number): Promise<SurePlan>
+}
+
 /** Margins are settled on the relaxation, with fewer seasons first; then on whole trays with all of them. */
 const RELAXED_ROUNDS = [0.25, 0.5, 0.5, 1, 1, 1, 1, 1]
 const SPREAD_ROUNDS = [0.5, 0.5, 1, 1]
@@ -57,10 +62,10 @@ const FEWEST_SEASONS = 200
 const WHOLE_TOLERATED = 0.01
 
 /**
- * The plan that is as sure as each order asks: margins settled on the relaxation, rounded to whole trays, and the margins of
- * those that the rounding left less sure than asked moved again.
+ * The plan that is as sure as each order asks: margins settled on the relaxation; then rounded to whole trays, and the margins
+ * of those that the rounding left less sure than asked moved again.
  */
-export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
+export async function relaxedSurely(input: SurePlanInput): Promise<RelaxedSurely> {
   const { season, covered, solver, seasons, seed, isStopped = () => false, tell } = input
   const { run: simulate, begin } = input.simulated ?? byComponent(season, seed)
   const joined = joinedStarts(solver)
@@ -86,50 +91,60 @@ export async function surePlan(input: SurePlanInput): Promise<SurePlan> {
   const relaxed = input.isSpread
     ? await settleSpread({ ...settle, solver, seasonsBySpreadRound: SPREAD_ROUNDS.map(part) })
     : { ...(await settleMargins({ ...settle, solve: relax })), most: undefined }
-  const trays = wholeTrays({
-    season: covered,
-    relaxed: relaxed.plan,
-    model: solver.model,
-    most: relaxed.most,
-  })
-  /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
-  let isProved = false
-  const settled = await settleMargins({
-    season,
-    margins: relaxed.margins,
-    solve: async (margins: Margins, toSimulate: number): Promise<RoundedPlan> => {
-      const { starts, bought, deliveries, roundedOff } = await trays.round({
-        margins,
-        proveSeconds: isProved ? 0 : input.proveSeconds,
-        isStopped,
-        onPart: part => begin(chosenStarts(season, part.starts), part.bought, toSimulate),
-      })
-      isProved = true
-      return { starts: chosenStarts(season, starts), bought, begun: starts, deliveries, roundedOff }
-    },
-    simulate,
-    seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
-    fewestToEnd: part(1),
-    keepsSurplus: () => true,
-    tolerated: WHOLE_TOLERATED,
-    isStopped,
-    tell: (round, worst) => tell?.('whole numbers', round, worst),
-  })
-  const { plan, simulated, standing, isSettled } = settled
-  const margins = margined(settled.margins, plan.roundedOff)
-  solver.withMargins(margins)
-  joined.done()
-  const relaxedPlan = sentInTheirDates(season, solver.solve())
-  const whole = await reckonedAgainst(relaxedPlan, covered, margins, plan.begun, plan.bought, input.reckoning)
-  return {
-    margins,
-    relaxed: relaxedPlan,
-    whole: { ...whole, solution: sentInTheirDates(season, whole.solution) },
-    starts: plan.starts,
-    simulated,
-    standing,
-    isSettled,
+  const inTrays = async (proveSeconds: number): Promise<SurePlan> => {
+    const trays = wholeTrays({
+      season: covered,
+      relaxed: relaxed.plan,
+      model: solver.model,
+      most: relaxed.most,
+    })
+    /** The search for cheaper trays is made once; what is moved afterwards is rounded alone. */
+    let isProved = false
+    const settled = await settleMargins({
+      season,
+      margins: relaxed.margins,
+      solve: async (margins: Margins, toSimulate: number): Promise<RoundedPlan> => {
+        const { starts, bought, deliveries, roundedOff } = await trays.round({
+          margins,
+          proveSeconds: isProved ? 0 : proveSeconds,
+          isStopped,
+          onPart: part => begin(chosenStarts(season, part.starts), part.bought, toSimulate),
+        })
+        isProved = true
+        return { starts: chosenStarts(season, starts), bought, begun: starts, deliveries, roundedOff }
+      },
+      simulate,
+      seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
+      fewestToEnd: part(1),
+      keepsSurplus: () => true,
+      tolerated: WHOLE_TOLERATED,
+      isStopped,
+      tell: (round, worst) => tell?.('whole numbers', round, worst),
+    })
+    const { plan, simulated, standing, isSettled } = settled
+    const margins = margined(settled.margins, plan.roundedOff)
+    solver.withMargins(margins)
+    joined.done()
+    const relaxedPlan = sentInTheirDates(season, solver.solve())
+    const whole = await reckonedAgainst(
+      relaxedPlan,
+      covered,
+      margins,
+      plan.begun,
+      plan.bought,
+      input.reckoning,
+    )
+    return {
+      margins,
+      relaxed: relaxedPlan,
+      whole: { ...whole, solution: sentInTheirDates(season, whole.solution) },
+      starts: plan.starts,
+      simulated,
+      standing,
+      isSettled,
+    }
   }
+  return { inTrays }
 }
 
 interface RoundedPlan {

@@ -10,7 +10,7 @@ import { simulateSeasons } from '../simulate/simulate-seasons.ts'
 import { firstMargins } from './first-margins.ts'
 import { orderChains } from './order-chains.ts'
 import { settleMargins } from './settle-margins.ts'
-import { surePlan } from './sure-plan.ts'
+import { relaxedSurely } from './sure-plan.ts'
 import { withCover } from './with-cover.ts'
 
 const step = { alpha: 16, beta: 6, days: 60, sdLogDays: 0.08, plantSdLogDays: 0.05, yearShare: 0.3 }
@@ -206,7 +206,9 @@ describe('settled margins', () => {
     const trays = { ...season, ways: season.ways.map(way => ({ ...way, tray: 24, smallestBatch: 48 })) }
     const covered = withCover(trays)
     const solver = await openSolver(buildSeasonModel(covered, firstMargins(trays)))
-    const plan = await surePlan({ season: trays, covered, solver, seasons: 2000, seed: 1, proveSeconds: 0 })
+    const plan = await (
+      await relaxedSurely({ season: trays, covered, solver, seasons: 2000, seed: 1 })
+    ).inTrays(0)
     solver.dispose()
     for (const { number } of plan.starts) expect(number % 24).toBe(0)
     orderOutcomes(trays, plan.simulated).forEach(({ chance }, o) => {
@@ -223,8 +225,8 @@ describe('settled margins', () => {
     const covered = withCover(season)
     const solver = await openSolver(buildSeasonModel(covered, firstMargins(season)))
     try {
-      const input = { season, covered, solver, seasons: 400, seed: 1, proveSeconds: 0 }
-      const { starts, whole } = await surePlan(input)
+      const input = { season, covered, solver, seasons: 400, seed: 1 }
+      const { starts, whole } = await (await relaxedSurely(input)).inTrays(0)
       expect(starts.map(({ number }) => number)).toEqual([66])
       expect(whole.cost).toBeCloseTo(66, 6)
     } finally {
