@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type Body, type Entry, finishedStep } from '../../src/record/index.ts'
 import { BatchId, EntryId, inEnglish, KindId, MaterialLotId, OrderId } from '../../src/trade/index.ts'
-import { type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
 import { localToday, smallNursery } from './small-nursery.ts'
 
 const today = localToday()
@@ -56,7 +56,6 @@ const order: Extract<Body, { readonly kind: 'order-placed/1' }> = {
 }
 
 let app: ServedApp
-let opened: OpenedPage
 beforeAll(async () => {
   app = await serveApp([
     ...registers,
@@ -66,14 +65,13 @@ beforeAll(async () => {
     said(4, order),
     said(5, start('N', 8, { candidates: [...figs.cultivars, ...other.cultivars] })),
   ])
-  opened = await app.open()
-  await opened.page.goto(`${app.address}/batches/A`)
+  await app.page.goto(`${app.address}/batches/A`)
 })
 afterAll(() => app.close())
 
 /** Opens a form from the menu of a batch with the keyboard alone. */
 const record = async (what: string) => {
-  const { page } = opened
+  const { page } = app
   await page.getByRole('button', { name: 'Record something else' }).focus()
   await page.keyboard.press('Enter')
   const item = page.getByRole('menuitem', { name: what })
@@ -82,23 +80,23 @@ const record = async (what: string) => {
   await page.getByRole('dialog').waitFor()
 }
 const keep = async () => {
-  await opened.page.keyboard.press('Enter')
-  await opened.page.getByRole('dialog').waitFor({ state: 'detached' })
+  await app.page.keyboard.press('Enter')
+  await app.page.getByRole('dialog').waitFor({ state: 'detached' })
 }
 const fill = async (label: string | RegExp, value: string) => {
-  const field = opened.page.getByRole('dialog').getByLabel(label)
+  const field = app.page.getByRole('dialog').getByLabel(label)
   await field.fill(value)
   await field.focus()
 }
 const batch = (id: string) => app.client.batch(id)
 const open = async (id: string) => {
-  await opened.page.goto(`${app.address}/batches/${id}`)
-  await opened.page.getByRole('button', { name: 'Record something else' }).waitFor()
+  await app.page.goto(`${app.address}/batches/${id}`)
+  await app.page.getByRole('button', { name: 'Record something else' }).waitFor()
 }
 const eventually = <T>(ask: () => Promise<T>) => expect.poll(ask)
 
 test('on a batch, each form of the menu keeps its entry, by keyboard alone; undo strikes it', async () => {
-  const { page, problems } = opened
+  const { page, problems } = app
 
   await page.getByRole('button', { name: 'Move on' }).click()
   await fill('How many', '80')
@@ -145,7 +143,7 @@ test('on a batch, each form of the menu keeps its entry, by keyboard alone; undo
 })
 
 test('a living tree in part worked over to another cultivar becomes a batch of its own, with its new parent', async () => {
-  const { page } = opened
+  const { page } = app
   await record('Work over to another cultivar')
   await fill('How many', '4')
   const kind = page.getByRole('dialog').getByRole('combobox', { name: /./ }).last()
@@ -162,7 +160,7 @@ test('a living tree in part worked over to another cultivar becomes a batch of i
 })
 
 test('finished trees go out for an order and come back; a name in doubt is settled', async () => {
-  const { page } = opened
+  const { page } = app
   await open('R')
   await record('Send out')
   await page.getByLabel('For which order').selectOption('O-7')
@@ -187,7 +185,7 @@ test('finished trees go out for an order and come back; a name in doubt is settl
 })
 
 test('a number shows the entries behind it; a late one says so, a struck one says who, when and why', async () => {
-  const { page } = opened
+  const { page } = app
   await open('B')
   await page.getByRole('button', { name: 'Lost some' }).click()
   await fill('How many', '3')
@@ -215,7 +213,7 @@ test('a number shows the entries behind it; a late one says so, a struck one say
 })
 
 test('what a mother tree gave, and wood in hand, show the entries behind them', async () => {
-  const { page } = opened
+  const { page } = app
   const { material } = mother.gives[0]!
   const lot = MaterialLotId.parse('L-1')
   await app.client.pushEntries([
@@ -249,7 +247,7 @@ test('what a mother tree gave, and wood in hand, show the entries behind them', 
 })
 
 test('what was sent for an order, and a link of a family, show the entries behind them', async () => {
-  const { page } = opened
+  const { page } = app
   const id = OrderId.parse('O-9')
   const batch = BatchId.parse('Q')
   await app.client.pushEntries([

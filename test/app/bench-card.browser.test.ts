@@ -12,7 +12,7 @@ afterAll(() => app.close())
 const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length
 
 test('the card of every method is one page of A4, and on A5 a front and a back', async () => {
-  const { page, context, problems } = await app.open()
+  const { page, problems } = app
   await page.addInitScript(() => {
     window.print = () => undefined
   })
@@ -26,6 +26,5 @@ test('the card of every method is one page of A4, and on A5 a front and a back',
     // A5 is 148 by 210 mm (ISO 216): about 420 by 595 points.
     expect(small.toString('latin1')).toMatch(/\/MediaBox\s*\[\s*0\s+0\s+(419|420)(\.\d+)?\s+59[45]/)
   }
-  await context.close()
   expect(problems).toEqual([])
 })

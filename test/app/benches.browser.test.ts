@@ -30,10 +30,8 @@ const blockOf = (page: Page, name: string) => page.getByRole('button', { name: n
 test('a batch is dragged from its bench onto another one of the plan: how it fits is said on the way, it stands there, and undo puts it back', async () => {
   const { from, to, stand } = await twoBenches()
   const before = { from: await standing(from), to: await standing(to) }
-  const { page, problems } = await app.open({
-    reducedMotion: 'reduce',
-    viewport: { width: 1280, height: 1800 },
-  })
+  const { page, problems } = app
+  await page.setViewportSize({ width: 1280, height: 1800 })
   await page.goto(`${app.address}/benches?bench=${from}`)
   const block = (await blockOf(page, stand.name).first().boundingBox())!
   const target = (await page.locator(`[data-bench="${to}"] .site-bench`).boundingBox())!
@@ -55,7 +53,6 @@ test('by finger a long press lifts a batch, which then follows it onto another b
   const { from, to, stand } = await twoBenches()
   const before = await standing(to)
   const { page, context, problems } = await app.open({
-    reducedMotion: 'reduce',
     hasTouch: true,
     isMobile: true,
     viewport: { width: 390, height: 844 },
@@ -117,12 +114,13 @@ test('by finger a long press lifts a batch, which then follows it onto another b
   await expect.poll(() => standing(to)).toContain(`${stand.number} of ${stand.batch}`)
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect.poll(() => standing(to)).toEqual(before)
+  await context.close()
   expect(problems).toEqual([])
 })
 
 test('by keys alone a batch is taken with M and put down with Enter; Escape leaves it where it stands', async () => {
   const { from, to, stand } = await twoBenches()
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/benches?bench=${from}`)
   const before = await standing(from)
   const take = async () => {

@@ -22,7 +22,7 @@ async function countable() {
 
 test('a poor count by keyboard alone is kept, planned again, and the screen says what it changed', async () => {
   const { row, orders } = await countable()
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/batches/${row.id}/count`)
   await page.getByLabel(/^Taken/).waitFor()
   await page.keyboard.type('1')
@@ -57,7 +57,7 @@ test('a poor count by keyboard alone is kept, planned again, and the screen says
 
 test('on the pad, those not yet to tell are the rest', async () => {
   const { row } = await countable()
-  const { page } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
+  const { page, context } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
   await page.goto(`${app.address}/batches/${row.id}/count`)
   await page.getByRole('button', { name: '7', exact: true }).tap()
   await page.getByRole('button', { name: 'next' }).tap()
@@ -66,6 +66,7 @@ test('on the pad, those not yet to tell are the rest', async () => {
   await expect
     .poll(async () => (await app.client.batch(row.id)).counts.at(-1))
     .toMatchObject({ taken: 7, dead: 3, undecided: row.standing - 10 })
+  await context.close()
 })
 
 /** The first thing to tick that says more than that it is done, and the week that asks for it. */
@@ -99,7 +100,7 @@ const keptDeeds = () =>
 
 test('after another deed and a reload a ticked start is taken back whole on its line, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
   const { week, task } = await tickable()
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   const hands = withKeys(page)
   const address = `${app.address}/work?week=${week}`
   await page.goto(address)

@@ -18,7 +18,7 @@ const sheet = (path: string, rows = '') => ({
 })
 
 test('own spreadsheets, chosen in an empty nursery: bad cells shown, a day asked about, nothing written before it is confirmed, taken back and brought back by one press each, and then a plan', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/import`)
   const choose = async () => {
     const choosing = page.waitForEvent('filechooser')

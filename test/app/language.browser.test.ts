@@ -6,10 +6,9 @@ import { es } from '../../src/app/text/es.ts'
 import type { Tree } from '../../src/app/text/plural-forms.ts'
 import { axeOn } from './axe.ts'
 import { withKeys } from './hands.ts'
-import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
+import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
-let opened: OpenedPage
 /** What the nursery itself has written, in whatever language. */
 const own = new Set<string>()
 const known = { batch: '', order: '', mother: '' }
@@ -24,7 +23,6 @@ beforeAll(async () => {
   }
   for (const { name } of benches) own.add(name)
   for (const { mother } of mothers) own.add(mother.provenance)
-  opened = await app.open({ reducedMotion: 'reduce' })
 })
 afterAll(() => app.close())
 
@@ -60,7 +58,7 @@ const saidOn = (page: Page) =>
   })
 
 test('Spanish is chosen by keyboard, stays after the page is loaded again, and the document says so', async () => {
-  const { page } = opened
+  const { page } = app
   await openScreen(page, app, '/settings')
   expect(await page.evaluate(() => document.documentElement.lang)).toBe('en')
   const system = page.getByRole('radio', { name: /^As the system/ })
@@ -105,7 +103,7 @@ test.for([
 ])(
   'in Spanish, %s says nothing of the English catalogue, axe finds no fault, and nothing runs over the side of a phone',
   async screen => {
-    const { page, problems } = opened
+    const { page, problems } = app
     await page.setViewportSize({ width: 1280, height: 800 })
     await openScreen(
       page,
@@ -137,7 +135,7 @@ test.for([
 )
 
 test('the table of a picture writes numbers as the language chosen does, not as the browser does', async () => {
-  const { page } = opened
+  const { page } = app
   await page.setViewportSize({ width: 1280, height: 800 })
   await openScreen(page, app, '/rates?show=all')
   expect(await page.evaluate(() => (0.5).toLocaleString())).toBe('0.5')
@@ -151,7 +149,7 @@ test('the table of a picture writes numbers as the language chosen does, not as 
 })
 
 test('a week is worked and a batch counted in Spanish', async () => {
-  const { page, problems } = opened
+  const { page, problems } = app
   await page.setViewportSize({ width: 1280, height: 800 })
   await openScreen(page, app, '/work')
   const before = (await app.client.work(undefined)).done.length
@@ -181,7 +179,7 @@ test('a week is worked and a batch counted in Spanish', async () => {
 })
 
 test('a refusal of the server is said in Spanish by its code; one of a code not known here stays English, and is marked so', async () => {
-  const { page } = opened
+  const { page } = app
   await page.goto(`${app.address}/batches/none`)
   const refused = page.getByRole('alert')
   await refused.getByRole('heading', { name: 'No hay tal lote' }).waitFor()

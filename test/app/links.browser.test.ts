@@ -10,7 +10,7 @@ beforeAll(async () => {
 afterAll(() => app.close())
 
 test('what could be promised, what is tried of a bench and the entries behind a number of a batch are opened again by a link', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   const { kinds, benches } = await app.client.nursery()
   const kind = kinds.find(({ form }) => form !== 'rootstock')!
   await page.goto(`${app.address}/orders?promise=${kind.id}&number=40&sure=80`)
@@ -48,7 +48,7 @@ test('what could be promised, what is tried of a bench and the entries behind a 
 })
 
 test('what is tried of an order, and of a rate on the rates and in a count-back, is opened again by a link, and closed it is gone', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   const tries = () => new URL(page.url()).searchParams.get('tries')
   const [planned] = (await app.client.seasonPlan()).starts.flatMap(({ orders }) => orders)
   await page.goto(`${app.address}/orders?order=${planned!.order}`)
@@ -78,7 +78,7 @@ test('what is tried of an order, and of a rate on the rates and in a count-back,
 })
 
 test('words that a list is narrowed by are followed at once and stand in the address once typing rests, not letter by letter', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/batches`)
   const lines = page.locator('.batch-line')
   await lines.first().waitFor()

@@ -15,7 +15,7 @@ afterAll(() => app.close())
 const nextYear = Number(localToday().slice(0, 4)) + 2
 
 test('the invented nursery is opened to look around in, and put aside for one of one’s own: that is empty, and what was put aside is kept', async () => {
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/work`)
   const explore = page.getByRole('button', { name: 'Open the invented nursery' })
   await explore.waitFor()
@@ -48,7 +48,7 @@ test('the invented nursery is opened to look around in, and put aside for one of
 })
 
 test('an empty nursery becomes one with a plan by typing alone, by keyboard: where, what is grown, places, people, an order, the plan', async () => {
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   const hands = withKeys(page)
   const button = (name: string) => page.getByRole('button', { name, exact: true })
   const field = (name: string | RegExp) => page.getByRole('dialog').getByLabel(name)
@@ -119,7 +119,7 @@ test('an empty nursery becomes one with a plan by typing alone, by keyboard: whe
 }, 300_000)
 
 test('what was typed is changed and retired, and comes back by undo', async () => {
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/nursery`)
   const people = async () => (await app.client.nursery()).people
   const dialog = page.getByRole('dialog')

@@ -11,7 +11,7 @@ afterAll(() => app.close())
 
 test('orders pasted from a spreadsheet are shown before they are kept, and the bad row is named', async () => {
   const before = (await app.client.orders()).length
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/orders/new`)
   await page
     .getByLabel(/^Paste rows here/)
@@ -26,7 +26,7 @@ test('orders pasted from a spreadsheet are shown before they are kept, and the b
 
 test('the finder reaches what is over and what is to be done too, and its list is scrolled by keys', async () => {
   const [past] = rowsOf(await app.client.batches({ state: 'past' }))
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/orders`)
   const finder = page.getByPlaceholder('A screen, batch, order')
   await page.getByRole('heading', { name: 'Orders' }).waitFor()
@@ -52,7 +52,7 @@ test('the finder reaches what is over and what is to be done too, and its list i
 
 test('by keyboard alone: find a batch, open it, and go back to where one was', async () => {
   const [row] = rowsOf(await app.client.batches({ state: 'alive' }))
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/orders`)
   await page.getByRole('heading', { name: 'Orders' }).waitFor()
   await page.keyboard.press('/')

@@ -12,7 +12,7 @@ afterAll(() => app.close())
 test('50 notes made without the server wait in sight, outlive a reload, and go in order, once each', async () => {
   const [row] = rowsOf(await app.client.batches({ state: 'alive' }))
   const before = (await app.client.batch(row!.id)).entries.length
-  const { page, context } = await app.open()
+  const { page, context } = app
   await page.goto(`${app.address}/batches/${row!.id}`)
   await page.getByRole('button', { name: 'Record something else' }).waitFor()
   await context.route('**/api/**', route => route.abort())

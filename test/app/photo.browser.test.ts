@@ -1,18 +1,16 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
-import { type OpenedPage, type ServedApp, serveApp } from './serve-app.ts'
+import { type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
-let opened: OpenedPage
 beforeAll(async () => {
   app = await serveApp()
-  opened = await app.open()
 })
 afterAll(() => app.close())
 
 /** A photograph as a phone takes it: large, a picture of the page itself drawn by the browser. */
 const photograph = async (width: number, height: number): Promise<Buffer> => {
-  const data = await opened.page.evaluate(
+  const data = await app.page.evaluate(
     async ([wide, high]) => {
       const canvas = document.createElement('canvas')
       canvas.width = wide!
@@ -28,7 +26,7 @@ const photograph = async (width: number, height: number): Promise<Buffer> => {
 }
 
 test('a photo of a batch is made smaller, waits while the server is away, and then stands among what was said of it', async () => {
-  const { page, context, problems } = opened
+  const { page, context, problems } = app
   const [row] = rowsOf(await app.client.batches({ state: 'alive' }))
   await page.goto(`${app.address}/batches/${row!.id}`)
   await page.getByRole('button', { name: 'Add a photo' }).waitFor()
@@ -58,7 +56,7 @@ test('a photo of a batch is made smaller, waits while the server is away, and th
 })
 
 test('a file that is no picture is said to be none, and nothing is kept', async () => {
-  const { page } = opened
+  const { page } = app
   const before = (await app.client.nursery()).throughSeq
   const choosing = page.waitForEvent('filechooser')
   await page.getByRole('button', { name: 'Add a photo' }).click()

@@ -3,17 +3,15 @@ import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
-import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
+import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
-let opened: OpenedPage
 const known = { batch: '', order: '', mother: '', kind: '' }
 beforeAll(async () => {
   app = await servePlannedApp()
   known.batch = rowsOf(await app.client.batches({ state: 'alive' }))[0]!.id
   known.mother = (await app.client.mothers())[0]!.mother.id
   known.order = (await app.client.seasonPlan()).starts.flatMap(({ orders }) => orders)[0]!.order
-  opened = await app.open({ reducedMotion: 'reduce' })
 })
 afterAll(() => app.close())
 
@@ -41,7 +39,7 @@ async function saved(page: Page, picture: Locator, as: string): Promise<{ name: 
 test.for(screens)(
   'each picture of %s turns into a table with the key T and back, and is saved as a drawing that stands alone, as an image of twice its size, and as a table',
   async ([path, classes]) => {
-    const { page, problems } = opened
+    const { page, problems } = app
     await openScreen(
       page,
       app,
@@ -102,7 +100,6 @@ test('a finger that touches beside a small mark of a drawing presses the one tha
   const { page, context, problems } = await app.open({
     viewport: { width: 390, height: 844 },
     hasTouch: true,
-    reducedMotion: 'reduce',
   })
   await page.goto(`${app.address}/season`)
   await page.locator('[data-start]').first().waitFor()
@@ -129,7 +126,7 @@ test('a finger that touches beside a small mark of a drawing presses the one tha
 })
 
 test('the ruler of the year picks a week by keys at once, and is a picture with its table; the cuts of a method are saved as drawings', async () => {
-  const { page, problems } = opened
+  const { page, problems } = app
   await page.goto(`${app.address}/work`)
   const ruler = page.getByRole('slider', { name: 'The coming year' })
   await ruler.focus()

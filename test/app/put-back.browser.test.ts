@@ -53,7 +53,7 @@ const putBack = async (page: Page, file: string): Promise<string> => {
 }
 
 test('a backup saved from Settings and put back there gives the nursery as it was, photographs too; what was entered since is kept beside it and comes back in the same way, or by one press', async () => {
-  const { page, problems } = await app.open()
+  const { page, problems } = app
   const [batch] = rowsOf(await app.client.batches({ state: 'alive' }))
   const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 7])
   const file = await pictureFileOf(bytes.buffer)

@@ -15,7 +15,7 @@ afterAll(() => app.close())
 
 test('what takes is seen by rootstock, each on its range and with the batches behind it', async () => {
   const { rootstocks } = await app.client.ratesCompared()
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/rates`)
   await page.getByRole('radio', { name: 'Rootstocks' }).click()
   await page.waitForURL(/view=rootstocks/)
@@ -36,7 +36,7 @@ test('the funnel marks and names exactly those who stand outside the limits, in 
   ] as const) {
     const { members } = groups.find(group => group.members.length >= 3)!
     const outside = members.filter(({ seen }) => seen.standing !== 'within')
-    const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+    const { page, problems } = app
     await page.goto(`${app.address}/rates?view=${view}`)
     const picture = page.locator('figure.picture:has(svg.funnel)').first()
     await picture.waitFor()
@@ -63,7 +63,7 @@ test('the funnel marks and names exactly those who stand outside the limits, in 
 })
 
 test('the funnel turns into its table with the key T and back, is saved as a drawing that stands alone and as an image, and axe finds no fault in it on paper, on a phone, in the dark or in the sun', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/rates?view=kinds`)
   const picture = page.locator('figure.picture:has(svg.funnel)').first()
   await picture.waitFor()
@@ -117,7 +117,7 @@ test('the funnel turns into its table with the key T and back, is saved as a dra
 test('takes that do worse than before are named in every view of the rates, with whose they are, since when and by what, and each batch that says so opens', async () => {
   const { slumps } = await app.client.needsLook()
   expect(slumps.length).toBeGreaterThan(0)
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/rates`)
   const says = page.locator('.page-head p')
   const said = new Set<string | null>()

@@ -6,11 +6,10 @@ import { rowsOf } from '../../src/api/index.ts'
 import { MORE_DEEDS, NEAR_DEEDS, possible } from '../../src/app/screens/batch/batch-deed.ts'
 import { entryOf } from '../served-nursery.ts'
 import { axeOn } from './axe.ts'
-import { type OpenedPage, openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
+import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
-let opened: OpenedPage
 const known = { batch: '', order: '', mother: '', start: '', held: '', bench: '', protocol: '' }
 
 beforeAll(async () => {
@@ -27,7 +26,6 @@ beforeAll(async () => {
   await app.client.pushEntries([
     entryOf({ kind: 'hold-placed/1', on: lineage, why: 'spotted leaves' }, localToday()),
   ])
-  opened = await app.open({ reducedMotion: 'reduce' })
 })
 afterAll(() => app.close())
 
@@ -115,7 +113,7 @@ const windows = [640, 390, 320].flatMap(width => (['ltr', 'rtl'] as const).map(d
 test.for(screens)(
   'axe finds no fault in %s on paper, wide or on a phone, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough, on 390 those of 48 pixels that a hand needs; at a zoom of 200 % and on phones nothing runs over the side, read from the left or from the right; and its window is called as no other is',
   async screen => {
-    const { page, problems } = opened
+    const { page, problems } = app
     const path = screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what]))
     await page.setViewportSize({ width: 1280, height: 800 })
     await page.evaluate(() => {
@@ -244,7 +242,7 @@ const contrastsIn = async (over: string) => {
 }
 
 test('axe finds no fault in any form, list or sheet that lies over a page, nor in the finder, on paper; no contrast below AA in the dark or AAA in the sun', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   const faults: string[] = []
   const over = '[role="dialog"], .pop, form.tick'
   await page.goto(`${app.address}/work`)
@@ -281,7 +279,6 @@ test('axe finds no fault in any form, list or sheet that lies over a page, nor i
 
 test('on a phone the finder stands whole in the window', async () => {
   const { page, problems } = await app.open({
-    reducedMotion: 'reduce',
     viewport: { width: 320, height: 700 },
   })
   await page.goto(`${app.address}/settings`)
@@ -293,7 +290,7 @@ test('on a phone the finder stands whole in the window', async () => {
 })
 
 test('an open form has an address that opens it again; going back closes it, and closing it leaves the page once in the history', async () => {
-  const { page, problems } = opened
+  const { page, problems } = app
   await page.setViewportSize({ width: 1280, height: 800 })
   for (const [path, button, open] of forms) {
     await page.goto(app.address + path.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => known[what]))

@@ -31,7 +31,7 @@ afterAll(() => app.close())
 test('a start is tried in another week by drag and by keys, and with another number: the screen says what the orders make of it, and nothing is kept', async () => {
   const before = await app.client.seasonPlan()
   const start = before.starts.find(({ orders }) => orders.length > 0)!
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/season?start=${encodeURIComponent(start.id)}`)
   await page.getByRole('heading', { name: 'What if it were begun otherwise?' }).waitFor()
   const asked = page.locator('.what-if')
@@ -80,7 +80,7 @@ test('a start is tried in another week by drag and by keys, and with another num
 test('a start tried with another number can be kept: it is entered in the place of the one that was planned; one that was set says so on the strip, and is left to the planner again', async () => {
   const { starts } = await app.client.seasonPlan()
   const tried = starts.find(({ orders, set }) => orders.length > 0 && set === null)!
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   const open = (start: string) => page.goto(`${app.address}/season?start=${encodeURIComponent(start)}`)
   const lastEntry = async () => (await app.client.journal({})).entries[0]!
   await open(tried.id)
@@ -111,7 +111,7 @@ test('a start tried with another number can be kept: it is entered in the place 
 
 test('the cost of the season stands in its parts, which add up, beside what is planted, bought in and worked over', async () => {
   const plan = await app.client.seasonPlan()
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   // What this nursery does not need, another does.
   await page.route('**/api/plan/season', async route => {
     const response = await route.fetch()
@@ -135,12 +135,13 @@ test('the cost of the season stands in its parts, which add up, beside what is p
   )
   await page.getByText(/^40 .* bought in, to come in week \d+ of \d{4}\.$/).waitFor()
   await page.getByText(/^nobody known: 2 h 30 over their hours in week \d+ of \d{4}\.$/).waitFor()
+  await page.unrouteAll()
   expect(problems).toEqual([])
 })
 
 test('the line of what a bench can carry is dragged, moved by keys and typed, and an order is made surer: what it costs, whom it touches and what moves is said; made so, it is entered', async () => {
   const before = await app.client.nursery()
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/season`)
   // The hot bed is one bench, so that without it nothing stands there.
   const asked = page.locator('.suppose')
@@ -195,7 +196,7 @@ test('the line of what a bench can carry is dragged, moved by keys and typed, an
 })
 
 test('another rate is tried from the rates and from a step of an order’s count-back: the answer stands before the reason, and with a reason it overrules', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   const forms = page.getByRole('dialog', { name: 'What if another number took?' })
   const slider = forms.getByRole('slider')
   await page.goto(`${app.address}/rates?show=all`)
@@ -229,7 +230,7 @@ test('another rate is tried from the rates and from a step of an order’s count
 })
 
 test('a plan that was accepted can be undone: it is not the accepted one any more, and can be accepted again', async () => {
-  const { page, problems } = await app.open({ reducedMotion: 'reduce' })
+  const { page, problems } = app
   await page.goto(`${app.address}/season`)
   const accept = page.getByRole('button', { name: 'Accept this plan' })
   const { plan } = await app.client.plan()
@@ -243,10 +244,8 @@ test('a plan that was accepted can be undone: it is not the accepted one any mor
 })
 
 test('by keyboard alone the focus is never lost: after a task is kept it is on the next open one, left alone on its own; a start that is closed gives it back to its disc, and Back opens it again', async () => {
-  const { page, problems } = await app.open({
-    reducedMotion: 'reduce',
-    viewport: { width: 1280, height: 4000 },
-  })
+  const { page, problems } = app
+  await page.setViewportSize({ width: 1280, height: 4000 })
   await page.goto(`${app.address}/work`)
   const open = page.locator('.task[data-state="open"]', {
     has: page.getByRole('button', { name: /^Done: / }),

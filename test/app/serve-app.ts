@@ -11,18 +11,22 @@ import { BUILT } from '../real-server.ts'
 import { root } from '../source-files.ts'
 import { localToday, smallNursery } from './small-nursery.ts'
 
-export interface ServedApp {
-  readonly address: string
-  readonly client: ReturnType<typeof createClient>
-  /** A page with a fresh profile; whatever goes wrong in it is collected. */
-  open(options?: Parameters<Browser['newContext']>[0]): Promise<OpenedPage>
-  close(): Promise<void>
-}
-
 export interface OpenedPage {
   readonly page: Page
   readonly context: BrowserContext
   readonly problems: readonly string[]
+}
+
+/**
+ * A nursery that is served, and its page, empty at first: the tests of a file go on with it one after another, for a page
+ * opened anew reads in all the scripts again.
+ */
+export interface ServedApp extends OpenedPage {
+  readonly address: string
+  readonly client: ReturnType<typeof createClient>
+  /** One more page, with a fresh profile, as another device has it; whatever goes wrong in it is collected. */
+  open(options?: Parameters<Browser['newContext']>[0]): Promise<OpenedPage>
+  close(): Promise<void>
 }
 
 const listening = (child: ChildProcess): Promise<string> =>
@@ -63,22 +67,26 @@ async function serve(data: string, flags: readonly string[]): Promise<ServedApp>
   const browser = await sharedBrowser()
   const contexts: BrowserContext[] = []
 
+  const open: ServedApp['open'] = async options => {
+    const context = await browser.newContext({
+      locale: 'en-GB',
+      serviceWorkers: 'block',
+      viewport: { width: 1280, height: 900 },
+      reducedMotion: 'reduce',
+      ...options,
+    })
+    contexts.push(context)
+    const page = await context.newPage()
+    const problems: string[] = []
+    page.on('pageerror', error => problems.push(error.message))
+    return { page, context, problems }
+  }
+
   return {
     address,
     client,
-    open: async options => {
-      const context = await browser.newContext({
-        locale: 'en-GB',
-        serviceWorkers: 'block',
-        viewport: { width: 1280, height: 900 },
-        ...options,
-      })
-      contexts.push(context)
-      const page = await context.newPage()
-      const problems: string[] = []
-      page.on('pageerror', error => problems.push(error.message))
-      return { page, context, problems }
-    },
+    ...(await open()),
+    open,
     close: async () => {
       await Promise.all(contexts.map(context => context.close()))
       child.removeAllListeners('close')

@@ -9,8 +9,8 @@ beforeAll(async () => {
 afterAll(() => app.close())
 
 test('a figure stated with a reason stands beside the built-in one, moves which tree, and is struck again', async () => {
-  const { page, context, problems } = await app.open()
-  const tree = await context.newPage()
+  const { page, problems } = app
+  const tree = await app.context.newPage()
   const address = `${app.address}/which-tree?fruit=apricot&night=-3&cold=4&warm=25`
   await tree.goto(address)
   const years = async () =>
@@ -41,12 +41,12 @@ test('a figure stated with a reason stands beside the built-in one, moves which 
   await row.getByRole('button', { name: /State your own/ }).waitFor()
   await tree.reload()
   await expect.poll(years).toBeLessThan(5)
-  await context.close()
+  await tree.close()
   expect(problems).toEqual([])
 })
 
 test('a window stated for a method moves the protocols that still had the built-in one, on the year wheel too', async () => {
-  const { page, context, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/year?species=fig`)
   const line = page
     .getByRole('listitem')
@@ -70,12 +70,11 @@ test('a window stated for a method moves the protocols that still had the built-
   await page.goto(`${app.address}/year?species=fig`)
   await page.getByText('leaves are off').first().waitFor()
   expect(before).not.toContain('leaves are off')
-  await context.close()
   expect(problems).toEqual([])
 })
 
 test('a fruit that is missing is added from one that is like it, can be asked about at once, and undone', async () => {
-  const { page, context, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/species`)
   await page.getByRole('button', { name: 'Add a fruit' }).click()
   const leaf = page.getByRole('dialog')
@@ -97,6 +96,5 @@ test('a fruit that is missing is added from one that is like it, can be asked ab
   await page.goto(`${app.address}/species/medlar`)
   await page.getByRole('button', { name: 'Strike this fruit' }).click()
   await page.getByRole('heading', { name: 'No such fruit is known here.' }).waitFor()
-  await context.close()
   expect(problems).toEqual([])
 })

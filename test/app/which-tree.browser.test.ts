@@ -1,3 +1,4 @@
+import type { Request } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { newFruit } from '../../src/app/screens/species/new-fruit.ts'
 import { speciesById } from '../../src/trade/facts/index.ts'
@@ -13,7 +14,7 @@ beforeAll(async () => {
 afterAll(() => app.close())
 
 test('changing an input changes the answer at once, and its address reopens the question', async () => {
-  const { page, context, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/which-tree?fruit=lemon&night=3&cold=11&warm=25`)
   const lives = page.locator('.ways-table tbody tr').first().locator('td').nth(2)
   await expect.poll(() => lives.textContent()).toMatch(/^9\d%/)
@@ -24,50 +25,49 @@ test('changing an input changes the answer at once, and its address reopens the 
   await page.getByRole('radio', { name: 'In a container' }).click()
   await page.getByLabel('Container, litres').fill('80')
   await expect.poll(() => page.url()).toContain('pot=80')
-  const again = await context.newPage()
+  const again = await app.context.newPage()
   await again.goto(page.url())
   await expect.poll(() => again.getByLabel('Container, litres').inputValue()).toBe('80')
   await expect.poll(() => again.getByLabel('Coldest night of a usual year').inputValue()).toBe('-9')
-  await context.close()
+  await again.close()
   expect(problems).toEqual([])
 })
 
 test('a number that makes no sense is said to be wrong where it stands, and the last good answer stays', async () => {
-  const { page, context } = await app.open()
+  const { page } = app
   await page.goto(`${app.address}/which-tree?fruit=fig`)
   const rows = page.locator('.ways-table tbody tr')
   await expect.poll(() => rows.count()).toBeGreaterThan(2)
   await page.getByLabel('Looks ahead, years').fill('many')
   await expect.poll(() => page.getByText('A number, please.').count()).toBe(1)
   expect(await rows.count()).toBeGreaterThan(2)
-  await context.close()
 })
 
 test('the page for a web site asks the server for nothing but itself, and tells no price that its address does not', async () => {
-  const { page, context, problems } = await app.open()
+  const { page, problems } = app
   const asked: string[] = []
-  page.on('request', request => asked.push(new URL(request.url()).pathname))
+  const hear = (request: Request) => asked.push(new URL(request.url()).pathname)
+  page.on('request', hear)
   await page.goto(`${app.address}/plant.html?fruit=apple&area=500&rework=yes`)
   await page.locator('.ways-table').waitFor()
   expect(asked.filter(path => !/^\/(plant\.html|assets\/|budstick\.svg)/.test(path))).toEqual([])
   expect(await page.locator('form, .share').count()).toBe(0)
-  await context.close()
+  page.off('request', hear)
   expect(problems).toEqual([])
 })
 
 test('the sheet for the buyer is one page of A4, of a fruit with seven ways too', async () => {
-  const { page, context } = await app.open()
+  const { page } = app
   for (const fruit of ['apple', 'lime']) {
     await page.goto(`${app.address}/which-tree?fruit=${fruit}&area=600&rework=yes`)
     await page.locator('.ways-table').waitFor()
     const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true })
     expect(pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g), fruit).toHaveLength(1)
   }
-  await context.close()
 })
 
 test('a weather file gives the climate: the coldest nights, the months, and the answer that follows', async () => {
-  const { page, context, problems } = await app.open()
+  const { page, problems } = app
   await page.goto(`${app.address}/which-tree?fruit=lemon&night=6&cold=13&warm=27`)
   const lives = page.locator('.ways-table tbody tr').first().locator('td').nth(2)
   await expect.poll(() => lives.textContent()).toMatch(/^9\d%/)
@@ -94,7 +94,6 @@ test('a weather file gives the climate: the coldest nights, the months, and the 
   await expect.poll(() => page.getByLabel(/Coldest night of each year/).inputValue()).toContain('-12.5')
   await expect.poll(() => lives.textContent()).toMatch(/^\d%/)
   await expect.poll(() => page.url()).toContain('months=')
-  await context.close()
   expect(problems).toEqual([])
 })
 
