@@ -119,7 +119,9 @@ test('in a nursery with US units all is shown, typed and sent to the web site in
   expect(text).toMatch(/\d lb/)
   expect(text).not.toMatch(/\d (kg|m²|m|°C|l)\b/)
 
-  const code = await page.locator('.share textarea').inputValue()
+  const shared = page.locator('.share textarea')
+  await expect.poll(() => shared.inputValue()).toContain('night=-15')
+  const code = await shared.inputValue()
   const address = /src="([^"]+)"/.exec(code)![1]!.replaceAll('&amp;', '&')
   const site = await context.newPage()
   await site.goto(address)
