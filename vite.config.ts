@@ -1,9 +1,31 @@
 import react from '@vitejs/plugin-react'
-import { defineConfig } from 'vite'
+import { defineConfig, type Rolldown } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
-/** Those that the first view may need. */
-const LIBRARY = /node_modules\/(?!zod\/)/
+const sources = `${import.meta.dirname}/src/app/`
+
+/** Which modules of the app these cannot do without: they import them, or others that they import. */
+const neededBy = (...roots: readonly string[]) => {
+  const needed = new Set<string>()
+  return (module: string, modules: Rolldown.ChunkingContext): boolean => {
+    const take = (one: string): void => {
+      if (needed.has(one) || !one.startsWith(sources)) return
+      needed.add(one)
+      for (const other of modules.getModuleInfo(one)?.importedIds ?? []) take(other)
+    }
+    for (const root of roots) take(sources + root)
+    return needed.has(module)
+  }
+}
+const byEveryScreen = neededBy('main.tsx', 'parts/asked.tsx', 'pictures/marks/mark.tsx')
+const byThePageThatReads = neededBy('plant.tsx')
+const byLists = neededBy('parts/find-field.tsx', 'parts/virtual-list.tsx')
+
+/** What every screen stands on. */
+const LIBRARIES =
+  /node_modules\/(react|react-dom|scheduler|i18next|react-i18next|use-sync-external-store|html-parse-stringify|void-elements|@tanstack\/[^/]+|idb|uuidv7)\//
+const LIST_LIBRARIES = /node_modules\/@tanstack\/(react-virtual|virtual-core)\//
+const CONTROLS = /node_modules\/(react-aria|react-stately|@react-[^/]+|@internationalized)/
 
 /** The app: sources and index.html in src/app, built into dist/app, from where the server serves it. */
 export default defineConfig({
@@ -36,24 +58,37 @@ export default defineConfig({
     outDir: '../../dist/app',
     emptyOutDir: true,
     target: 'es2023',
+    /** Browsers that know this language fetch modules ahead by themselves. */
+    modulePreload: { polyfill: false },
     /** Two pages: the app, and the one that only reads, for a nursery's own web site. */
     rolldownOptions: {
-      input: ['index.html', 'plant.html'].map(page => `${import.meta.dirname}/src/app/${page}`),
+      input: ['index.html', 'plant.html'].map(page => sources + page),
       /**
-       * What several pages share of the libraries, small parts put to their neighbours. Not the program's own rooms, nor the
+       * Each script costs a phone time: what every screen needs is put together in few. Of the controls each screen needs
+       * others: they go by who needs them, small parts put to their neighbours. Not so the program's other rooms, nor the
        * library that checks their shapes: put together, a small part takes all of them into the first view with it.
        */
       output: {
         codeSplitting: {
+          includeDependenciesRecursively: false,
           groups: [
             {
-              name: 'shared',
+              debugName: 'the app itself',
+              name: (module, modules) => {
+                if (module.includes('vite/preload-helper')) return 'both-pages'
+                if (byEveryScreen(module, modules))
+                  return byThePageThatReads(module, modules) ? 'both-pages' : 'every-screen'
+                return byLists(module, modules) || LIST_LIBRARIES.test(module) ? 'lists' : null
+              },
+            },
+            { name: 'libraries', tags: ['$initial'], test: LIBRARIES },
+            {
+              name: 'controls',
               tags: ['$initial'],
-              test: LIBRARY,
-              includeDependenciesRecursively: false,
+              test: CONTROLS,
               minShareCount: 2,
               entriesAware: true,
-              entriesAwareMergeThreshold: 12_000,
+              entriesAwareMergeThreshold: 40_000,
             },
           ],
         },

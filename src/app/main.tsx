@@ -10,31 +10,46 @@ import { keepAhead } from './data/ahead.ts'
 import { clearOldViews } from './data/kept-views.ts'
 import { keepPages } from './data/newer-version.ts'
 import { keepSending } from './data/outbox/use-outbox.ts'
+import { look } from './data/queries.ts'
 import { queryClient } from './data/query-client.ts'
 import { hearServer } from './data/server-news.ts'
 import { NamesProvider } from './data/use-names.tsx'
+import { whenIdle } from './data/when-idle.ts'
 import { router } from './router.tsx'
 import { startText } from './text/i18n.ts'
 import { FormatProvider } from './text/use-format.tsx'
 
+const IDLE_AT_LATEST_MS = 5000
+/** Where the server takes longer to say what nursery it is, the frame is drawn before. */
+const AT_ONCE_MS = 100
+
+/** What every line of a page stands on: a page drawn without it is drawn twice. */
+const nurseryKnown = (): Promise<unknown> =>
+  Promise.race([
+    Promise.all([queryClient.prefetchQuery(look.nursery()), queryClient.prefetchQuery(look.plan())]),
+    new Promise(late => setTimeout(late, AT_ONCE_MS)),
+  ])
+
 /** The server is asked, and the screen fetched, before anything is drawn: drawing takes a phone longer than the way there. */
 void router.load()
-await startText()
-keepPages()
-keepSending()
-clearOldViews()
-hearServer(queryClient)
+// No `await` at the top of a module: with one, the scripts of a build are not put together.
+void Promise.all([startText(), nurseryKnown()]).then(() => {
+  keepSending()
+  hearServer(queryClient)
 
-createRoot(document.getElementById('root')!).render(
-  <StrictMode>
-    <QueryClientProvider client={queryClient}>
-      <FormatProvider>
-        <NamesProvider>
-          <RouterProvider router={router} />
-        </NamesProvider>
-      </FormatProvider>
-    </QueryClientProvider>
-  </StrictMode>,
-)
+  createRoot(document.getElementById('root')!).render(
+    <StrictMode>
+      <QueryClientProvider client={queryClient}>
+        <FormatProvider>
+          <NamesProvider>
+            <RouterProvider router={router} />
+          </NamesProvider>
+        </FormatProvider>
+      </QueryClientProvider>
+    </StrictMode>,
+  )
 
-keepAhead(queryClient)
+  whenIdle(keepPages, IDLE_AT_LATEST_MS)
+  whenIdle(clearOldViews, IDLE_AT_LATEST_MS)
+  keepAhead(queryClient)
+})

@@ -13,9 +13,10 @@ import { startText } from './text/i18n.ts'
  * browser. It knows no API, keeps nothing and sends nothing.
  */
 const asked = pageFromSearch(location.search)
-await startText(asked?.language)
-createRoot(document.getElementById('root')!).render(
-  <StrictMode>
-    <PlantPage asked={asked} />
-  </StrictMode>,
+void startText(asked?.language).then(() =>
+  createRoot(document.getElementById('root')!).render(
+    <StrictMode>
+      <PlantPage asked={asked} />
+    </StrictMode>,
+  ),
 )

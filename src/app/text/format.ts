@@ -36,34 +36,48 @@ const countsWeeks = (locale: string): boolean => {
   return week?.firstDay === 1
 }
 
+/** A formatter takes a phone milliseconds to make, and a page needs few of them. */
+const whenAsked = <T>(make: () => T): (() => T) => {
+  let made: T | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+
 /** @param term a unit's words, as in "kg a m²", in the language of the locale */
 export const createFormat = (locale: string, units: Units, term: (words: string) => string = same) => {
-  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 })
-  const tenth = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 })
-  const fixedTenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 })
-  const ungrouped = new Intl.NumberFormat(locale, { useGrouping: false, maximumSignificantDigits: 12 })
-  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 })
+  const number = (options: Intl.NumberFormatOptions) =>
+    whenAsked(() => new Intl.NumberFormat(locale, { maximumFractionDigits: 0, ...options }))
   const date = (options: Intl.DateTimeFormatOptions) =>
-    new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' })
+    whenAsked(() => new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' }))
+  const whole = number({})
+  const tenth = number({ maximumFractionDigits: 1 })
+  const hundredth = number({ maximumFractionDigits: 2 })
+  const fixedTenth = number({ minimumFractionDigits: 1, maximumFractionDigits: 1 })
+  const ungrouped = whenAsked(
+    () => new Intl.NumberFormat(locale, { useGrouping: false, maximumSignificantDigits: 12 }),
+  )
+  const percent = number({ style: 'percent' })
   const shortDay = date({ day: 'numeric', month: 'short' })
   const fullDay = date({ day: 'numeric', month: 'long', year: 'numeric' })
   const weekday = date({ weekday: 'long' })
   const shortWeekday = date({ weekday: 'short', day: 'numeric', month: 'short' })
   const month = date({ month: 'short' })
-  const clock = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' })
+  const clock = whenAsked(() => new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }))
   const narrowMonth = date({ month: 'narrow' })
   const monthYear = date({ month: 'short', year: 'numeric' })
-  const monthName = (index: number) => month.format(Date.UTC(2026, index, 15))
+  const list = whenAsked(() => new Intl.ListFormat(locale, { type: 'conjunction' }))
+  const monthName = (index: number) => month().format(Date.UTC(2026, index, 15))
   const monthSpan = (from: number, to: number) =>
     to < 12
-      ? month.formatRange(Date.UTC(2026, from, 15), Date.UTC(2026, to, 15))
+      ? month().formatRange(Date.UTC(2026, from, 15), Date.UTC(2026, to, 15))
       : `${monthName(from)}\u2009–\u2009${monthName(to % 12)}`
   const isoWeeks = countsWeeks(locale)
-  const list = new Intl.ListFormat(locale, { type: 'conjunction' })
   const plainArea = (squareMetres: number) =>
     units === 'us' ? squareMetres * SQUARE_FEET_PER_SQUARE_METRE : squareMetres
   const areaUnit = units === 'us' ? 'ft²' : 'm²'
-  const amount = (value: number) => (Math.abs(value) < 10 ? tenth : whole).format(value)
+  const amount = (value: number) => (Math.abs(value) < 10 ? tenth() : whole()).format(value)
 
   const shownUnits = new Map<string, Shown>()
   /** One for each unit, so that it can be told whether a unit changed. */
@@ -77,9 +91,11 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
   return {
     locale,
     units,
-    number: (value: number) => whole.format(value),
+    number: (value: number) => whole().format(value),
     /** As one types it: every figure, nothing between the thousands. */
-    typed: (value: number) => ungrouped.format(value),
+    typed: (value: number) => ungrouped().format(value),
+    /** Of measures and money; what is counted has no decimals. */
+    decimal: (value: number) => hundredth().format(value),
     /** One decimal where it is small. */
     amount,
     /** A measure of the facts as the reader has it, with its unit. */
@@ -90,50 +106,50 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
     shown,
     /** A sentence of the facts, its measures as the reader has them. */
     sentence: (text: string) => measuresInWords(text, units),
-    share: (share: number) => percent.format(share),
-    shareRange: (low: number, high: number) => percent.formatRange(low, high),
-    range: (low: number, high: number) => whole.formatRange(low, high),
-    day: (day: string) => shortDay.format(instant(day)),
+    share: (share: number) => percent().format(share),
+    shareRange: (low: number, high: number) => percent().formatRange(low, high),
+    range: (low: number, high: number) => whole().formatRange(low, high),
+    day: (day: string) => shortDay().format(instant(day)),
     /** An instant, by this device's clock. */
-    moment: (at: number) => clock.format(at),
-    fullDay: (day: string) => fullDay.format(instant(day)),
-    weekday: (day: string) => weekday.format(instant(day)),
-    weekdayAndDay: (day: string) => shortWeekday.format(instant(day)),
+    moment: (at: number) => clock().format(at),
+    fullDay: (day: string) => fullDay().format(instant(day)),
+    weekday: (day: string) => weekday().format(instant(day)),
+    weekdayAndDay: (day: string) => shortWeekday().format(instant(day)),
     month: monthName,
     /** Months from 1 to 12 in runs: "Feb to Apr and Sept", over the turn of the year too. */
     months: (months: readonly number[]) =>
-      list.format(
+      list().format(
         monthArcs(months).map(({ from, to }) =>
           to - from === 1 ? monthName(from) : monthSpan(from, to - 1),
         ),
       ),
-    narrowMonth: (index: number) => narrowMonth.format(Date.UTC(2026, index, 15)),
-    monthYear: (day: string) => monthYear.format(instant(day)),
+    narrowMonth: (index: number) => narrowMonth().format(Date.UTC(2026, index, 15)),
+    monthYear: (day: string) => monthYear().format(instant(day)),
     /** From one day to another. */
-    days: (from: string, to: string) => shortDay.formatRange(instant(from), instant(to)),
+    days: (from: string, to: string) => shortDay().formatRange(instant(from), instant(to)),
     /** The number of an ISO week where people use it; the Monday's date elsewhere. */
     week: (week: string) =>
-      isoWeeks ? whole.format(Number(week.slice(6))) : shortDay.format(instant(mondayOf(week))),
+      isoWeeks ? whole().format(Number(week.slice(6))) : shortDay().format(instant(mondayOf(week))),
     weekByNumber: isoWeeks,
     weekDays: (week: string) =>
-      shortDay.formatRange(instant(mondayOf(week)), instant(mondayOf(week)) + 6 * DAY_MS),
+      shortDay().formatRange(instant(mondayOf(week)), instant(mondayOf(week)) + 6 * DAY_MS),
     area: (squareMetres: number) => {
       const value = plainArea(squareMetres)
-      return `${(value < 10 ? fixedTenth : value < 100 ? tenth : whole).format(value)} ${areaUnit}`
+      return `${(value < 10 ? fixedTenth() : value < 100 ? tenth() : whole()).format(value)} ${areaUnit}`
     },
     areaNumber: plainArea,
     areaUnit,
     length: (metres: number) =>
-      units === 'us' ? `${tenth.format(metres * FEET_PER_METRE)} ft` : `${fixedTenth.format(metres)} m`,
+      units === 'us' ? `${tenth().format(metres * FEET_PER_METRE)} ft` : `${fixedTenth().format(metres)} m`,
     hours: (minutes: number) => {
       const rounded = minutes < 90 ? Math.round(minutes / 5) * 5 : Math.round(minutes / 15) * 15
       const hours = Math.floor(rounded / 60)
       const rest = rounded - hours * 60
-      if (hours === 0) return `${whole.format(Math.max(rest, minutes > 0 ? 5 : 0))} min`
-      return rest === 0 ? `${whole.format(hours)} h` : `${whole.format(hours)} h ${whole.format(rest)}`
+      if (hours === 0) return `${whole().format(Math.max(rest, minutes > 0 ? 5 : 0))} min`
+      return rest === 0 ? `${whole().format(hours)} h` : `${whole().format(hours)} h ${whole().format(rest)}`
     },
-    money: (value: number) => whole.format(value),
-    list: (words: readonly string[]) => list.format(words),
+    money: (value: number) => whole().format(value),
+    list: (words: readonly string[]) => list().format(words),
   }
 }
 export type Format = ReturnType<typeof createFormat>

@@ -1,12 +1,13 @@
-import { useQuery } from '@tanstack/react-query'
-import { Link, useNavigate } from '@tanstack/react-router'
-import { useRef, useState } from 'react'
+import { useQuery, useQueryClient } from '@tanstack/react-query'
+import { Link, useNavigate, useRouter } from '@tanstack/react-router'
+import { useEffect, useRef, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { BatchView } from '../../../api/index.ts'
 import type { Body } from '../../../record/index.ts'
 import type { Sign, StepId } from '../../../trade/index.ts'
 import { plansAfterCount, setAftermath } from '../../data/aftermath.ts'
+import { atLeisure } from '../../data/at-leisure.ts'
 import { outbox } from '../../data/outbox/use-outbox.ts'
 import { painted } from '../../data/painted.ts'
 import { look } from '../../data/queries.ts'
@@ -21,6 +22,9 @@ import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
 import { COUNT_FIELDS, type CountField, EMPTY_COUNT, readCount, restOf, typed } from './count-draft.ts'
+
+/** The page is drawn, with its answers. */
+const QUIET_MS = 500
 
 export interface StandingStep {
   readonly id: StepId
@@ -45,6 +49,8 @@ export function CountPad({
   const term = useTerm()
   const format = useFormat()
   const navigate = useNavigate()
+  const router = useRouter()
+  const queries = useQueryClient()
   const done = useDone()
   const { nursery } = useNames()
   const { data: planned } = useQuery(look.plan())
@@ -58,6 +64,12 @@ export function CountPad({
   const here = standing.find(({ id }) => id === step) ?? standing[0]!
   const read = readCount(draft, here.number)
   const { row } = view
+
+  // Where the count leads: fetched once this page stands, so that it does not wait for it.
+  useEffect(() => {
+    const next = { to: '/batches/$batch', params: { batch: row.id } } as const
+    void atLeisure(queries, QUIET_MS).then(() => router.preloadRoute(next))
+  }, [queries, router, row.id])
 
   const choose = (next: CountField) => {
     setField(next)
@@ -120,7 +132,7 @@ export function CountPad({
       }}
     >
       <div>
-        <Link to="/batches/$batch" params={{ batch: row.id }} className="count-back" preload="render">
+        <Link to="/batches/$batch" params={{ batch: row.id }} className="count-back">
           {row.kindName}
         </Link>
         <h1>{t('batch.countPage.title', { name: row.name })}</h1>
