@@ -2,23 +2,24 @@ import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
-const kinds = ['browser', 'db', 'unit']
+const kinds = ['.browser.test.', '.db.test.', '.test.']
+const kindOf = ({ moduleId }: TestSpecification) => kinds.findIndex(kind => moduleId.includes(kind))
 
 /**
  * The longest files first, kind by kind: those in a browser, which take longest, and in the end the many small ones,
- * which fill what is left. A worker that goes on with files of one kind keeps its modules and its browser.
+ * which fill what is left. A worker goes on with its modules and its browser.
  */
 class KindByKind extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const sorted = await super.sort(files)
-    return sorted.sort((a, b) => kinds.indexOf(a.project.name) - kinds.indexOf(b.project.name))
+    return sorted.sort((a, b) => kindOf(a) - kindOf(b))
   }
 }
 
 /**
  * Three kinds of test, told apart by the file's name:
  * `x.test.ts` beside the code (rules and properties), `x.db.test.ts` (a real database on disk),
- * `x.browser.test.ts` (a real browser against a real server).
+ * `x.browser.test.ts` (a real browser against a real server). The last two run the program as it is built.
  *
  * Files share their worker, and with it the modules that are loaded: starting a process and loading the libraries anew
  * for each of a hundred files took three times as long as the tests. So a test leaves nothing behind in a module.
@@ -50,17 +51,9 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          name: 'db',
-          include: ['src/**/*.db.test.ts', 'test/**/*.db.test.ts'],
-          globalSetup: 'test/build-program.ts',
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'browser',
-          include: ['src/**/*.browser.test.ts', 'test/**/*.browser.test.ts'],
-          globalSetup: ['test/build-program.ts', 'test/app/plan-nursery.ts'],
+          name: 'served',
+          include: ['{src,test}/**/*.{db,browser}.test.ts'],
+          globalSetup: ['test/build-program.ts', 'test/share-folder.ts'],
         },
       },
     ],

@@ -4,11 +4,11 @@ import { cpSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { inject } from 'vitest'
 import { createClient } from '../../src/api/index.ts'
 import { sharedBrowser } from '../browser.ts'
 import { BUILT } from '../real-server.ts'
 import { root } from '../source-files.ts'
+import { plannedNursery } from './plan-nursery.ts'
 import { localToday, smallNursery } from './small-nursery.ts'
 
 export interface OpenedPage {
@@ -52,10 +52,10 @@ export async function serveApp(
   return app
 }
 
-/** The small nursery with its season planned: a copy of the one that was planned before the first test. */
-export function servePlannedApp(): Promise<ServedApp> {
+/** The small nursery with its season planned: a copy of the one that is planned once for all. */
+export async function servePlannedApp(): Promise<ServedApp> {
   const data = mkdtempSync(join(tmpdir(), 'planned-nursery-'))
-  cpSync(inject('plannedNursery'), data, { recursive: true })
+  cpSync(await plannedNursery(), data, { recursive: true })
   return serve(data, [])
 }
 
