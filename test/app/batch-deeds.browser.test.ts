@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type Body, type Entry, finishedStep } from '../../src/record/index.ts'
 import { BatchId, EntryId, inEnglish, KindId, MaterialLotId, OrderId } from '../../src/trade/index.ts'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 import { localToday, smallNursery } from './small-nursery.ts'
 
 const today = localToday()
@@ -90,7 +90,7 @@ const fill = async (label: string | RegExp, value: string) => {
 }
 const batch = (id: string) => app.client.batch(id)
 const open = async (id: string) => {
-  await app.page.goto(`${app.address}/batches/${id}`)
+  await openScreen(app.page, app, `/batches/${id}`)
   await app.page.getByRole('button', { name: 'Record something else' }).waitFor()
 }
 const eventually = <T>(ask: () => Promise<T>) => expect.poll(ask)
@@ -269,7 +269,7 @@ test('what was sent for an order, and a link of a family, show the entries behin
   ])
   await page.keyboard.press('Escape')
 
-  await page.goto(`${app.address}/lineage/batch/Q`)
+  await openScreen(page, app, '/lineage/batch/Q')
   await page.getByText('Link by link').click()
   await page.getByRole('button', { name: '6 cuttings: show the entries behind it' }).click()
   const link = page.getByRole('dialog', { name: 'Behind “6 cuttings”' })

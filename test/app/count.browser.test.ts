@@ -3,7 +3,7 @@ import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
 import { inEnglish } from '../../src/trade/index.ts'
 import { withKeys } from './hands.ts'
-import { type ServedApp, servePlannedApp } from './serve-app.ts'
+import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
 beforeAll(async () => {
@@ -50,7 +50,7 @@ test('a poor count by keyboard alone is kept, planned again, and the screen says
 
   await page.getByRole('button', { name: 'Undo' }).click()
   await expect.poll(async () => (await app.client.batch(row.id)).row.standing).toBe(row.standing)
-  await page.goto(`${app.address}/season`)
+  await openScreen(page, app, '/season')
   await page.getByText(why).first().waitFor()
   expect(problems).toEqual([])
 })
@@ -115,7 +115,7 @@ test('after another deed and a reload a ticked start is taken back whole on its 
   expect(await deed()).toHaveLength(2)
 
   const { row } = await countable()
-  await page.goto(`${app.address}/batches/${row.id}`)
+  await openScreen(page, app, `/batches/${row.id}`)
   await hands.press(page.getByRole('button', { name: 'Record something else' }))
   await page.getByRole('menuitem', { name: 'Note' }).press('Enter')
   await hands.write(page.getByLabel('Note', { exact: true }), 'meant for another batch')

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
-import { type ServedApp, servePlannedApp } from './serve-app.ts'
+import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
 let app: ServedApp
 
@@ -17,7 +17,7 @@ test('what could be promised, what is tried of a bench and the entries behind a 
   await page.locator('.promise figure.picture').waitFor()
   expect(await page.locator('.promise').getByLabel('How many trees').inputValue()).toBe('40')
 
-  await page.goto(`${app.address}/season`)
+  await openScreen(page, app, '/season')
   const grip = page.getByRole('slider', { name: /^Hot bed/ })
   await grip.focus()
   await page.keyboard.press('ArrowDown')
@@ -29,7 +29,7 @@ test('what could be promised, what is tried of a bench and the entries behind a 
   expect(benches.some(({ areaSquareMetres }) => areaSquareMetres === Number(value))).toBe(false)
 
   const [batch] = rowsOf(await app.client.batches({ state: 'alive' }))
-  await page.goto(`${app.address}/batches/${batch!.id}`)
+  await openScreen(page, app, `/batches/${batch!.id}`)
   await page.locator('.drill').first().click()
   await expect.poll(() => new URL(page.url()).searchParams.get('behind')).not.toBeNull()
   const shown = await page.locator('#entries li').count()
@@ -63,7 +63,7 @@ test('what is tried of an order, and of a rate on the rates and in a count-back,
   expect(tries()).toBeNull()
 
   for (const path of [`/orders?order=${planned!.order}`, '/rates?show=all']) {
-    await page.goto(app.address + path)
+    await openScreen(page, app, path)
     await page.locator('.pressed').first().click()
     const rate = page.getByRole('dialog')
     await rate.getByLabel('Typical').fill('41')

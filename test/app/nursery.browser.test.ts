@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
 import { withKeys } from './hands.ts'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
@@ -59,7 +59,7 @@ test('an empty nursery becomes one with a plan by typing alone, by keyboard: whe
 
   await page.goto(`${app.address}/orders/new`)
   await page.getByText('An order names a kind that you grow').waitFor()
-  await page.goto(`${app.address}/work`)
+  await openScreen(page, app, '/work')
   await hands.press(page.getByRole('link', { name: 'Type it in' }))
   await page.getByRole('heading', { name: 'Your nursery' }).waitFor()
 

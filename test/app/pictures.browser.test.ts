@@ -127,7 +127,7 @@ test('a finger that touches beside a small mark of a drawing presses the one tha
 
 test('the ruler of the year picks a week by keys at once, and is a picture with its table; the cuts of a method are saved as drawings', async () => {
   const { page, problems } = app
-  await page.goto(`${app.address}/work`)
+  await openScreen(page, app, '/work')
   const ruler = page.getByRole('slider', { name: 'The coming year' })
   await ruler.focus()
   const first = await ruler.getAttribute('aria-valuetext')
@@ -146,7 +146,7 @@ test('the ruler of the year picks a week by keys at once, and is a picture with 
   expect(await ahead.getByRole('row').count()).toBe(53)
   await page.keyboard.press('Escape')
 
-  await page.goto(`${app.address}/methods/top_wedge_graft`)
+  await openScreen(page, app, '/methods/top_wedge_graft')
   const cut = page.locator('.step-cut').first()
   expect((await saved(page, cut, 'Drawing (SVG)')).bytes.toString()).toContain('<path')
   const { width } = (await cut.locator('svg').boundingBox())!

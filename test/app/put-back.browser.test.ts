@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { pictureFileOf, rowsOf } from '../../src/api/index.ts'
 import { entryOf } from '../served-nursery.ts'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
@@ -35,7 +35,7 @@ const state = async () => {
 }
 
 const putBack = async (page: Page, file: string): Promise<string> => {
-  await page.goto(`${app.address}/settings`)
+  await openScreen(page, app, '/settings')
   const choosing = page.waitForEvent('filechooser')
   await page.getByRole('button', { name: 'Put a backup back' }).click()
   await (await choosing).setFiles(file)
@@ -87,7 +87,7 @@ test('a backup saved from Settings and put back there gives the nursery as it wa
   const keptAs = await putBack(page, backup)
   expect(await state()).toEqual(before)
   expect(await picture()).toEqual(bytes)
-  await page.goto(`${app.address}/batches/${batch!.id}`)
+  await openScreen(page, app, `/batches/${batch!.id}`)
   await page.getByRole('heading', { name: `Batch ${batch!.name}` }).waitFor()
   expect(await page.locator('main').textContent()).not.toContain('mice')
 
@@ -95,7 +95,7 @@ test('a backup saved from Settings and put back there gives the nursery as it wa
   expect(await state()).toEqual(later)
 
   // Both that were kept are named in Settings, the newest first, and stand there again by one press.
-  await page.goto(`${app.address}/settings`)
+  await openScreen(page, app, '/settings')
   const kept = page.getByRole('button', { name: /^Put it back: / })
   await kept.first().waitFor()
   expect(await kept.count()).toBe(2)

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { Entry } from '../../src/record/index.ts'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 import { localToday, planSeason, smallNursery } from './small-nursery.ts'
 
 /** A start that was set by hand, in the next third week of a year that is not begun yet. */
@@ -184,7 +184,7 @@ test('the line of what a bench can carry is dragged, moved by keys and typed, an
 
   const { starts } = await app.client.seasonPlan()
   const { order } = starts.flatMap(({ orders }) => orders)[0]!
-  await page.goto(`${app.address}/orders?order=${order}`)
+  await openScreen(page, app, `/orders?order=${order}`)
   await page.getByRole('button', { name: 'What if…', exact: true }).click()
   await page.getByRole('main').getByRole('slider').focus()
   await page.keyboard.press('End')
@@ -209,7 +209,7 @@ test('another rate is tried from the rates and from a step of an order’s count
   await forms.waitFor({ state: 'detached' })
 
   const [planned] = (await app.client.seasonPlan()).starts.flatMap(({ orders }) => orders)
-  await page.goto(`${app.address}/orders?order=${planned!.order}`)
+  await openScreen(page, app, `/orders?order=${planned!.order}`)
   const rung = page.getByRole('button', { name: /What if…$/ }).last()
   await rung.focus()
   await page.keyboard.press('Enter')
@@ -262,7 +262,7 @@ test('by keyboard alone the focus is never lost: after a task is kept it is on t
   await focused.waitFor()
   expect(await focused.evaluate(button => button.closest('.task')!.getAttribute('data-state'))).toBe('open')
 
-  await page.goto(`${app.address}/season`)
+  await openScreen(page, app, '/season')
   const disc = page.locator('[data-start]').first()
   const start = await disc.getAttribute('data-start')
   await disc.press('Enter')

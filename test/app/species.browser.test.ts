@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type ServedApp, serveApp } from './serve-app.ts'
+import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
 
@@ -19,7 +19,7 @@ test('a figure stated with a reason stands beside the built-in one, moves which 
     )
   await expect.poll(years).toBeLessThan(5)
 
-  await page.goto(`${app.address}/species`)
+  await openScreen(page, app, '/species')
   await page.getByRole('link', { name: /^Apricot/ }).click()
   const row = page.getByRole('row', { name: /first fruit of a worked or layered tree/ })
   await row.getByRole('button', { name: /State your own/ }).click()
@@ -47,13 +47,13 @@ test('a figure stated with a reason stands beside the built-in one, moves which 
 
 test('a window stated for a method moves the protocols that still had the built-in one, on the year wheel too', async () => {
   const { page, problems } = app
-  await page.goto(`${app.address}/year?species=fig`)
+  await openScreen(page, app, '/year?species=fig')
   const line = page
     .getByRole('listitem')
     .filter({ hasText: /Fig.*cutting/i })
     .first()
   const before = await line.textContent()
-  await page.goto(`${app.address}/species/fig`)
+  await openScreen(page, app, '/species/fig')
   await page
     .getByRole('region', { name: 'hardwood_cutting' })
     .getByRole('row', { name: /when it may begin/ })
@@ -67,7 +67,7 @@ test('a window stated for a method moves the protocols that still had the built-
   await leaf.getByLabel('Why').fill('our house is warm')
   await leaf.getByRole('button', { name: 'Keep' }).click()
   await page.getByText('Oct: leaves are off').waitFor()
-  await page.goto(`${app.address}/year?species=fig`)
+  await openScreen(page, app, '/year?species=fig')
   await page.getByText('leaves are off').first().waitFor()
   expect(before).not.toContain('leaves are off')
   expect(problems).toEqual([])
@@ -75,7 +75,7 @@ test('a window stated for a method moves the protocols that still had the built-
 
 test('a fruit that is missing is added from one that is like it, can be asked about at once, and undone', async () => {
   const { page, problems } = app
-  await page.goto(`${app.address}/species`)
+  await openScreen(page, app, '/species')
   await page.getByRole('button', { name: 'Add a fruit' }).click()
   const leaf = page.getByRole('dialog')
   await leaf.getByLabel('Common name').fill('Medlar')
@@ -93,7 +93,7 @@ test('a fruit that is missing is added from one that is like it, can be asked ab
   await page.getByRole('link', { name: 'Which tree of it' }).click()
   await page.locator('.ways-table tbody tr').nth(1).waitFor()
   await expect.poll(() => page.locator('.share textarea').inputValue()).toContain('like=pear')
-  await page.goto(`${app.address}/species/medlar`)
+  await openScreen(page, app, '/species/medlar')
   await page.getByRole('button', { name: 'Strike this fruit' }).click()
   await page.getByRole('heading', { name: 'No such fruit is known here.' }).waitFor()
   expect(problems).toEqual([])
