@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
+import { axeOn } from './axe.ts'
 import { withKeys } from './hands.ts'
 import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
 import { localToday } from './small-nursery.ts'
@@ -27,7 +27,7 @@ test('the invented nursery is opened to look around in, and put aside for one of
     await page.evaluate(shown => {
       document.documentElement.dataset.theme = shown
     }, theme)
-    const axe = new AxeBuilder({ page }).setLegacyMode().withTags([...rules])
+    const axe = (await axeOn(page)).withTags([...rules])
     expect((await axe.analyze()).violations.map(({ id }) => id)).toEqual([])
   }
   await explore.click()

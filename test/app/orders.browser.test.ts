@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
+import { axeOn } from './axe.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -36,7 +36,7 @@ test('the finder reaches what is over and what is to be done too, and its list i
   await found(/past/).waitFor()
   await finder.fill('')
   await found(/^This week/).waitFor()
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().include('.finder').analyze()
+  const { violations } = await (await axeOn(page)).include('.finder').analyze()
   expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target}`)).toEqual([])
   for (const deed of ['Accept the plan', 'Bring spreadsheets', 'Save a backup', 'Language']) {
     await finder.fill(deed)

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
-import { AxeBuilder } from '@axe-core/playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { makeDemoEntries } from '../../src/demo/index.ts'
+import { axeOn } from './axe.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
 /** In the invented nursery, a day in the half-year after grafts that took badly. */
@@ -90,7 +90,7 @@ test('the funnel turns into its table with the key T and back, is saved as a dra
     await page.evaluate(shown => {
       document.documentElement.dataset.theme = shown
     }, theme)
-    const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
+    const axe = await axeOn(page)
     const { violations } = await (theme === 'light'
       ? axe.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
       : axe.withRules(contrast)
