@@ -41,12 +41,14 @@ export const rowsOf = <Row>(table: Table<Row>): readonly Row[] => {
   const before = read.get(table)
   if (before !== undefined) return before as readonly Row[]
   const columns = Object.entries(table.columns) as [string, Column<unknown>][]
-  const rows = Array.from({ length: table.rows }, (_, index) => {
-    const row: Record<string, unknown> = {}
-    for (const [field, { of, at }] of columns)
-      row[field] = of[at !== undefined ? at[index]! : of.length === 1 ? 0 : index]
-    return row as Row
-  })
+  // Every row begins as the same one: a phone copies an object in a third of the time in which it puts one together.
+  const same = Object.fromEntries(columns.map(([field, { of }]) => [field, of[0]]))
+  const rows = Array.from({ length: table.rows }, (): Record<string, unknown> => ({ ...same }))
+  for (const [field, { of, at }] of columns)
+    if (of.length > 1)
+      rows.forEach((row, index) => {
+        row[field] = of[at === undefined ? index : at[index]!]
+      })
   read.set(table, rows)
-  return rows
+  return rows as readonly Row[]
 }

@@ -7,10 +7,10 @@ import { RouterProvider } from '@tanstack/react-router'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { keepAhead } from './data/ahead.ts'
+import { answered } from './data/answered.ts'
 import { clearOldViews } from './data/kept-views.ts'
 import { keepPages } from './data/newer-version.ts'
 import { keepSending } from './data/outbox/use-outbox.ts'
-import { look } from './data/queries.ts'
 import { queryClient } from './data/query-client.ts'
 import { hearServer } from './data/server-news.ts'
 import { NamesProvider } from './data/use-names.tsx'
@@ -20,20 +20,16 @@ import { startText } from './text/i18n.ts'
 import { FormatProvider } from './text/use-format.tsx'
 
 const IDLE_AT_LATEST_MS = 5000
-/** Where the server takes longer to say what nursery it is, the frame is drawn before. */
-const AT_ONCE_MS = 100
+/** Where the screen and its answers take longer, the page is drawn before, and says what it waits for. */
+const DRAWN_AT_LATEST_MS = 400
 
-/** What every line of a page stands on: a page drawn without it is drawn twice. */
-const nurseryKnown = (): Promise<unknown> =>
-  Promise.race([
-    Promise.all([queryClient.prefetchQuery(look.nursery()), queryClient.prefetchQuery(look.plan())]),
-    new Promise(late => setTimeout(late, AT_ONCE_MS)),
-  ])
-
-/** The server is asked, and the screen fetched, before anything is drawn: drawing takes a phone longer than the way there. */
-void router.load()
+/** Drawing takes a phone longer than the way to the server: the first page is drawn once, with its screen and answers. */
+const firstPage = Promise.race([
+  router.load().then(() => answered(queryClient)),
+  new Promise(late => setTimeout(late, DRAWN_AT_LATEST_MS)),
+])
 // No `await` at the top of a module: with one, the scripts of a build are not put together.
-void Promise.all([startText(), nurseryKnown()]).then(() => {
+void Promise.all([startText(), firstPage]).then(() => {
   keepSending()
   hearServer(queryClient)
 

@@ -1,11 +1,11 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
-import { type NurseryView, refusal, toTable } from '../../api/index.ts'
+import { type NurseryView, refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
 import { fullPlaces, WEEKS_WARNED } from '../../planning/index.ts'
 import { isInvented } from '../invented.ts'
 import type { Served } from '../served.ts'
 import { batchView } from '../views/batch.ts'
-import { batchRows } from '../views/batch-rows.ts'
+import { batchTable } from '../views/batch-rows.ts'
 import { benchViews } from '../views/benches.ts'
 import { lineageView } from '../views/lineage.ts'
 import { motherRows } from '../views/mothers.ts'
@@ -61,7 +61,7 @@ export const readingRoutes = (app: OpenAPIHono, { memory, plans, rateLooks, toda
     const protocol = memory.nursery().protocols.get(id)
     return protocol === undefined ? c.json(refusal('no-such-protocol', { id }), 404) : c.json(protocol, 200)
   })
-  app.openapi(routes.batches, c => c.json(toTable(batchRows(memory.nursery(), c.req.valid('query'))), 200))
+  app.openapi(routes.batches, c => c.json(batchTable(memory.nursery(), c.req.valid('query')), 200))
   const noBatch = (id: string) => refusal('no-such-batch', { id })
   app.openapi(routes.batch, c => {
     const { id } = c.req.valid('param')

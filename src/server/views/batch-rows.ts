@@ -1,6 +1,7 @@
-import type { BatchRow } from '../../api/index.ts'
+import { type BatchRow, type Table, toTable } from '../../api/index.ts'
 import { type Batch, heldBatches, type Nursery } from '../../record/index.ts'
 import { type BatchId, markOfMethod } from '../../trade/index.ts'
+import { onceForState } from './once-for-state.ts'
 
 const standingOf = (batch: Batch): number => batch.portions.reduce((sum, portion) => sum + portion.number, 0)
 
@@ -57,10 +58,21 @@ const byName = new Intl.Collator()
 
 const folded = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
 
-export const batchRows = (
-  nursery: Nursery,
-  asked: { find?: string | undefined; state: 'alive' | 'past' | 'all'; limit: number },
-): BatchRow[] => {
+interface Asked {
+  readonly find?: string | undefined
+  readonly state: 'alive' | 'past' | 'all'
+  readonly limit: number
+}
+
+const lists = onceForState<Table<BatchRow>>()
+
+/** Batches by state and words, those begun last first. */
+export const batchTable = (nursery: Nursery, asked: Asked): Table<BatchRow> => {
+  const find = () => toTable(batchRows(nursery, asked))
+  return asked.find ? find() : lists(nursery, `${asked.state} ${asked.limit}`, find)
+}
+
+const batchRows = (nursery: Nursery, asked: Asked): BatchRow[] => {
   const row = rowMaker(nursery)
   const words = folded(asked.find ?? '')
     .split(/\s+/)

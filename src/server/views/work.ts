@@ -1,6 +1,7 @@
 import { toTable, type WeekPlanned, type WorkBatch, type WorkList } from '../../api/index.ts'
 import type { Plan } from '../../planning/index.ts'
 import { aliveIn, heldThings, type Nursery } from '../../record/index.ts'
+import { onceForState } from './once-for-state.ts'
 import { mondayOf, weekOfDayText } from './week.ts'
 
 type Task = Plan['tasks'][number]
@@ -89,12 +90,19 @@ export const workList = (
 ): WorkList => {
   const week = asked.week ?? weekOfDayText(today)
   const mark = `${plan?.id ?? ''} ${week}`
+  const list = lists(nursery, mark, () => wholeList(nursery, plan, week, mark))
+  return asked.known === mark ? { ...list, planned: null } : list
+}
+
+const lists = onceForState<WorkList>()
+
+const wholeList = (nursery: Nursery, plan: Plan | null, week: string, mark: string): WorkList => {
   const { rows, ...planned } = weekOf(plan, week)
   return {
     week,
     monday: mondayOf(week),
     mark,
-    planned: asked.known === mark ? null : planned,
+    planned,
     batches: toTable(batchesOf(nursery, rows)),
     done: rows.flatMap(({ id }) => {
       const done = nursery.tasksDone.get(id)
