@@ -91,17 +91,19 @@ function Answer({ said }: { readonly said: WhatIf }) {
   const format = useFormat()
   const tell = useTell()
   const names = useNames()
-  const { saves, orders, limits, starts } = said
-  const cost = format.money(Math.abs(saves))
+  const { saves, weighsLess, orders, limits, starts } = said
+  const paysLess = saves - weighsLess
+  const cost = format.money(Math.abs(paysLess))
+  const short = format.money(Math.abs(weighsLess))
   const weekSaid = useWeekName()
   return (
     <div className="stack">
       <p className="strong">
-        {Math.abs(saves) < NO_COST
+        {Math.abs(paysLess) < NO_COST
           ? t('suppose.same')
-          : saves > 0
-            ? t('suppose.saves', { cost })
-            : t('suppose.costs', { cost })}
+          : t(paysLess > 0 ? 'suppose.saves' : 'suppose.costs', { cost })}{' '}
+        {Math.abs(weighsLess) >= NO_COST &&
+          t(weighsLess > 0 ? 'suppose.weighsLess' : 'suppose.weighsMore', { short })}
       </p>
       {orders.length === 0 ? (
         <p>{t('suppose.sameChances')}</p>

@@ -35,25 +35,38 @@ export function costParts(
     add('buying in', columnValue[column]! * season.kinds[kind]!.buyIn!.price)
   for (let column = 0; column < model.columns.count; column++) {
     const part = model.columns.part[column]!
-    if (
-      part === 'overtime' ||
-      part === 'extra area' ||
-      part === 'shortage' ||
-      part === 'moving' ||
-      part === 'mother trees'
-    )
+    if (part === 'overtime' || part === 'extra area' || part === 'mother trees')
       add(part, columnValue[column]! * model.columns.cost[column]!)
   }
-  for (const { order, kind, week, number } of solution.deliveries) {
-    const wanted = season.orders[order]!
-    add('lateness', number * costOfLate(wanted, season.prices, wanted.dueWeek, week))
-    add('substitution', number * wanted.kinds.find(accepted => accepted.kind === kind)!.lessWorth)
-  }
+  for (const [part, cost] of Object.entries(weighedParts(planned))) add(part, cost)
   return Object.fromEntries(
     Object.entries(parts)
       .map(([part, cost]) => [part, Math.round(cost * 100) / 100] as const)
       .filter(([, cost]) => cost !== 0),
   )
+}
+
+/** What is weighed and paid by nobody: trees short, late or of another kind, and starts moved that people have seen. */
+export function weighedParts({
+  season,
+  model,
+  solution,
+}: Pick<Planned, 'season' | 'model' | 'solution'>): Record<
+  'shortage' | 'moving' | 'lateness' | 'substitution',
+  number
+> {
+  const parts = { shortage: 0, moving: 0, lateness: 0, substitution: 0 }
+  for (let column = 0; column < model.columns.count; column++) {
+    const part = model.columns.part[column]!
+    if (part === 'shortage' || part === 'moving')
+      parts[part] += solution.columnValue[column]! * model.columns.cost[column]!
+  }
+  for (const { order, kind, week, number } of solution.deliveries) {
+    const wanted = season.orders[order]!
+    parts.lateness += number * costOfLate(wanted, season.prices, wanted.dueWeek, week)
+    parts.substitution += number * wanted.kinds.find(accepted => accepted.kind === kind)!.lessWorth
+  }
+  return parts
 }
 
 function minutesOf({ number, course }: ChosenStart): number {

@@ -10,6 +10,8 @@ export const WhatIf = z
      * would cost more. Of the relaxation: whole trays aside.
      */
     saves: z.number(),
+    /** What of that is paid by nobody: trees short, late or of another kind, and starts moved, would weigh so much less. */
+    weighsLess: z.number(),
     /** Orders whose chance of being filled in time would be another. */
     orders: z
       .array(

@@ -36,6 +36,7 @@ describe('what if a capacity were another', () => {
     const area = prices.squareMetreWeek * (6 + (80 / 20) * 12)
     const more = await ask(crowded, plan, bed(2))
     expect(more!.saves / (byHand - area)).toBeCloseTo(1, 2)
+    expect(more!.weighsLess / (trees * 12 * prices.shortShare)).toBeCloseTo(1, 2)
     expect(more!.starts).toMatchObject([{ kind: 'fig', before: 100, after: 200 }])
   })
 
@@ -60,6 +61,7 @@ describe('what if a capacity were another', () => {
     const plan = await planned(crowded)
     expect(await ask(crowded, plan, bed(1))).toEqual({
       saves: 0,
+      weighsLess: 0,
       orders: [],
       limits: { gone: [], added: [] },
       starts: [],

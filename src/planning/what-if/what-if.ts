@@ -1,5 +1,6 @@
 import type { Nursery } from '../../record/index.ts'
 import { type Phrase, phrase } from '../../trade/index.ts'
+import { weighedParts } from '../answer/costs.ts'
 import { limitsOf } from '../answer/limits.ts'
 import { buildSeasonModel } from '../model/build-season-model.ts'
 import type { SeasonSolver, Solution } from '../model/season-model.ts'
@@ -58,6 +59,7 @@ interface Base {
   readonly shown: ShownPlan
   readonly solver: SeasonSolver
   readonly relaxed: Solution
+  readonly weighed: number
   readonly chances: ReadonlyMap<string, number>
 }
 
@@ -134,6 +136,7 @@ export async function whatIf(asked: WhatIfAsked, hooks: WhatIfHooks = {}): Promi
     const relaxed = solver.solve()
     return {
       saves: base.relaxed.objective - relaxed.objective,
+      weighsLess: base.weighed - weighedIn(season, solver, relaxed),
       orders: chancesMoved(season, base.chances, orderChances(season, made.fresh)),
       limits: limitsMoved(limitsOf(base), limitsOf({ season, relaxed })),
       starts: startsMoved(season, shown.starts, made.starts),
@@ -161,6 +164,10 @@ async function baseOf(
   const chances = new Map(
     orderChances(season, simulated).map(({ chance }, o) => [season.orders[o]!.id as string, chance]),
   )
-  memory.base = { nursery, plan: plan.id, today, season, shown, solver, relaxed, chances }
+  const weighed = weighedIn(season, solver, relaxed)
+  memory.base = { nursery, plan: plan.id, today, season, shown, solver, relaxed, weighed, chances }
   return memory.base
 }
+
+const weighedIn = (season: Season, { model }: SeasonSolver, solution: Solution): number =>
+  Object.values(weighedParts({ season, model, solution })).reduce((sum, cost) => sum + cost, 0)

@@ -8,6 +8,8 @@ export const suppose = {
   saves: 'The season would cost {{cost}} less.',
   costs: 'The season would cost {{cost}} more.',
   same: 'The season would cost the same.',
+  weighsLess: 'Trees short, late or of another kind would weigh {{short}} less beside it.',
+  weighsMore: 'Trees short, late or of another kind would weigh {{short}} more beside it.',
   sameChances: 'No order’s chance would change.',
   gone: '{{subject}} would no longer be a limit.',
   added: 'A new limit. {{sentence}}',
@@ -16,7 +18,7 @@ export const suppose = {
   sameStarts: 'No start would change.',
   start: '{{kind}}, {{week}}: {{before}} → {{after}}',
   basis:
-    'Late and missing trees are counted into the cost, whole trays are not. Chances from 1,000 simulated seasons; starts that it does not touch stay as planned. Nothing is entered until you say so.',
+    'Whole trays are not counted into the cost. Chances in the simulated seasons of the plan; starts that it does not touch stay as planned. Nothing is entered until you say so.',
   capacity: {
     bench: 'Which bench',
     person: 'Who',

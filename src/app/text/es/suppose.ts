@@ -8,6 +8,8 @@ export const suppose = {
   saves: 'La campaña costaría {{cost}} menos.',
   costs: 'La campaña costaría {{cost}} más.',
   same: 'La campaña costaría lo mismo.',
+  weighsLess: 'Los árboles que faltan, llegan tarde o son de otra clase pesarían {{short}} menos al lado.',
+  weighsMore: 'Los árboles que faltan, llegan tarde o son de otra clase pesarían {{short}} más al lado.',
   sameChances: 'No cambiaría la probabilidad de ningún pedido.',
   gone: '{{subject}} ya no sería un límite.',
   added: 'Un límite nuevo. {{sentence}}',
@@ -16,7 +18,7 @@ export const suppose = {
   sameStarts: 'No cambiaría ningún inicio.',
   start: '{{kind}}, {{week}}: {{before}} → {{after}}',
   basis:
-    'Los árboles tardíos o que faltan entran en el coste; las bandejas enteras, no. Probabilidades de 1000 campañas simuladas; los inicios que no toca quedan como están planificados. No se anota nada hasta que usted lo diga.',
+    'Las bandejas enteras no entran en el coste. Probabilidades en las campañas simuladas del plan; los inicios que no toca quedan como están planificados. No se anota nada hasta que usted lo diga.',
   capacity: {
     bench: 'Qué mesa',
     person: 'Quién',
