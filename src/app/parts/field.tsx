@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { FieldError, Input, Label, TextField, type TextFieldProps } from 'react-aria-components'
 
 /** One line of text, with its name above and what is wrong below. */
@@ -8,7 +9,7 @@ export function Field({
   wrong,
   ...rest
 }: TextFieldProps & {
-  readonly label: string
+  readonly label: ReactNode
   readonly placeholder?: string
   readonly wrong?: string | undefined
 }) {

@@ -76,7 +76,14 @@ export function BenchLines({
                 {t('benches.counting.same')}
               </Button>
               <Field
-                label={t('benches.counting.counted', { batch: line.name, step: term(line.stepName) })}
+                label={
+                  <>
+                    {t('benches.counting.counted')}{' '}
+                    <span className="unseen">
+                      {t('benches.counting.ofBatch', { batch: line.name, step: term(line.stepName) })}
+                    </span>
+                  </>
+                }
                 inputMode="numeric"
                 value={saidOf(key).seen}
                 onChange={seen => setSeen(key, seen)}

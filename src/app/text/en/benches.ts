@@ -42,7 +42,9 @@ export const benches = {
     last: 'Last counted {{day}}.',
     nothing: 'The record has nothing on this bench. Add what you find.',
     line: '{{kind}}, {{step}}: {{number}} by the record',
-    counted: 'Seen of {{batch}}, {{step}}',
+    counted: 'Seen',
+    /** Read out after it; the line says it already to those who see. */
+    ofBatch: 'of {{batch}}, {{step}}',
     same: 'As the record has it',
     more: 'A batch that the record does not have here',
     add: 'Add',
