@@ -89,6 +89,8 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
     const orders = season.orders.flatMap(({ kinds }, o) => (anew.has(kinds[0]!.kind) ? [o] : []))
     const sure = await planned(besideTheRest(part, expectedToTake(loads), rest.starts), {
       ...input,
+      // Where the solves of a part end is no beginning for those of the whole.
+      reckoning: undefined,
       simulated: simulated(part),
       withAllRoom: part,
       keepsSurplus: o => isSteadyOrder[orders[o]!]!,
