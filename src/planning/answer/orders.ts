@@ -1,4 +1,5 @@
 import { listed, type Phrase, phrase } from '../../trade/index.ts'
+import { grouped } from '../grouped.ts'
 import type { OrderForecast } from '../plan.ts'
 import { poolSaid } from '../reading/pools.ts'
 import { courseOf, readySpan } from '../rules/season-draft.ts'
@@ -17,6 +18,7 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
   const before = nursery.acceptedPlan?.chances ?? {}
   const own: Match[][] = season.orders.map(() => [])
   for (const match of matches) if (match.taker.what === 'order') own[match.taker.order]!.push(match)
+  const byKind = grouped(matches, ({ kind }) => kind)
   return season.orders.map((order, o) => {
     const state = nursery.orders.get(order.id)
     const outcome = outcomes[o]!
@@ -34,7 +36,7 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
       highByDue: outcome.highByDue,
       late: outcome.late,
       short: Math.max(0, outcome.short),
-      why: whyOf(planned, matches, own[o]!, o, solution.short[o]!),
+      why: whyOf(planned, byKind, own[o]!, o, solution.short[o]!),
       ladders: laddersOf(planned, own[o]!, o),
     }
   })
@@ -43,7 +45,7 @@ export function orderForecasts(planned: Planned, matches: readonly Match[]): Ord
 /** Why it is surer or less sure than asked. */
 function whyOf(
   planned: Planned,
-  matches: readonly Match[],
+  byKind: ReadonlyMap<number, readonly Match[]>,
   made: readonly Match[],
   o: number,
   short: number,
@@ -80,7 +82,11 @@ function whyOf(
       reasons.push(phrase('More would not help enough: {limit}.', { limit: limitOf(planned, o) }))
     return reasons
   }
-  return whySurer(planned, matches, o)
+  return whySurer(
+    planned,
+    order.kinds.flatMap(({ kind }) => byKind.get(kind) ?? []),
+    o,
+  )
 }
 
 /** Whether any start that may still begin has anything ready by the latest week. */

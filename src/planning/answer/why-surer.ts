@@ -5,7 +5,7 @@ import type { Planned } from './planned.ts'
 /**
  * Why an order is surer than asked: because of what stands already, because plants made for others cover it, because a start
  * was set by hand, or because whole trays and smallest batches were rounded up; else its starts are those that people have seen.
- * @param matches whose plants go where, of all orders
+ * @param matches whose plants go where, of all orders, at least of the kinds that it accepts
  */
 export function whySurer(
   { season, starts, before }: Pick<Planned, 'season' | 'starts' | 'before'>,

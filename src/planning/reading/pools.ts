@@ -1,4 +1,10 @@
-import { givenInSeason, type HeldThings, type MotherState, type Nursery } from '../../record/index.ts'
+import {
+  givenInSeason,
+  type HeldThings,
+  type MotherState,
+  type Nursery,
+  seasonYear,
+} from '../../record/index.ts'
 import { dayText } from '../../science/index.ts'
 import {
   type CultivarId,
@@ -9,6 +15,7 @@ import {
   type Protocol,
   phrase,
 } from '../../trade/index.ts'
+import { grouped } from '../grouped.ts'
 import type { MotherPool, PoolMother } from '../season.ts'
 import type { Weeks } from './weeks.ts'
 
@@ -76,6 +83,7 @@ export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assu
       }
     }
 
+  const seasonsOf = givingSeasons(weeks)
   const pools: MotherPool[] = []
   const index = new Map<string, number>()
   for (const [key, want] of wanted) {
@@ -89,7 +97,7 @@ export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assu
       continue
     }
     index.set(key, pools.length)
-    pools.push(readPool(nursery, weeks, held, want, registered))
+    pools.push(readPool(nursery, weeks, held, want, registered, seasonsOf(registered[0]!, want.material)))
   }
   return {
     pools,
@@ -112,9 +120,9 @@ function readPool(
   held: HeldThings,
   { cultivar, rootstockKind, material, name, keepsWeeks }: Wanted,
   registered: readonly MotherState[],
+  seasons: readonly GivingSeason[],
 ): MotherPool {
   const giving = registered.filter(state => mayGive(state, held))
-  const seasons = seasonsOf(weeks, registered[0]!, material)
   const mothers: PoolMother[] = giving.map(state => readMother(weeks, state, material, seasons))
   const stored = [...nursery.lots.values()].flatMap(lot => {
     const left = lot.number - lot.used - lot.discarded
@@ -147,16 +155,30 @@ function readPool(
 const mayGive = ({ mother, retired, tests }: MotherState, held: HeldThings): boolean =>
   retired === null && !held.mothers.has(mother.id) && tests.at(-1)?.result !== 'positive'
 
+interface GivingSeason {
+  readonly season: number
+  readonly fromWeek: number
+  readonly toWeek: number
+}
+
 /** Stretches of weeks that are one season of giving: calendar years, or seasons over the turn of the year. */
-function seasonsOf(weeks: Weeks, { mother }: MotherState, material: Material) {
-  const seasons: { season: number; fromWeek: number; toWeek: number }[] = []
-  for (let week = 0; week < weeks.count; week++) {
-    const { season } = givenInSeason(mother.gives, [], material, dayText(weeks.monday(week) + 3))
-    const current = seasons.at(-1)
-    if (current?.season === season) current.toWeek = week
-    else seasons.push({ season, fromWeek: week, toWeek: week })
+function givingSeasons(weeks: Weeks) {
+  const thursdays = Array.from({ length: weeks.count }, (_, week) => dayText(weeks.monday(week) + 3))
+  const known = new Map<string, readonly GivingSeason[]>()
+  return ({ mother: { gives } }: MotherState, material: Material): readonly GivingSeason[] => {
+    const months = gives.filter(supply => supply.material === material).flatMap(supply => supply.months)
+    const name = months.join()
+    const before = known.get(name)
+    if (before) return before
+    const stretches = grouped(thursdays.keys(), week => seasonYear(months, thursdays[week]!))
+    const seasons = [...stretches].map(([season, own]) => ({
+      season,
+      fromWeek: own[0]!,
+      toWeek: own.at(-1)!,
+    }))
+    known.set(name, seasons)
+    return seasons
   }
-  return seasons
 }
 
 function readMother(

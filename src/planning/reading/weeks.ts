@@ -12,7 +12,7 @@ export interface Weeks {
   of(day: string): number
   /** The last week that ends on or before a day. */
   endingBy(day: string): number
-  /** Calendar month and year of a week: that of its Thursday, as the standard counts. */
+  /** Calendar month and year of a week of the season: that of its Thursday, as the standard counts. */
   month(week: number): number
   year(week: number): number
 }
@@ -20,6 +20,7 @@ export interface Weeks {
 export function seasonWeeks(today: string, count: number): Weeks {
   const first = weekOfDay(dayNumber(today))
   const monday = (week: number) => weekStart(first + week)
+  const thursdays = Array.from({ length: count }, (_, week) => dateOf(monday(week) + 3))
   return {
     first,
     count,
@@ -27,8 +28,8 @@ export function seasonWeeks(today: string, count: number): Weeks {
     monday,
     of: day => weekOfDay(dayNumber(day)) - first,
     endingBy: day => weekOfDay(dayNumber(day) + 1) - 1 - first,
-    month: week => dateOf(monday(week) + 3).month,
-    year: week => dateOf(monday(week) + 3).year,
+    month: week => thursdays[week]!.month,
+    year: week => thursdays[week]!.year,
   }
 }
 

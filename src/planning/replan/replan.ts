@@ -13,6 +13,7 @@ import {
   type SimulationMemory,
 } from '../simulate/simulate-by-component.ts'
 import type { SimulatedSeasons } from '../simulate/simulate-seasons.ts'
+import { addLoads } from '../simulate/sum-loads.ts'
 import { withPlanted } from '../simulate/wood.ts'
 import { CLOSE_ENOUGH } from '../sureness/move-margins.ts'
 import { savedByMoving } from '../sureness/saved-by-moving.ts'
@@ -57,9 +58,9 @@ const SHARED = ['space', 'labour', 'licence']
  * anew falls short for lack of room, which what stays may have to give.
  */
 export async function replan(input: ReplanInput): Promise<MadePlan | null> {
-  const { season, shown, seasons, seed, memory } = input
-  const simulated = (of: Season) => byComponent(of, seed, memory, input.open)
-  const inSeason = simulated(season)
+  const { season, shown, seasons, seed, memory, open, reckoning, mayFallShort, ...job } = input
+  const inSeason = byComponent(season, seed, memory, open)
+  const simulated = (of: Season) => (of === season ? inSeason : byComponent(of, seed, memory, open))
   const before = await simulated(withPlanted(season, shown.planted)).runFresh(
     shown.starts,
     shown.bought,
@@ -70,27 +71,25 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   const part = partOfSeason(season, kind => anew.has(kind))
   if (part.orders.length > MOST_ANEW * season.orders.length) return null
 
-  const isAnew = ({ way }: SeasonStart) => anew.has(season.ways[way]!.kind)
+  const isAnew = (kind: number) => anew.has(kind)
+  const isRest = (kind: number) => !anew.has(kind)
   const rest = {
-    starts: shown.starts.filter(start => !isAnew(start)),
-    bought: shown.bought.filter(({ kind }) => !anew.has(kind)),
-    season: partOfSeason(season, kind => !anew.has(kind)),
+    starts: shown.starts.filter(({ way }) => isRest(season.ways[way]!.kind)),
+    bought: shown.bought.filter(({ kind }) => isRest(kind)),
   }
+  const loads = await inSeason.loads(rest.starts, rest.bought, seasons, isRest)
   const margins = {
     plannedNumber: Float64Array.from(shown.margins.plannedNumber),
     plannedDueWeek: Int32Array.from(shown.margins.plannedDueWeek),
   }
   let own: OwnPlan = { starts: [], bought: [], saved: 0 }
   if (part.orders.length > 0) {
-    const loads = simulatedLoads(
-      rest.season,
-      await simulated(rest.season).loads(rest.starts, rest.bought, seasons),
-    )
     const orders = season.orders.flatMap(({ kinds }, o) => (anew.has(kinds[0]!.kind) ? [o] : []))
-    const sure = await planned(besideTheRest(part, expectedToTake(loads), rest.starts), {
-      ...input,
-      // Where the solves of a part end is no beginning for those of the whole.
-      reckoning: undefined,
+    const taken = expectedToTake(simulatedLoads(season, loads))
+    const sure = await planned(besideTheRest(part, taken, rest.starts), {
+      ...job,
+      seasons,
+      seed,
       simulated: simulated(part),
       withAllRoom: part,
       keepsSurplus: o => isSteadyOrder[orders[o]!]!,
@@ -99,7 +98,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
         plannedDueWeek: Int32Array.from(orders, o => margins.plannedDueWeek[o]!),
       },
     })
-    if (sure.isCramped && !input.mayFallShort) return null
+    if (sure.isCramped && !mayFallShort) return null
     orders.forEach((o, own) => {
       margins.plannedNumber[o] = sure.margins.plannedNumber[own]!
       margins.plannedDueWeek[o] = sure.margins.plannedDueWeek[own]!
@@ -108,8 +107,9 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
   }
   const starts = [...rest.starts, ...own.starts]
   const bought = [...rest.bought, ...own.bought]
+  addLoads(loads, await inSeason.loads(own.starts, own.bought, seasons, isAnew))
   const { shown: _, ...unshown } = season
-  const whole = await reckoned(withCover(unshown), margins, starts, bought, input.reckoning)
+  const whole = await reckoned(withCover(unshown), margins, starts, bought, reckoning)
   if (!whole) return null
   return {
     margins,
@@ -121,7 +121,7 @@ export async function replan(input: ReplanInput): Promise<MadePlan | null> {
       bought,
       seasons,
     ),
-    loads: simulatedLoads(season, await inSeason.loads(starts, bought, seasons)),
+    loads: simulatedLoads(season, loads),
     saved: own.saved,
   }
 }

@@ -56,21 +56,37 @@ function shared(season: Season, here: PartRuns, lines: readonly Line[]): PartRun
   const claims = new Int32Array(new SharedArrayBuffer(4 * MOST_CLAIMS))
   const waiting = new Map<number, Asked & { readonly hear: (answer: Answer['answer']) => void }>()
   let asks = 0
+  let isSeasonTold = false
+  let isListening = false
   const heard = (message: unknown) => {
     const { number: of, at, answer } = message as Answer
-    if (of !== number) return
+    if (of === number) done(at, answer)
+  }
+  const done = (at: number, answer: Answer['answer']) => {
     waiting.get(at)?.hear(answer)
     waiting.delete(at)
-    if (waiting.size === 0) for (const line of lines) line.off('message', heard)
+    if (waiting.size > 0 || !isListening) return
+    isListening = false
+    for (const line of lines) line.off('message', heard)
   }
-  for (const line of lines) line.postMessage({ season, number } satisfies Told)
+  const tell = (told: Told) => {
+    for (const line of lines) line.postMessage(told)
+  }
+  const tellRun = (at: number, { run, what }: Asked) => tell({ run, what, number, at, claims })
 
   const ask = (asked: Asked): Promise<Answer['answer']> => {
     const at = asks++
     if (lines.length === 0 || at >= MOST_CLAIMS) return Promise.resolve(here[asked.what](asked.run))
-    if (waiting.size === 0) for (const line of lines) line.on('message', heard)
     const answered = new Promise<Answer['answer']>(hear => waiting.set(at, { ...asked, hear }))
-    for (const line of lines) line.postMessage({ ...asked, number, at, claims } satisfies Told)
+    if (!isListening) for (const line of lines) line.on('message', heard)
+    isListening = true
+    if (isSeasonTold) tellRun(at, asked)
+    else if (waiting.size > 1) {
+      // One run alone is done sooner than a season is told.
+      isSeasonTold = true
+      tell({ season, number })
+      for (const [before, each] of waiting) tellRun(before, each)
+    }
     return answered
   }
 
@@ -79,10 +95,8 @@ function shared(season: Season, here: PartRuns, lines: readonly Line[]): PartRun
     loads: run => ask({ run, what: 'loads' }) as Promise<SeasonLoads>,
     help() {
       // The threads take the first; from the other end nobody waits for another.
-      for (const [at, { run, what, hear }] of [...waiting].reverse()) {
-        if (!claim(claims, at)) continue
-        hear(here[what](run))
-        waiting.delete(at)
+      for (const [at, { run, what }] of [...waiting].reverse()) {
+        if (claim(claims, at)) done(at, here[what](run))
       }
     },
   }

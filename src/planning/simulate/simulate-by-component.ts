@@ -4,7 +4,7 @@ import { mergePartials } from './merge-partials.ts'
 import { type OpenRunner, runHere } from './part-runs.ts'
 import { partsOf } from './parts.ts'
 import { type SimulatedSeasons, simulateSeasons } from './simulate-seasons.ts'
-import { loadsSummed } from './sum-loads.ts'
+import { addLoads, nothingLoaded } from './sum-loads.ts'
 
 /** What was simulated last of each component, with what it began from; the newest first. */
 export type SimulationMemory = Map<string, readonly Remembered[]>
@@ -31,8 +31,13 @@ export interface SeasonsByComponent {
     bought: readonly BoughtIn[],
     seasons: number,
   ): Promise<SimulatedSeasons>
-  /** The places and hands that the seasons take. */
-  loads(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): Promise<SeasonLoads>
+  /** The places and hands that the seasons take, of all components or of those of some kinds. */
+  loads(
+    starts: readonly SeasonStart[],
+    bought: readonly BoughtIn[],
+    seasons: number,
+    isOf?: (kind: number) => boolean,
+  ): Promise<SeasonLoads>
   /** Begins with the components of these starts, of which all is known: the next run will ask for them. */
   begin(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): void
 }
@@ -123,11 +128,13 @@ export function byComponent(
         if (own.starts.length > 0) seasonsOf(p, own.starts, own.bought, 0, seasons).catch(() => {})
       })
     },
-    async loads(starts, bought, seasons) {
-      const results = busyParts(starts, bought).map(own => loadsOf(own.part, own.starts, own.bought, seasons))
+    async loads(starts, bought, seasons, isOf = () => true) {
+      const results = busyParts(starts, bought)
+        .filter(({ part }) => isOf(parts[part]!.kinds[0]!))
+        .map(own => loadsOf(own.part, own.starts, own.bought, seasons))
       runner.help()
-      const { sum, add } = loadsSummed(season, seasons)
-      for (const each of results) add(await each)
+      const sum = nothingLoaded(season, seasons)
+      for (const each of results) addLoads(sum, await each)
       return sum
     },
     run: (starts, bought, seasons) => run(starts, bought, 0, seasons),
