@@ -81,11 +81,8 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
   let whole: Opened | null = null
   let isTakenApart = parts.length > 0
   let startingFrom: Basis | null = null
-  /** Columns and rows of which the whole has not been told what holds now. */
-  const untold = {
-    columns: new Set(Array.from({ length: columns.count }, (_, c) => c)),
-    rows: new Set(Array.from({ length: rows.count }, (_, r) => r)),
-  }
+  /** 1 for columns and rows of which the whole has not been told what holds now. */
+  const untold = { columns: new Uint8Array(columns.count), rows: new Uint8Array(rows.count) }
 
   const open = (of: LinearModel): Opened => {
     const opened = openModel(highs, of, true)
@@ -147,8 +144,8 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
   }
   /** Hands over what the whole has not been told; true where there was something. */
   const tellWhole = (opened: Opened): boolean => {
-    const columnsTold = Int32Array.from(untold.columns).sort()
-    const rowsTold = Int32Array.from(untold.rows).sort()
+    const columnsTold = marked(untold.columns)
+    const rowsTold = marked(untold.rows)
     if (columnsTold.length > 0) {
       const of = (all: Float64Array) => Float64Array.from(columnsTold, column => all[column]!)
       opened.changeColsCost({ kind: 'set', indices: columnsTold }, of(cost))
@@ -158,8 +155,8 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
       const of = (all: Float64Array) => Float64Array.from(rowsTold, row => all[row]!)
       opened.changeRowsBounds({ kind: 'set', indices: rowsTold }, of(rowLower), of(rowUpper))
     }
-    untold.columns.clear()
-    untold.rows.clear()
+    untold.columns.fill(0)
+    untold.rows.fill(0)
     return columnsTold.length + rowsTold.length > 0
   }
   const basisOfParts = (): Basis => {
@@ -168,11 +165,14 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     return { colStatus: side.columnStatus, rowStatus }
   }
   const runWhole = (isStopped: (() => boolean) | undefined): Ran => {
+    const isFirst = whole === null
     if (!whole) {
-      whole = open(model)
+      whole = open(holdsNow)
       addRows(whole, added)
+      untold.columns.fill(0)
+      untold.rows.fill(0)
     }
-    const isOther = tellWhole(whole)
+    const isOther = tellWhole(whole) || isFirst
     if (startingFrom) whole.setBasis(startingFrom)
     else if (isOther && isTakenApart) whole.setBasis(basisOfParts())
     startingFrom = null
@@ -181,12 +181,12 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     return { outcome, objective: whole.getObjectiveValue(), columnValue: colValue, rowDual }
   }
   const touchColumn = (column: number) => {
-    untold.columns.add(column)
+    untold.columns[column] = 1
     const part = parts[partOfColumn[column]!]
     if (part) part.isTold = false
   }
   const touchRow = (row: number) => {
-    untold.rows.add(row)
+    untold.rows[row] = 1
     const part = parts[partOfRow[row]!]
     if (part) part.isTold = false
   }
@@ -246,4 +246,12 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
       whole?.dispose()
     },
   }
+}
+
+function marked(marks: Uint8Array): Int32Array {
+  let count = 0
+  for (let i = 0; i < marks.length; i++) count += marks[i]!
+  const all = new Int32Array(count)
+  for (let i = 0, at = 0; at < count; i++) if (marks[i] === 1) all[at++] = i
+  return all
 }

@@ -134,8 +134,9 @@ function labourCapacity(
     sets.map(set => [set, Float64Array.from({ length: weeks }, (_, week) => freeInWeek(set, week))]),
   )
   const freeMinutes = (set: number, week: number) => free.get(set)![week]!
-  const isNeverShort = Array.from({ length: weeks }, (_, week) =>
-    sets.every(set => freeMinutes(set, week) >= 0),
+  /** Work of less than this in all is too much for nobody. */
+  const leastFree = Array.from({ length: weeks }, (_, week) =>
+    Math.min(...sets.map(set => freeMinutes(set, week))),
   )
   const row = (set: number, week: number) => {
     const entries = rowEntries()
@@ -172,7 +173,7 @@ function labourCapacity(
       const load = loadOf(columnValue)
       const rows = []
       for (let week = 0; week < weeks; week++) {
-        if (isNeverShort[week] && load.every(minutes => minutes[week] === 0)) continue
+        if (load.reduce((sum, minutes) => sum + minutes[week]!, 0) <= leastFree[week]!) continue
         let worst = -1
         let most = tolerance
         const worked = crews.map((_, c) => {
@@ -225,13 +226,27 @@ function workOfColumns(
   index: ReadonlyMap<Skill, number>,
 ): WorkOf[] {
   const works: WorkOf[] = []
+  /** By way and course: the same for every week that has it. */
+  const minutesOf = new Map<string, readonly Float64Array[]>()
+  const minutesOfStart = (way: number, week: number): readonly Float64Array[] => {
+    const { labour } = courseOf(season, way, week)
+    if (isWhole) return labour.map(({ perPlant }) => perPlant)
+    const name = `${way} ${season.ways[way]!.courseOfWeek[week]}`
+    const known =
+      minutesOf.get(name) ??
+      labour.map(({ perPlant, perBatch }) =>
+        perPlant.map((each, k) => each + perBatch[k]! / largestStart[way]!),
+      )
+    minutesOf.set(name, known)
+    return known
+  }
   for (const { way, week, column } of starts) {
     const course = courseOf(season, way, week)
     const from = week + course.firstOffset
-    for (const { skill, perPlant, perBatch } of course.labour) {
-      const minutes = isWhole ? perPlant : perPlant.map((each, k) => each + perBatch[k]! / largestStart[way]!)
-      works.push({ column, skill: index.get(skill)!, from, minutes })
-    }
+    const minutes = minutesOfStart(way, week)
+    course.labour.forEach(({ skill }, l) => {
+      works.push({ column, skill: index.get(skill)!, from, minutes: minutes[l]! })
+    })
   }
   for (const { way, week, begun } of wholeStarts) {
     const course = courseOf(season, way, week)

@@ -32,10 +32,11 @@ export const space: SeasonRule = draft => {
 }
 
 function spaceCapacity(draft: SeasonDraft, extra: readonly (readonly number[] | null)[]): Capacity {
-  const { season, starts, holds } = draft
+  const { season, starts, holds, takesOf } = draft
   const { weeks, places } = season
   const free = freeArea(draft)
-  const footprints = starts.map(start => footprintOf(draft, start))
+  const nextOf = takesOf.map(takes => (takes.length > 0 ? nextTake(weeks, takes) : null))
+  const footprints = starts.map(start => footprintOf(draft, start, nextOf))
 
   const row = (place: number, week: number) => {
     const entries = rowEntries()
@@ -114,10 +115,14 @@ interface Footprint {
   readonly squareMetres: Float64Array
 }
 
-/** The area of one plant begun, until it is finished and, where it waits for the next week in which any is taken, on. */
+/**
+ * The area of one plant begun, until it is finished and, where it waits for the next week in which any is taken, on.
+ * @param nextOf by kind, the next take week of each week; null where none is ever taken
+ */
 function footprintOf(
   { season, takesOf }: SeasonDraft,
   { way, week }: { readonly way: number; readonly week: number },
+  nextOf: readonly (Int32Array | null)[],
 ): Footprint[] {
   const course = courseOf(season, way, week)
   const footprints: Footprint[] = course.area.map(({ place, squareMetres }) => ({
@@ -127,9 +132,9 @@ function footprintOf(
   }))
   const kind = season.ways[way]!.kind
   const { standsAt, usableWeeks } = season.kinds[kind]!
-  if (!standsAt) return footprints
+  const next = nextOf[kind]
+  if (!standsAt || !next) return footprints
   const takes = takesOf[kind]!
-  const next = nextTake(season.weeks, takes)
   const waiting = new Float64Array(season.weeks - week)
   let isAny = false
   for (let k = 0; k < course.ready.length && week + k < season.weeks; k++) {

@@ -63,9 +63,9 @@ export function orderOutcomes(season: Season, simulated: SimulatedSeasons): Orde
       delivered += simulated.delivered[at]!
     }
     let mean = 0
-    for (const number of ready) mean += number / seasons
+    for (let s = 0; s < seasons; s++) mean += ready[s]! / seasons
     let square = 0
-    for (const number of ready) square += (number - mean) ** 2
+    for (let s = 0; s < seasons; s++) square += (ready[s]! - mean) ** 2
     return {
       chance: onTime / seasons,
       ...interval(onTime, seasons),
