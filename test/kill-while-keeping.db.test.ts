@@ -86,4 +86,4 @@ test('a process killed while it keeps its state leaves one that is right or none
   const rows = rowsOf((await answer.json()) as Table<BatchRow>)
   expect(rows.length).toBe(1_200 + 3 * KILLS)
   expect(rows.reduce((sum, { standing }) => sum + standing, 0)).toBe(40 * rows.length)
-}, 60_000)
+})

@@ -23,7 +23,7 @@ const planned = (of: Nursery, previous: Plan | null = null, hooks: PlanJobHooks 
 let first: Plan
 beforeAll(async () => {
   first = await planned(nursery)
-}, 60_000)
+})
 
 /** One order, with so many of its trees sent out already. */
 const smallerBy = (trees: number, which = 5): Nursery => {

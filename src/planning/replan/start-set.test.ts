@@ -42,7 +42,7 @@ test('a start set by hand is planned in its week with its number, whole trays or
   expect(figs(await plan(nursery, second))).toEqual(figs(second))
 
   expect(figs(await plan(smallNursery(...wanted), second))).toEqual(figs(first))
-}, 60_000)
+})
 
 test('a start set in a week in which it may not begin is not planned, and the plan says so', async () => {
   const set = {

@@ -106,7 +106,7 @@ describe('what if an order or a rate were another', () => {
   let plan: Plan
   beforeAll(async () => {
     plan = await planned(calm)
-  }, 60_000)
+  })
 
   test.for(cases)(
     '%s costs what planning anew with it does, and leaves no order less sure',
