@@ -135,6 +135,13 @@ test.for(['reading', 'relaxation', 'margins', 'whole numbers'] as const)(
   },
 )
 
+test('a plan that was stopped early is never taken for the one made in full of the same entries: it has another name', async () => {
+  const nursery = smallNursery(order('F1', 'fig', 72, '2026-10-04'))
+  const wish = { today: MONDAY, throughSeq: 7, seasons: 200, seed: 1 }
+  const early = await planSeason(nursery, wish, { isStopped: () => true })
+  expect((await planSeason(nursery, wish)).id).not.toBe(early.id)
+})
+
 test('progress goes through its stages in order, in words', async () => {
   const stages: string[] = []
   await planSeason(

@@ -1,5 +1,4 @@
 import type { Entry, Nursery } from '../record/index.ts'
-import { seededRandom } from '../science/index.ts'
 import { type Phrase, phrase } from '../trade/index.ts'
 import { type Planned, weekName } from './answer/planned.ts'
 import { readAnswer } from './answer/read-answer.ts'
@@ -13,6 +12,7 @@ import { type MadePlan, replan } from './replan/replan.ts'
 import { restsOn } from './replan/rests-on.ts'
 import { type ShownPlan, shownPlan } from './replan/shown-plan.ts'
 import type { Season } from './season.ts'
+import { keyOf } from './simulate/key-of.ts'
 import { orderOutcomes } from './simulate/outcome.ts'
 import { noneKept, runHereWith } from './simulate/part-runs.ts'
 import { type Line, runsSharedWith } from './simulate/shared-runs.ts'
@@ -117,9 +117,14 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     before: wish.previous ?? null,
     news: wish.news ?? [],
   }
+  const outcome = outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped())
   return {
-    ...heading(season, wish),
-    outcome: outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped()),
+    ...heading(season, wish, [
+      outcome,
+      made.whole.cost,
+      made.starts.map(({ way, week, number }) => [way, week, number]),
+    ]),
+    outcome,
     cost: rounded(made.whole.cost),
     gapShare: withoutNoise(made.whole.gapShare),
     seasonsSimulated: made.fresh.to - made.fresh.from,
@@ -173,17 +178,17 @@ const plannedWith = (season: Season, { plannedNumber, plannedDueWeek }: Margins)
 
 const rounded = (cost: number) => Math.round(cost * 100) / 100
 
-const heading = (season: Season, wish: PlanWish) => ({
-  id: planId(wish),
+const heading = (season: Season, wish: PlanWish, planned: unknown = null) => ({
+  id: planId(wish, planned),
   madeOn: wish.today,
   throughSeq: wish.throughSeq,
   firstWeek: weekName(season, 0),
   weeks: season.weeks,
 })
 
-/** The same nursery, day and seed give the same plan, and the same name. */
-const planId = ({ today, throughSeq, seed }: PlanWish) =>
-  `plan-${today}-${throughSeq}-${Math.floor(seededRandom(seed).uniform() * 1e9).toString(36)}`
+/** The same nursery, day and seed give the same plan, and the same name; a plan that was stopped early has another. */
+const planId = ({ today, throughSeq, seed }: PlanWish, planned: unknown) =>
+  `plan-${today}-${throughSeq}-${keyOf(JSON.stringify([seed, planned])).toString(36)}`
 
 function outcomeOf(season: Season, { short }: Solution, gapShare: number, stopped: boolean): Outcome {
   if (stopped) return { kind: 'stopped early', gapShare }

@@ -108,7 +108,7 @@ export function byComponent(
     if (known?.loads?.seasons === seasons) return known.loads.of
     const of = await runner.loads({ part: p, starts, input: { from: 0, to: seasons, seed, bought } })
     // This is the plan that is shown. Nobody asks for it again who does not plan again, and its loads are large.
-    if (known && isKept) memory.set(name, [{ ...known, loads: { seasons, of } }])
+    if (isKept) memory.set(name, [{ ...known, from: begun, loads: { seasons, of } }])
     return of
   }
   const byPart = (starts: readonly SeasonStart[], bought: readonly BoughtIn[]) => {
@@ -147,10 +147,13 @@ export function byComponent(
     from: number,
     to: number,
   ): Promise<SimulatedSeasons> {
-    const results = busyParts(starts, bought).map(own => ({
-      part: parts[own.part]!,
-      of: seasonsOf(own.part, own.starts, own.bought, from, to),
-    }))
+    // Of what stands for no order only the places and hands that it takes are asked.
+    const results = busyParts(starts, bought)
+      .filter(({ part }) => parts[part]!.orders.length > 0)
+      .map(own => ({
+        part: parts[own.part]!,
+        of: seasonsOf(own.part, own.starts, own.bought, from, to),
+      }))
     if (results.length === 0) return simulateSeasons(season, starts, { from, to, seed, bought })
     runner.help()
     const all: Result[] = []
