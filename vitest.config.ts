@@ -28,8 +28,9 @@ export default defineConfig({
   test: {
     pool: 'forks',
     isolate: false,
-    // Room for young objects, as the program has; and the solver is done with a small season before it would be optimised.
-    execArgv: ['--max-semi-space-size=32', '--liftoff-only'],
+    // Room for young objects, as the program has; the solver is done with a small season before it would be optimised, and of
+    // what runs once or twice less is optimised.
+    execArgv: ['--max-semi-space-size=32', '--liftoff-only', '--interrupt-budget=1000000'],
     // What one run has translated, the next one reads.
     experimental: { fsModuleCache: true },
     // One more than there are processors: the tests in a browser leave a part idle, waiting for the page and the server.
