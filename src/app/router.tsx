@@ -56,7 +56,7 @@ const work = createRoute({
   loader: ({ deps, preload }) => {
     if (!preload) ask(look.work(deps.week))
   },
-  component: lazyRouteComponent(() => import('./screens/work/work-screen.tsx'), 'WorkScreen'),
+  component: lazyRouteComponent(() => import('./screens/this-week/work-screen.tsx'), 'WorkScreen'),
 })
 const season = createRoute({
   ...under('/season'),

@@ -12,7 +12,7 @@ import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
-import { nextBatchName } from '../work/deed.ts'
+import { nextBatchName } from '../this-week/deed.ts'
 import { type BatchTyped, batchLacks, batchStarted } from './batch-typed.ts'
 
 /** A batch that is begun by hand, or that stood before the record knew of it. */
