@@ -1,7 +1,7 @@
 import { rmSync } from 'node:fs'
 import { LogTrouble } from '../store/index.ts'
 import type { BackupSays, BackupWork } from './backup.worker.ts'
-import { openThread } from './open-thread.ts'
+import { endThread, openThread } from './open-thread.ts'
 
 /**
  * Writes or reads a backup in a thread of its own, so that nobody waits for it; broken off by the signal, nothing is left of it.
@@ -25,7 +25,7 @@ export const inBackupThread = (
     const breakOff = (): void =>
       end(
         () =>
-          void thread.terminate().then(() => {
+          void endThread(thread).then(() => {
             for (const left of [work.file, `${work.file}.half`, `${work.file}.half-journal`])
               rmSync(left, { force: true })
             fail(signal.reason)

@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { LogTrouble, layReady, type TroubleKind, writeBackup } from '../store/index.ts'
+import { LogTrouble, layReady, mayBeEndedBy, type TroubleKind, writeBackup } from '../store/index.ts'
 import type { Phrase } from '../trade/index.ts'
+import type { ThreadData } from './open-thread.ts'
 
 /** What the thread does once, and ends. */
 export type BackupWork =
@@ -16,7 +17,8 @@ export type BackupSays =
 const say = (message: BackupSays): void => parentPort?.postMessage(message)
 const tell = (share: number): void => say({ says: 'progress', share })
 
-const work = workerData as BackupWork
+const { gate, own: work } = workerData as ThreadData<BackupWork>
+mayBeEndedBy(gate)
 try {
   let entries = 0
   if (work.do === 'write') writeBackup(work.folder, work.file, tell)

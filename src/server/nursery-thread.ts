@@ -1,6 +1,6 @@
 import type { Worker } from 'node:worker_threads'
 import type { ThreadSays, ThreadWork } from './nursery.worker.ts'
-import { openThread } from './open-thread.ts'
+import { endThread, openThread } from './open-thread.ts'
 
 /** A thread that was asked nothing for so long is ended: its memory grows with the nursery. */
 const IDLE_MINUTES = 30
@@ -31,16 +31,22 @@ export const nurseryThread = (folder: string): NurseryThread => {
       for (const heard of listeners) heard(said)
       if (said.says.endsWith('progress')) return
       asked -= 1
-      if (asked === 0) idle = setTimeout(() => made.terminate(), IDLE_MINUTES * 60_000).unref()
+      if (asked === 0) idle = setTimeout(rest, IDLE_MINUTES * 60_000).unref()
     })
     made.on('error', problem => {
       why = problem.message
     })
     made.on('exit', () => {
-      if (worker === made) worker = null
+      if (worker !== made) return
+      worker = null
       for (const heard of mourners) heard(why)
     })
     return made
+  }
+  /** The next that is asked goes to another thread. */
+  const rest = (): void => {
+    if (worker) void endThread(worker)
+    worker = null
   }
   const listening = <T>(to: Set<T>) => {
     return (heard: T) => {
@@ -59,7 +65,7 @@ export const nurseryThread = (folder: string): NurseryThread => {
     onEnd: listening(mourners),
     close: async () => {
       clearTimeout(idle)
-      await worker?.terminate()
+      if (worker) await endThread(worker)
     },
   }
 }

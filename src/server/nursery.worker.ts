@@ -11,8 +11,9 @@ import {
   whatIfMemory,
 } from '../planning/index.ts'
 import type { Entry } from '../record/index.ts'
-import { openLog } from '../store/index.ts'
+import { mayBeEndedBy, openLog } from '../store/index.ts'
 import { foldLog } from './folded-log.ts'
+import type { ThreadData } from './open-thread.ts'
 import { seasonThreads } from './season-threads.ts'
 import { type Look, looks } from './views/looks.ts'
 
@@ -87,8 +88,9 @@ export type ThreadSays =
 const say = (message: ThreadSays): void => parentPort?.postMessage(message)
 const whyOf = (problem: unknown) => (problem instanceof Error ? problem.message : String(problem))
 
-const { folder } = workerData as { readonly folder: string }
-const opened = openLog(folder).then(log => ({ log, folded: foldLog(log) }))
+const { gate, own } = workerData as ThreadData<{ readonly folder: string }>
+mayBeEndedBy(gate)
+const opened = openLog(own.folder).then(log => ({ log, folded: foldLog(log) }))
 /** The thread lives on between plans: what was simulated for one is there for the next. */
 const memory = planMemory()
 const questions = whatIfMemory(memory.simulated)

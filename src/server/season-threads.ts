@@ -12,7 +12,7 @@ export const seasonThreads = (): (() => readonly Line[]) => {
   let threads: readonly Worker[] | undefined
   return () => {
     threads ??= Array.from({ length: count }, () => {
-      const thread = openThread('seasons')
+      const thread = openThread('seasons', null)
       thread.unref()
       return thread.on('error', problem => {
         throw problem

@@ -7,6 +7,7 @@ import {
   SqliteIntrospector,
   SqliteQueryCompiler,
 } from 'kysely'
+import { calling } from './between-calls.ts'
 import { toTrouble } from './log-trouble.ts'
 
 /**
@@ -53,7 +54,8 @@ export function openSqlite(
       throw toTrouble(error, path)
     }
   }
-  const db = guard(
+  const call = <T>(work: () => T): T => guard(() => calling(work))
+  const db = call(
     () =>
       new DatabaseSync(path, {
         readOnly: how.readOnly ?? false,
@@ -61,36 +63,39 @@ export function openSqlite(
         enableForeignKeyConstraints: true,
       }),
   )
+  const exec = (sql: string): void => call(() => db.exec(sql))
   const transaction = <T>(begin: string, work: () => T): T => {
-    db.exec(begin)
+    exec(begin)
     try {
       const result = work()
-      db.exec('COMMIT')
+      exec('COMMIT')
       return result
     } catch (error) {
-      if (db.isTransaction) db.exec('ROLLBACK')
+      if (db.isTransaction) exec('ROLLBACK')
       throw error
     }
   }
   const parametersOf = (query: CompiledQuery<unknown>) => query.parameters as Value[]
   return {
-    all: query => guard(() => db.prepare(query.sql).all(...parametersOf(query)) as never[]),
+    all: query => call(() => db.prepare(query.sql).all(...parametersOf(query)) as never[]),
     *iterate(query) {
+      const rows = call(() => db.prepare(query.sql).iterate(...parametersOf(query)))
       try {
-        yield* db.prepare(query.sql).iterate(...parametersOf(query)) as IterableIterator<never>
-      } catch (error) {
-        throw toTrouble(error, path)
+        for (let next = call(() => rows.next()); !next.done; next = call(() => rows.next()))
+          yield next.value as never
+      } finally {
+        call(() => rows.return?.())
       }
     },
-    run: query => guard(() => void db.prepare(query.sql).run(...parametersOf(query))),
-    exec: sql => guard(() => db.exec(sql)),
+    run: query => call(() => void db.prepare(query.sql).run(...parametersOf(query))),
+    exec,
     pragma: name =>
-      guard(() => {
+      call(() => {
         const row = db.prepare(`PRAGMA ${name}`).get() as Record<string, string | number> | undefined
         return (row && Object.values(row)[0]) ?? null
       }),
     reading: work => guard(() => transaction('BEGIN', work)),
     inTransaction: work => guard(() => transaction('BEGIN IMMEDIATE', work)),
-    close: () => guard(() => db.close()),
+    close: () => call(() => db.close()),
   }
 }
