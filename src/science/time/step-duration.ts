@@ -205,11 +205,21 @@ export function predictDuration(model: DurationModel, group?: string): LogNormal
 export function durationQuantile(time: LogNormalTime, share: number, soFar = 0): number {
   requireWithin('durationQuantile', 'share', share, 1e-9, 1 - 1e-9)
   requireWithin('durationQuantile', 'soFar', soFar, 0, Number.MAX_VALUE)
-  const upper = soFar > 0 ? cdf(-(Math.log(soFar) - time.meanLog) / time.sdLog) : 1
-  // So late that the model gives it no chance: it may come any day.
-  if (upper < 1e-14) return soFar
-  return Math.max(
-    soFar,
-    Math.exp(time.meanLog - time.sdLog * normalQuantile(Math.max((1 - share) * upper, 1e-300))),
-  )
+  const late = soFar > 0 ? (Math.log(soFar) - time.meanLog) / time.sdLog : Number.NEGATIVE_INFINITY
+  const stays = 1 - share
+  const quantile = late > FAR_TAIL ? farTailQuantile(late, stays) : -normalQuantile(stays * cdf(-late))
+  return Math.max(soFar, Math.exp(time.meanLog + time.sdLog * quantile))
+}
+
+/** Standard deviations beyond which the chance left of a normal law comes near the least number a double holds. */
+const FAR_TAIL = 30
+
+/**
+ * The z that a share of what lies above `from` is beyond. So far out the chance above z is the density over z, so that
+ * z²/2 + ln z grows by −ln(share); ln z hardly moves and is taken from a first step without it.
+ * @source Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 26.2.12 (first term), from memory
+ */
+function farTailQuantile(from: number, share: number): number {
+  const first = from ** 2 - 2 * Math.log(share)
+  return Math.sqrt(first - Math.log(first / from ** 2))
 }
