@@ -1,6 +1,6 @@
 import type { Task } from '../../../planning/index.ts'
 import type { Bench } from '../../../record/index.ts'
-import { PLACES } from '../../data/places.ts'
+import type { PlaceKind } from '../../../trade/index.ts'
 
 export interface WorkPlace {
   readonly bench: string | null
@@ -16,13 +16,27 @@ export interface WorkDay {
   readonly places: readonly WorkPlace[]
 }
 
+/** Kinds of place in the order in which one walks. */
+const ON_THE_WAY: Record<PlaceKind, number> = {
+  'mother block': 0,
+  'seed house': 1,
+  'mist bed': 2,
+  'hot bed': 3,
+  'healing tent': 4,
+  'cold store': 5,
+  'shade house': 6,
+  tunnel: 7,
+  'standing ground': 8,
+  'field row': 9,
+}
+
 /** From the mother block through the houses to the field, then along the benches as they stand, then by name. */
 const alongTheBenches = (benches: ReadonlyMap<string, Bench>) => (a: string | null, b: string | null) => {
   const [first, second] = [a, b].map(id => (id === null ? undefined : benches.get(id)))
   if (first === undefined || second === undefined)
     return (first === undefined ? 1 : 0) - (second === undefined ? 1 : 0)
   return (
-    PLACES.indexOf(first.place) - PLACES.indexOf(second.place) ||
+    ON_THE_WAY[first.place] - ON_THE_WAY[second.place] ||
     (first.position?.yMetres ?? 0) - (second.position?.yMetres ?? 0) ||
     (first.position?.xMetres ?? 0) - (second.position?.xMetres ?? 0) ||
     first.name.localeCompare(second.name, undefined, { numeric: true })

@@ -1,4 +1,17 @@
-import { archFace, knife, label, measure, move, stem, stick, stroke, stump, tie, waxCap } from '../parts.ts'
+import {
+  archFace,
+  bud,
+  knife,
+  label,
+  measure,
+  move,
+  stem,
+  stick,
+  stroke,
+  stump,
+  tie,
+  waxCap,
+} from '../parts.ts'
 import { blob, flowing, lines, type Point, shape } from '../path.ts'
 import { section } from '../section.ts'
 import type { Cut, Stroke } from '../stroke.ts'
@@ -23,18 +36,6 @@ const flap = (side: -1 | 1): Stroke[] => {
     stroke('edge', `${flowing(outer)}${flowing([...inner].reverse()).replace('M', 'L')}Z`),
     stroke('cambium', flowing(outer.map(([px, py]): Point => [px, py - 1]))),
   ]
-}
-
-function smallBud(x: number, y: number, side: -1 | 1 = -1): Stroke {
-  return stroke(
-    'bud',
-    flowing([
-      [x, y + 7],
-      [x + side * 7, y],
-      [x + side * 5, y - 9],
-      [x, y - 5],
-    ]),
-  )
 }
 
 export const barkGraftCuts = {
@@ -65,8 +66,8 @@ export const barkGraftCuts = {
         ],
         { left: { outside: 40, bark: 6 }, right: { outside: 76, bark: 6 } },
       ),
-      smallBud(40, 46),
-      smallBud(76, 70, 1),
+      bud([40, 46], -1, 9),
+      bud([76, 70], 1, 9),
       ...stick(142, 96, 14, 36, [40]),
       ...archFace(142, 90, 178, 36),
       stroke('edge', lines([124, 92], [124, 178], [160, 178], [160, 92])),
@@ -100,7 +101,7 @@ export const barkGraftCuts = {
       ),
       stroke('edge', lines([88, 196], [88, 184], [62, 146], [50, 90], [60, 86], [74, 142], [96, 178])),
       stroke('cambium', lines([62, 90], [75, 140], [95, 176])),
-      smallBud(62, 40),
+      bud([62, 40], -1, 9),
       ...move([30, 24], [30, 74]),
     ],
     polarity: { base: [150, 196], tip: [84, 8] },

@@ -1,5 +1,6 @@
 import {
   archFace,
+  bud,
   goneLeaf,
   knife,
   label,
@@ -95,18 +96,6 @@ const veneerFront = (): Stroke[] => [
   stroke('cambium', lines([135, 54], [135, 146], [165, 146], [165, 54])),
 ]
 
-function smallBud(x: number, y: number, side: -1 | 1 = -1): Stroke {
-  return stroke(
-    'bud',
-    flowing([
-      [x, y + 7],
-      [x + side * 7, y],
-      [x + side * 5, y - 9],
-      [x, y - 5],
-    ]),
-  )
-}
-
 export const veneerCuts = {
   veneerStock: {
     strokes: [
@@ -143,14 +132,14 @@ export const veneerCuts = {
         ],
         { left: { outside: 126, bark: 5 } },
       ),
-      smallBud(126, 60),
+      bud([126, 60], -1, 9),
       ...knife([170, 74], [166, 176]),
       ...knife([110, 130], [136, 186]),
     ],
     polarity: { base: [60, 172], tip: [60, 8] },
   },
   veneerFit: {
-    strokes: [...veneerSide(), smallBud(30, 44), ...veneerFront(), ...move([4, 104], [24, 104])],
+    strokes: [...veneerSide(), bud([30, 44], -1, 9), ...veneerFront(), ...move([4, 104], [24, 104])],
     polarity: { base: [66, 196], tip: [37, 10] },
     meets: [
       [135, 100],
