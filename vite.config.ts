@@ -75,6 +75,8 @@ export default defineConfig({
     /** Two pages: the app, and the one that only reads, for a nursery's own web site. */
     rolldownOptions: {
       input: ['index.html', 'plant.html'].map(page => sources + page),
+      /** The solver stays with the server: shapes of its answers lead past it, and to look into it emits its WebAssembly. */
+      external: ['highs'],
       /**
        * Each script costs a phone time: what every screen needs is put together in few. Of the controls each screen needs
        * others: they go by who needs them, small parts put to their neighbours. Not so the program's other rooms, nor the

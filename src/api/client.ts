@@ -159,8 +159,8 @@ export const createClient = (base = '') => {
       answered<PutBack>('/restore', await sendCarried(`${base}/api/restore`, backup, by)),
     kept: () => ask<KeptNursery[]>('/kept'),
     /** The invented nursery is put aside, and an empty one begins; or the other way round. */
-    beginOwn: () => send<PutBack>('/own-nursery', 'POST'),
-    openInvented: () => send<PutBack>('/invented-nursery', 'POST'),
+    beginOwn: (signal: AbortSignal) => send<PutBack>('/own-nursery', 'POST', undefined, signal),
+    openInvented: (signal: AbortSignal) => send<PutBack>('/invented-nursery', 'POST', undefined, signal),
     putBackKept: (name: string, { signal }: Pick<Carrying, 'signal'>) =>
       send<PutBack>(`/kept/${encodeURIComponent(name)}/restore`, 'POST', undefined, signal),
     emptySheets: () => ask<EmptySheet[]>('/exchange/sheets'),

@@ -10,7 +10,6 @@ const TYPES: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
   '.woff2': 'font/woff2',
-  '.wasm': 'application/wasm',
   '.json': 'application/json',
   '.webmanifest': 'application/manifest+json',
 }

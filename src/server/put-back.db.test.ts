@@ -37,6 +37,16 @@ const notes = () =>
     .after(0, 100)
     .map(({ body }) => ('text' in body ? body.text : ''))
 
+const listen = async () => (await ask('/api/events')).body!.pipeThrough(new TextDecoderStream()).getReader()
+/** Until those who listen are let go. */
+const allOf = async (events: ReadableStreamDefaultReader<string>): Promise<string> => {
+  let heard = ''
+  for (let next = await events.read(); !next.done; next = await events.read()) heard += next.value
+  return heard
+}
+const sharesOf = (heard: string): number[] =>
+  [...heard.matchAll(/"of":"backup","share":([\d.]+)/g)].map(([, share]) => Number(share))
+
 test('a backup put back is the nursery from then on, and what was there is kept as a backup of its own', async () => {
   served.memory().append([note('first')], clock.now())
   const backup = await (await ask('/api/backup')).arrayBuffer()
@@ -95,11 +105,10 @@ test('putting back tells how far it is, to the end; given up before that, all is
   expect(notes()).toEqual(['first', 'second'])
   expect(readdirSync(folder)).toEqual(before)
 
-  const events = (await ask('/api/events')).body!.pipeThrough(new TextDecoderStream()).getReader()
+  const events = await listen()
   expect((await putBack(backup)).status).toBe(200)
-  let heard = ''
-  for (let next = await events.read(); !next.done; next = await events.read()) heard += next.value
-  const shares = [...heard.matchAll(/"of":"backup","share":([\d.]+)/g)].map(([, share]) => Number(share))
+  const heard = await allOf(events)
+  const shares = sharesOf(heard)
   expect(shares.at(-1)).toBe(1)
   expect(shares).toEqual([...shares].sort((a, b) => a - b))
   expect(shares.length).toBeGreaterThan(2)
@@ -135,7 +144,7 @@ test('who listens is let go when the nursery is changed for another, so that the
   log.close()
 })
 
-test('the invented nursery is opened in an empty one, says that it is invented, and is put aside whole for one of one’s own', async () => {
+test('the invented nursery is opened in an empty one, says that it is invented, and is put aside whole for one of one’s own, telling how far it is; given up, all is as it was', async () => {
   const nursery = async () => (await (await ask('/api/nursery')).json()) as NurseryView
   const post = (path: string) => ask(path, { method: 'POST' })
   expect((await nursery()).isInvented).toBe(false)
@@ -149,7 +158,19 @@ test('the invented nursery is opened in an empty one, says that it is invented, 
   served.memory().append([note('entered while looking around')], clock.now())
   const all = served.memory().throughSeq()
 
+  const before = readdirSync(folder)
+  const giving = new AbortController()
+  const given = ask('/api/own-nursery', { method: 'POST', signal: giving.signal })
+  giving.abort()
+  expect((await given).status).toBe(500)
+  expect(await nursery()).toMatchObject({ isInvented: true, throughSeq: all })
+  expect(readdirSync(folder)).toEqual(before)
+
+  const events = await listen()
   const { kept } = (await (await post('/api/own-nursery')).json()) as PutBack
+  const shares = sharesOf(await allOf(events))
+  expect([shares[0], shares.at(-1)]).toEqual([0, 1])
+  expect(shares).toEqual([...shares].sort((a, b) => a - b))
   expect(await nursery()).toMatchObject({ isInvented: false, throughSeq: 0, site: null })
   served.memory().append([note('mine')], clock.now())
   expect(notes()).toEqual(['mine'])

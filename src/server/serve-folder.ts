@@ -87,7 +87,14 @@ export const serveFolder = async (
     await meanwhile(() => replaceLog(ready, folder, keptAs))
     return entries
   }
-  const putAside = (keptAs: string): Promise<void> => meanwhile(() => putLogAside(folder, keptAs))
+  const putAside: Served['putAside'] = async (keptAs, { tell, signal }) => {
+    const keeping = (share: number) => tell(share, phrase('Keeping what is here.'))
+    keeping(0)
+    await inBackupThread({ do: 'write', folder, file: keptAs }, keeping, signal)
+    signal.throwIfAborted()
+    tell(1, phrase('Opening an empty nursery.'))
+    await meanwhile(() => putLogAside(folder, keptAs))
+  }
   const invent = (): void => {
     tellInvented(opened.memory, clock)
     opened.plans.begin(clock.today())

@@ -24,7 +24,7 @@ export interface Served {
    */
   readonly putBack: (file: string, keptAs: string, watched: Watched) => Promise<number>
   /** Keeps the nursery as a backup, and goes on with an empty one. */
-  readonly putAside: (keptAs: string) => Promise<void>
+  readonly putAside: (keptAs: string, watched: Watched) => Promise<void>
   /** Fills the nursery, which is empty, with the invented one, and begins to plan it. */
   readonly invent: () => void
 }

@@ -96,20 +96,11 @@ export function layReady(fromFile: string, ready: string, tell?: ShareTold): num
   }
 }
 
-/**
- * Puts a backup that was laid ready in the place of the nursery of a folder, which nobody has open, and which was kept as a
- * backup already: where entries have come since, it is kept once more.
- */
+/** Puts a backup that was laid ready in the place of the nursery of a folder, which nobody has open and which was kept already. */
 export function replaceLog(ready: string, folder: string, keptAs: string): void {
-  const file = logFile(folder)
   try {
-    if (lastOf(file) !== lastOf(keptAs)) {
-      rmSync(keptAs)
-      writeBackup(folder, keptAs)
-    }
-    // What the old log has not yet written back must not be read into the new one.
-    for (const rest of ['-wal', '-shm']) rmSync(file + rest, { force: true })
-    putInPlace(ready, file)
+    clearPlace(folder, keptAs)
+    putInPlace(ready, logFile(folder))
   } catch (error) {
     rmSync(ready, { force: true })
     throw toTrouble(error, folder)
@@ -128,16 +119,27 @@ function lastOf(file: string): string {
   }
 }
 
-/** Keeps the nursery of a folder, which nobody has open, as a backup, and leaves the folder without one. */
+/** Leaves a folder, which nobody has open and whose nursery was kept already, without one. */
 export function putLogAside(folder: string, keptAs: string): void {
-  const file = logFile(folder)
-  writeBackup(folder, keptAs)
   try {
-    // What belongs to it goes first: alone the log is whole, without it they are of no log.
-    for (const part of ['-wal', '-shm', '']) rmSync(file + part, { force: true })
+    clearPlace(folder, keptAs)
+    rmSync(logFile(folder))
   } catch (error) {
     throw toTrouble(error, folder)
   }
+}
+
+/**
+ * The log alone, and kept whole: where entries have come since it was kept, it is kept once more. What it has not yet
+ * written back must not be read into the next one.
+ */
+function clearPlace(folder: string, keptAs: string): void {
+  const file = logFile(folder)
+  if (lastOf(file) !== lastOf(keptAs)) {
+    rmSync(keptAs)
+    writeBackup(folder, keptAs)
+  }
+  for (const rest of ['-wal', '-shm']) rmSync(file + rest, { force: true })
 }
 
 function verifyFile(path: string, tell?: ShareTold): Verified {

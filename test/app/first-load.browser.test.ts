@@ -57,3 +57,15 @@ test('the first load of what is opened all day is under 300 kB of compressed scr
   })
   expect(sizes.filter(one => !(one.kilobytes < MOST_KILOBYTES))).toEqual([])
 })
+
+test('no file is built that no page, script or style asks for', () => {
+  const files = readdirSync(assets)
+  const asking = [
+    ...['index.html', 'plant.html'].map(file => join(built, file)),
+    ...files.filter(file => /\.(js|css)$/.test(file)).map(file => join(assets, file)),
+  ]
+  const said = asking.map(path => ({ path, text: readFileSync(path, 'utf8') }))
+  const isAskedFor = (file: string) =>
+    said.some(({ path, text }) => !path.endsWith(file) && text.includes(file))
+  expect(files.filter(file => !isAskedFor(file))).toEqual([])
+})

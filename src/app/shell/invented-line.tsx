@@ -1,18 +1,20 @@
-import { useMutation, useQuery } from '@tanstack/react-query'
+import { useQuery } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { client } from '../data/client.ts'
 import { outbox } from '../data/outbox/use-outbox.ts'
 import { look } from '../data/queries.ts'
+import { useCarried } from '../data/use-carried.ts'
 import { Leaf } from '../parts/leaf.tsx'
+import { NurseryUnderWay } from '../parts/nursery-under-way.tsx'
 import { RefusedLine } from '../parts/refused-line.tsx'
 
 /** What waits on this device belongs to the invented nursery: it goes there first. */
-const putAside = async (): Promise<'begun' | 'waiting'> => {
+const putAside = async (signal: AbortSignal): Promise<'begun' | 'waiting'> => {
   await outbox.send()
   if (outbox.state().waiting.length > 0) return 'waiting'
-  await client.beginOwn()
+  await client.beginOwn(signal)
   return 'begun'
 }
 
@@ -21,12 +23,12 @@ export function InventedLine() {
   const { t } = useTranslation()
   const { data: nursery } = useQuery(look.nursery())
   const [isOpen, setOpen] = useState(false)
-  const begin = useMutation({
-    mutationFn: putAside,
-    onSuccess: how => {
+  const begin = useCarried(
+    (_: null, { signal }) => putAside(signal),
+    how => {
       if (how === 'begun') location.assign('/work')
     },
-  })
+  )
   if (nursery?.isInvented !== true) return null
   const close = () => {
     if (begin.isPending) return
@@ -42,15 +44,17 @@ export function InventedLine() {
       <Leaf title={t('shell.invented.begin')} isOpen={isOpen} onClose={close}>
         <div className="stack">
           <p>{t('shell.invented.what')}</p>
-          {begin.isError && <RefusedLine problem={begin.error} />}
+          {begin.error !== null && <RefusedLine problem={begin.error} />}
           {begin.data === 'waiting' && (
             <p className="warn" role="alert">
               {t('shell.invented.waiting')}
             </p>
           )}
+          {begin.isPending && <NurseryUnderWay says={t('shell.invented.beginning')} onStop={begin.stop} />}
+          {begin.isStopped && <p className="soft">{t('settings.putBack.stopped')}</p>}
           <div className="row">
-            <Button className="deed" isDisabled={begin.isPending} onPress={() => begin.mutate()}>
-              {t(begin.isPending ? 'shell.invented.beginning' : 'shell.invented.begin')}
+            <Button className="deed" isDisabled={begin.isPending} onPress={() => begin.start(null)}>
+              {t('shell.invented.begin')}
             </Button>
             <Button className="plain" isDisabled={begin.isPending} onPress={close}>
               {t('shell.invented.stay')}

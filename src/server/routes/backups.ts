@@ -42,6 +42,14 @@ export const backupRoutes = (
 
   const watched = (signal: AbortSignal) => ({ signal, tell: underWay.tell('backup') })
 
+  /** Keeps the nursery that is here; an empty one stands in its place. */
+  const emptied = async (signal: AbortSignal): Promise<PutBack> => {
+    const kept = keptName()
+    const keptAs = join(folder, kept)
+    await putAside(keptAs, watched(signal))
+    return { entries: 0, keptAs, kept }
+  }
+
   /** Puts a file in the nursery's place; null with the reason where it is no whole backup. */
   const inPlace = async (file: string, named: Part, signal: AbortSignal): Promise<PutBack | Refusal> => {
     const kept = keptName()
@@ -88,20 +96,15 @@ export const backupRoutes = (
 
   app.openapi(routes.beginOwn, async c => {
     if (!isInvented(memory)) return c.json(refusal('not-invented', {}), 409)
-    const kept = keptName()
-    const keptAs = join(folder, kept)
-    await putAside(keptAs)
-    return c.json({ entries: 0, keptAs, kept }, 200)
+    return c.json(await emptied(c.req.raw.signal), 200)
   })
 
   app.openapi(routes.openInvented, async c => {
     const { batches, orders } = memory.nursery()
     if (batches.size + orders.size > 0) return c.json(refusal('not-empty', {}), 409)
-    const kept = keptName()
-    const keptAs = join(folder, kept)
-    await putAside(keptAs)
+    const put = await emptied(c.req.raw.signal)
     invent()
-    return c.json({ entries: 0, keptAs, kept }, 200)
+    return c.json(put, 200)
   })
 
   app.openapi(routes.backup, async c => {

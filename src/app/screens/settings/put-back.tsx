@@ -6,12 +6,11 @@ import { client } from '../../data/client.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay, deviceTime } from '../../data/today.ts'
 import { useCarried } from '../../data/use-carried.ts'
-import { useHowFar } from '../../data/use-how-far.ts'
 import { Leaf } from '../../parts/leaf.tsx'
+import { NurseryUnderWay } from '../../parts/nursery-under-way.tsx'
 import { RefusedLine } from '../../parts/refused-line.tsx'
 import { UnderWay } from '../../parts/under-way.tsx'
 import { useFormat } from '../../text/use-format.tsx'
-import { useTell } from '../../text/use-tell.ts'
 
 /** A backup that was saved somewhere, in the place of the nursery: asked once more, for it is another nursery from then on. */
 export function PutBackup() {
@@ -46,7 +45,7 @@ export function PutBackup() {
             </p>
             <p className="caution">{t('settings.putBack.backWarns')}</p>
             {problem !== null && <RefusedLine problem={problem} />}
-            {back.isPending && <PuttingBack onStop={back.stop} />}
+            {back.isPending && <NurseryUnderWay says={t('settings.putBack.putting')} onStop={back.stop} />}
             {back.isStopped && <p className="soft">{t('settings.putBack.stopped')}</p>}
             <div className="row">
               <Button className="deed" isDisabled={isBusy} onPress={close}>
@@ -64,7 +63,7 @@ export function PutBackup() {
             {problem !== null && <RefusedLine problem={problem} />}
             {put.isPending &&
               (put.share === null ? (
-                <PuttingBack onStop={put.stop} />
+                <NurseryUnderWay says={t('settings.putBack.putting')} onStop={put.stop} />
               ) : (
                 <UnderWay says={t('settings.putBack.sending')} share={put.share} onStop={put.stop} />
               ))}
@@ -81,20 +80,6 @@ export function PutBackup() {
         )}
       </Leaf>
     </>
-  )
-}
-
-/** How far the server is with it; stopped before it is in its place, all is as it was. */
-function PuttingBack({ onStop }: { readonly onStop: () => void }) {
-  const { t } = useTranslation()
-  const tell = useTell()
-  const progress = useHowFar('backup', true)
-  return (
-    <UnderWay
-      says={progress === null ? t('settings.putBack.putting') : tell(progress.says)}
-      share={progress?.share ?? null}
-      onStop={progress?.share === 1 ? undefined : onStop}
-    />
   )
 }
 
@@ -128,7 +113,9 @@ export function KeptNurseries() {
               >
                 {t('settings.putBack.put')}
               </Button>
-              {back.isPending && putting === name && <PuttingBack onStop={back.stop} />}
+              {back.isPending && putting === name && (
+                <NurseryUnderWay says={t('settings.putBack.putting')} onStop={back.stop} />
+              )}
             </li>
           )
         })}

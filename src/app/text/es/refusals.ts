@@ -114,6 +114,7 @@ export const refusals: Readonly<Record<string, string>> = {
   'Reading the backup.': 'Leyendo la copia.',
   'Keeping what is here.': 'Guardando lo que hay aquí.',
   'Putting it in its place.': 'Poniéndola en su sitio.',
+  'Opening an empty nursery.': 'Abriendo un vivero vacío.',
   // What the disk keeps from being done
   'Another program is writing to {path} just now. Try again in a moment.':
     'Otro programa está escribiendo en {path} en este momento. Inténtelo enseguida otra vez.',
