@@ -125,6 +125,53 @@ const overTheSide = (page: Page, read: 'ltr' | 'rtl'): Promise<number> =>
     return over()
   }, read)
 
+/** Words that lie over words of another line or column, as they are seen: cut off where their box is. */
+const wordsOverWords = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const around = (from: Element) => {
+      const all: Element[] = []
+      for (let one: Element | null = from; one !== null; one = one.parentElement) all.push(one)
+      return all.map(element => ({ element, style: getComputedStyle(element) }))
+    }
+    const seen: { words: string; line: Element; layer: Element | undefined; box: DOMRect }[] = []
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    for (let text = walker.nextNode(); text !== null; text = walker.nextNode()) {
+      const words = text.textContent!.trim()
+      if (words === '' || !text.parentElement!.checkVisibility({ visibilityProperty: true })) continue
+      const boxes = around(text.parentElement!)
+      if (boxes.some(({ style }) => style.clipPath !== 'none')) continue
+      const range = document.createRange()
+      range.selectNodeContents(text)
+      for (const box of range.getClientRects()) {
+        let { left, top, right, bottom } = box
+        for (const { element, style } of boxes) {
+          if (style.overflowX === 'visible' || element === document.documentElement) continue
+          const edge = element.getBoundingClientRect()
+          left = Math.max(left, edge.left)
+          top = Math.max(top, edge.top)
+          right = Math.min(right, edge.right)
+          bottom = Math.min(bottom, edge.bottom)
+        }
+        if (right - left < 1 || bottom - top < 4) continue
+        const line = boxes.find(({ style }) => style.display !== 'inline')!.element
+        const layer = boxes.find(({ style }) => /fixed|sticky/.test(style.position))?.element
+        seen.push({ words, line, layer, box: new DOMRect(left, top, right - left, bottom - top) })
+      }
+    }
+    seen.sort((one, other) => one.box.top - other.box.top)
+    const found = new Set<string>()
+    for (const [at, one] of seen.entries())
+      for (const other of seen.slice(at + 1)) {
+        if (other.box.top >= one.box.bottom) break
+        if (one.line === other.line || one.layer !== other.layer) continue
+        const tall = Math.min(one.box.bottom, other.box.bottom) - other.box.top
+        const wide = Math.min(one.box.right, other.box.right) - Math.max(one.box.left, other.box.left)
+        if (wide > 1 && tall > Math.min(one.box.height, other.box.height) / 2)
+          found.add(`${one.words.slice(0, 40)} | ${other.words.slice(0, 40)}`)
+      }
+    return [...found]
+  })
+
 const turn = (page: Page, to: string): Promise<unknown> =>
   page.evaluate(theme => {
     document.documentElement.dataset.theme = theme
@@ -135,7 +182,7 @@ const turn = (page: Page, to: string): Promise<unknown> =>
  * narrow, as the theme's switch and a smaller window do. Without frames in our pages it needs no second page to sum up.
  */
 test.for(screens)(
-  'axe finds no fault in %s on paper, wide or on a phone, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough, on 390 those of 48 pixels that a hand needs; at a zoom of 200 % and on phones nothing runs over the side, read from the left or from the right; and its window is called as no other is',
+  'axe finds no fault in %s on paper, wide or on a phone, no contrast below AA in the dark or AAA in the sun; on 320 pixels its targets are large enough, on 390 those of 48 pixels that a hand needs; at a zoom of 200 % and on phones nothing runs over the side, read from the left or from the right, and no words lie over others; and its window is called as no other is',
   async screen => {
     const { page, problems } = app
     const path = screen.replace(/\{(\w+)\}/, (_, what: keyof typeof known) => encodeURIComponent(known[what]))
@@ -165,6 +212,7 @@ test.for(screens)(
         const over = await overTheSide(page, way)
         if (over > 0) faults.push(`${way}: ${over} pixels wider than the window of ${width}`)
       }
+      for (const over of await wordsOverWords(page)) faults.push(`${width} pixels: ${over}`)
     }
     expect([...faults, ...problems]).toEqual([])
   },

@@ -4,7 +4,7 @@ import { Leaf } from '../parts/leaf.tsx'
 import { Picture } from '../pictures/frame/picture.tsx'
 import { Hatch } from '../pictures/hatch.tsx'
 import { linear, ticks } from '../pictures/scale.ts'
-import { monthMarks } from '../pictures/season-strip/strip-layout.ts'
+import { monthMarks, monthsNamed } from '../pictures/season-strip/strip-layout.ts'
 import { useFormat } from '../text/use-format.tsx'
 import type { RulerWeek } from './ruler-weeks.ts'
 
@@ -47,7 +47,7 @@ export function YearAhead({
           const x = linear(0, weeks.length, LEFT, width)
           const y = linear(0, numbers.at(-1)!, HEIGHT - BOTTOM, 8)
           const months = monthMarks(first, weeks.length)
-          const skip = Math.ceil((months.length * 34) / (width - LEFT))
+          const skip = monthsNamed(months.length, width - LEFT)
           return (
             <svg width={width} height={HEIGHT} role="img" aria-label={t('shell.ruler.says')}>
               <defs>

@@ -40,13 +40,13 @@ test('what is said over a bench ends before the next bench or its line begins, a
     const bench = at(x, y)
     return lineOver(bench, '17%', name, [bench, ...others], 400)
   }
-  // 14 letters of 6.2 pixels need 87, and 6 stay free before the next.
-  expect(over(0, 20, 'Mist bed 1', at(94, 20))).toBe('17% Mist bed 1')
-  expect(over(0, 20, 'Mist bed 1', at(92, 20))).toBe('17% Mist bed…')
-  expect(over(0, 20, 'Mist bed 1', at(92, 60))).toBe('17% Mist bed 1')
+  // 14 letters of 7 pixels need 98, and 6 stay free before the next.
+  expect(over(0, 20, 'Mist bed 1', at(104, 20))).toBe('17% Mist bed 1')
+  expect(over(0, 20, 'Mist bed 1', at(103, 20))).toBe('17% Mist bed…')
+  expect(over(0, 20, 'Mist bed 1', at(103, 60))).toBe('17% Mist bed 1')
   expect(over(0, 20, 'Mist bed 1', at(50, 20))).toBe('17%')
-  expect(over(340, 20, 'Mist bed 1')).toBe('17% Mist…')
+  expect(over(340, 20, 'Mist bed 1')).toBe('17% Mis…')
   // A bench close above leaves no room for words.
   expect(over(0, 20, 'Mist bed 1', at(0, 2))).toBe('')
-  expect(over(0, 20, 'Mist bed 1', at(60, 2))).toBe('17% Mis…')
+  expect(over(0, 20, 'Mist bed 1', at(64, 2))).toBe('17% Mis…')
 })

@@ -26,7 +26,7 @@ export interface DrawnBench {
 
 const AISLE = 4
 const LINE = 16
-const LETTER = 6.2
+const LETTER = 7
 const GAP = 6
 
 /**

@@ -83,7 +83,7 @@ export function CropPicture({
                 key={year}
                 x={layout.x(year)}
                 y={bottom + 16}
-                textAnchor={year === 0 ? 'start' : 'middle'}
+                textAnchor={year === 0 ? 'start' : year === answer.years ? 'end' : 'middle'}
                 className="soft"
               >
                 {year === 0 ? t('whichTree.now') : t('whichTree.yearShort', { year: format.number(year) })}

@@ -2,10 +2,8 @@ import { type ReactNode, useId } from 'react'
 import { useFormat } from '../../text/use-format.tsx'
 import './load.css'
 import { Hatch } from '../hatch.tsx'
-import { monthMarks } from '../season-strip/strip-layout.ts'
+import { monthMarks, monthsNamed } from '../season-strip/strip-layout.ts'
 import type { LoadLayout } from './load-layout.ts'
-
-const MONTH_WIDTH = 30
 
 /** Bars by week between an axis of numbers and the months; what goes too far is hatched. Lines are drawn into it. */
 export function WeekBars({
@@ -27,7 +25,7 @@ export function WeekBars({
   const format = useFormat()
   const hatch = useId()
   const months = monthMarks(first, layout.bars.length)
-  const skip = Math.ceil((months.length * MONTH_WIDTH) / (width - layout.left))
+  const skip = monthsNamed(months.length, width - layout.left)
   return (
     <svg className="load" width={width} height={layout.height} role={role} aria-label={label}>
       <defs>

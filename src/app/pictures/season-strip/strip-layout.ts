@@ -53,6 +53,12 @@ export const monthMarks = (first: string, weeks: number) =>
     return opens ? { index, month: Number(sunday.slice(5, 7)) - 1, year: Number(sunday.slice(0, 4)) } : null
   }).filter(mark => mark !== null)
 
+const MONTH_WIDTH = 36
+
+/** Along an axis so long, every which month has room for its name: 1 for each. */
+export const monthsNamed = (months: number, length: number): number =>
+  Math.ceil((months * MONTH_WIDTH) / length)
+
 /** Starts as discs, as large in area as their number, on lanes that show when each may begin. */
 export const layOutStrip = (
   rows: readonly StripRow[],

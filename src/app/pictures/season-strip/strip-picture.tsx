@@ -8,7 +8,7 @@ import './strip.css'
 import { fitted } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
-import { layOutStrip, type StripRow, type StripStart } from './strip-layout.ts'
+import { layOutStrip, monthsNamed, type StripRow, type StripStart } from './strip-layout.ts'
 
 export interface NamedRow extends StripRow {
   /** Set by hand or not. */
@@ -110,6 +110,7 @@ export function StripPicture({
       {width => {
         const layout = layOutStrip(rows, first, weeks, width)
         const numberOf = new Map(rows.flatMap(row => row.starts.map(start => [start.id, start] as const)))
+        const skip = monthsNamed(layout.months.length, width - layout.left)
         const firstDisc = layout.rows.find(row => row.starts.length > 0)?.starts[0]?.id
         return (
           <svg
@@ -120,16 +121,14 @@ export function StripPicture({
             aria-label={t('pictures.season.aria')}
             onKeyDown={step}
           >
-            {layout.months.map(({ x, month, year }) => (
+            {layout.months.map(({ x, month, year }, place) => (
               <g key={`${year} ${month}`}>
                 <path d={`M${x} 4V${layout.height}`} className="grid" />
-                <text x={x + 4} y={14} className="soft">
-                  {month === 0
-                    ? year
-                    : layout.months.length > 14
-                      ? format.narrowMonth(month)
-                      : format.month(month)}
-                </text>
+                {place % skip === 0 && (
+                  <text x={x + 4} y={14} className="soft">
+                    {month === 0 ? year : format.month(month)}
+                  </text>
+                )}
               </g>
             ))}
             {layout.rows.map(({ y, windows, starts }, index) => {

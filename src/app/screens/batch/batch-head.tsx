@@ -84,8 +84,8 @@ export function BatchHead({
             {row.benches.length > 0 && <>; {format.list(row.benches.map(id => names.bench(id)))}</>}.
           </p>
           {view.next !== null && <NextOfBatch next={view.next} steps={view.steps} />}
-          <p className="soft small">
-            {t('batch.identity', { identity: view.identity })} ·{' '}
+          <p className="row soft small">
+            {t('batch.identity', { identity: view.identity })}
             <Link to="/methods/$method" params={{ method: row.method }}>
               {t('batch.method')}
             </Link>
