@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { allGuides, guideName } from '../../../trade/guides/index.ts'
 import { MethodMark, markOfMethod } from '../../../trade/index.ts'
-import { folded } from '../../data/folded.ts'
+import { answering } from '../../data/folded.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { FindField } from '../../parts/find-field.tsx'
 import { CutPicture } from '../../pictures/cuts/cut-picture.tsx'
@@ -24,11 +24,10 @@ export function MethodsScreen() {
   const [find, setFind] = useState(inAddress ?? '')
   const navigate = route.useNavigate()
   const { nursery } = useNames()
-  const words = folded(find).split(/\s+/).filter(Boolean)
-  const found = allGuides().filter(({ method, summary, goodFor }) => {
-    const text = folded(`${term(guideName(method))} ${summary} ${goodFor}`)
-    return words.every(word => text.includes(word))
-  })
+  const answers = answering(find)
+  const found = allGuides().filter(({ method, summary, goodFor }) =>
+    answers(`${term(guideName(method))} ${summary} ${goodFor}`),
+  )
   const used = (method: string) =>
     nursery?.protocols.filter(protocol => protocol.method === method).length ?? 0
 

@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
 import { startTransition, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import { folded } from '../../data/folded.ts'
+import { answering } from '../../data/folded.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { FindField } from '../../parts/find-field.tsx'
@@ -24,11 +24,10 @@ export function MothersScreen() {
   return (
     <Asked query={mothers} what={t('mothers.title')}>
       {rows => {
-        const words = folded(find).split(/\s+/).filter(Boolean)
-        const found = rows.filter(({ mother, cultivarName }) => {
-          const text = folded(`${mother.name} ${cultivarName} ${mother.block}`)
-          return words.every(word => text.includes(word))
-        })
+        const answers = answering(find)
+        const found = rows.filter(({ mother, cultivarName }) =>
+          answers(`${mother.name} ${cultivarName} ${mother.block}`),
+        )
         const blocks = [...new Set(found.map(({ mother }) => mother.block))]
         const holds = rows.filter(({ onHold }) => onHold).length
         const shown = rows.find(({ mother }) => mother.id === chosen)

@@ -1,5 +1,5 @@
 import type { OrderRow } from '../../../api/index.ts'
-import { folded } from '../../data/folded.ts'
+import { answering } from '../../data/folded.ts'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 
 export const isOpen = ({ cancelled, dispatched, order }: OrderRow): boolean =>
@@ -11,12 +11,10 @@ export const chosenOrders = (
   show: 'open' | 'risk' | 'all',
   find: string,
 ): readonly OrderRow[] => {
-  const words = folded(find).split(/\s+/).filter(Boolean)
+  const answers = answering(find)
   return rows.filter(row => {
     if (show !== 'all' && !isOpen(row)) return false
     if (show === 'risk' && !isUnsure(row.chance, row.order.sure)) return false
-    if (words.length === 0) return true
-    const text = folded(`${row.order.id} ${row.kindName} ${row.order.buyer}`)
-    return words.every(word => text.includes(word))
+    return answers(`${row.order.id} ${row.kindName} ${row.order.buyer}`)
   })
 }

@@ -4,7 +4,7 @@ import { startTransition, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
-import { folded } from '../../data/folded.ts'
+import { answering } from '../../data/folded.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
@@ -33,12 +33,11 @@ export function StepRates() {
   const [opened, open] = useOpened()
   const chosen = rates.data?.find(row => nameOf(row) === openedOf(opened, 'rate'))
   const groups = useMemo(() => {
-    const words = folded(find).split(/\s+/).filter(Boolean)
+    const answers = answering(find)
     const rows = (rates.data ?? []).filter(row => {
       if (show === 'own' && row.from === 'facts') return false
       if (show === 'set' && row.from !== 'set by the nursery') return false
-      const text = folded(`${row.kindName ?? ''} ${term(row.protocolName)} ${term(row.stepName)}`)
-      return words.every(word => text.includes(word))
+      return answers(`${row.kindName ?? ''} ${term(row.protocolName)} ${term(row.stepName)}`)
     })
     const byKind = new Map<string, RateRow[]>()
     for (const row of rows) {

@@ -1,6 +1,6 @@
 import type { ProtocolSummary, SeasonPlan } from '../../../api/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
-import { folded } from '../../data/folded.ts'
+import { answering } from '../../data/folded.ts'
 import type { NamedRow } from '../../pictures/season-strip/strip-picture.tsx'
 
 /** One lane for each kind and protocol that the plan starts, by the first start; those that answer to the words. */
@@ -15,7 +15,7 @@ export const stripRows = (
     const lane = `${start.kind} ${start.protocol}`
     lanes.set(lane, [...(lanes.get(lane) ?? []), start])
   }
-  const words = folded(find).split(/\s+/).filter(Boolean)
+  const answers = answering(find)
   return [...lanes]
     .map(([id, starts]): NamedRow => {
       const first = starts[0]!
@@ -31,9 +31,6 @@ export const stripRows = (
           .sort((a, b) => a.week.localeCompare(b.week)),
       }
     })
-    .filter(({ name, also }) => {
-      const text = folded(`${name} ${also}`)
-      return words.every(word => text.includes(word))
-    })
+    .filter(({ name, also }) => answers(`${name} ${also}`))
     .sort((a, b) => a.starts[0]!.week.localeCompare(b.starts[0]!.week) || a.name.localeCompare(b.name))
 }

@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { methodById, type Species } from '../../../trade/facts/index.ts'
 import { markOfMethod } from '../../../trade/index.ts'
-import { folded } from '../../data/folded.ts'
+import { answering } from '../../data/folded.ts'
 import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { FindField } from '../../parts/find-field.tsx'
@@ -29,12 +29,11 @@ export function SpeciesScreen() {
   const { nursery } = useNames()
   const fruits = useFruits()
   const [opened, open] = useOpened()
-  const words = folded(find).split(/\s+/).filter(Boolean)
+  const answers = answering(find)
   const found = [...fruits.all]
     .filter(({ commonName, botanical, family, ways }) => {
       const methods = ways.map(({ method }) => term(methodById(method).label)).join(' ')
-      const text = folded(`${term(commonName)} ${botanical} ${family} ${methods}`)
-      return words.every(word => text.includes(word))
+      return answers(`${term(commonName)} ${botanical} ${family} ${methods}`)
     })
     .sort((a, b) => term(a.commonName).localeCompare(term(b.commonName), format.locale))
   const isAdded = (id: string) => nursery?.speciesSets.some(({ species }) => species.id === id) ?? false
