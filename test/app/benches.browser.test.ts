@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { entryOf } from '../served-nursery.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
+import { localToday } from './small-nursery.ts'
 
 let app: ServedApp
 beforeAll(async () => {
@@ -139,5 +141,23 @@ test('by keys alone a batch is taken with M and put down with Enter; Escape leav
   for (let tabs = 0; tabs < 30 && !(await isThere()); tabs++) await page.keyboard.press('Tab')
   await page.keyboard.press('Enter')
   await expect.poll(() => standing(to)).toContain(`${stand.number} of ${stand.batch}`)
+  expect(problems).toEqual([])
+})
+
+test('what does not fit on a bench is told beside it, and hides nothing that stands there', async () => {
+  const { from } = await twoBenches()
+  const bench = (await app.client.nursery()).benches.find(({ id }) => id === from)!
+  const small = { ...bench, areaSquareMetres: 1, lengthMetres: 2, widthMetres: 0.5 }
+  await app.client.pushEntries([entryOf({ kind: 'bench-set/1', bench: small }, localToday())])
+  const { page, problems } = app
+  for (const width of [1280, 390]) {
+    await page.setViewportSize({ width, height: 900 })
+    await page.goto(`${app.address}/benches?bench=${from}`)
+    const told = (await page.locator('svg.bench .too-much').boundingBox())!
+    const edge = (await page.locator('svg.bench .bench-edge').boundingBox())!
+    const drawing = (await page.locator('svg.bench').boundingBox())!
+    expect(told.y).toBeGreaterThanOrEqual(edge.y + edge.height - 1)
+    expect(told.y + told.height).toBeLessThanOrEqual(drawing.y + drawing.height)
+  }
   expect(problems).toEqual([])
 })

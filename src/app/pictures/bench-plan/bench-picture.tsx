@@ -81,7 +81,7 @@ export function BenchPicture({
           <svg
             className="bench"
             width={width}
-            height={h + 26}
+            height={h + (over > 0.05 ? 42 : 26)}
             role="group"
             aria-label={t('pictures.bench.aria', {
               name: bench.name,
@@ -152,7 +152,7 @@ export function BenchPicture({
             {over > 0.05 && (
               <OverTag
                 x={2 + w}
-                y={2 + h}
+                y={h + 40}
                 hatch={hatch}
                 words={t('pictures.bench.over', { area: format.area(over) })}
               />
@@ -177,7 +177,7 @@ export function BenchPicture({
 
 const LETTER = 7.6
 
-/** What does not fit, hatched over the far end of the bench. */
+/** What does not fit, hatched beyond the far end of the bench: on it, it would hide what stands there. */
 function OverTag({
   x,
   y,
