@@ -164,7 +164,13 @@ export function openRelaxation(highs: Highs, model: LinearModel, large = LARGE):
     rowStatus.set(side.rowStatus)
     return { colStatus: side.columnStatus, rowStatus }
   }
+  const isUntold = () => untold.columns.includes(1) || untold.rows.includes(1)
   const runWhole = (isStopped: (() => boolean) | undefined): Ran => {
+    if (isTakenApart && isUntold()) {
+      // To be handed a basis costs the solver as much memory again each time, unless it begins with nothing.
+      whole?.dispose()
+      whole = null
+    }
     const isFirst = whole === null
     if (!whole) {
       whole = open(holdsNow)

@@ -109,7 +109,6 @@ function goneOn(
     byDue: all(of => of.byDue),
     weeksLate: all(of => of.weeksLate),
     late: all(of => of.late),
-    delivered: all(of => of.delivered),
     got: new Map(
       [...byKey(got)].map(([key, numbers]) => [key, joined(before.got.get(key)!, known, numbers)]),
     ),

@@ -28,7 +28,6 @@ export function mergePartials(partials: readonly SimulatedSeasons[]): SimulatedS
     byDue: byOrder(part => part.byDue, new Int32Array(cells)),
     weeksLate: byOrder(part => part.weeksLate, new Uint8Array(cells)),
     late: byOrder(part => part.late, new Int32Array(cells)),
-    delivered: byOrder(part => part.delivered, new Int32Array(cells)),
     promisable: Int32Array.from(parts.flatMap(part => [...part.promisable])),
   }
 }

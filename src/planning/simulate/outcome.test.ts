@@ -33,7 +33,6 @@ const simulated: SimulatedSeasons = {
   byDue: Int32Array.from([...seasons.map(s => s + 1), ...seasons.map(() => 20)]),
   weeksLate: Uint8Array.from([...seasons.map(s => (s < 9 ? 255 : 0)), ...seasons.map(() => 0)]),
   late: new Int32Array(40),
-  delivered: Int32Array.from([...seasons.map(s => Math.min(10, s + 1)), ...seasons.map(() => 20)]),
   watched: [],
   promisable: new Int32Array(0),
 }

@@ -60,7 +60,7 @@ export function orderOutcomes(season: Season, simulated: SimulatedSeasons): Orde
     for (let at = o * seasons; at < (o + 1) * seasons; at++) {
       if (simulated.weeksLate[at] === 0) onTime++
       late += simulated.late[at]!
-      delivered += simulated.delivered[at]!
+      delivered += Math.min(order.number, simulated.byDue[at]! + simulated.late[at]!)
     }
     let mean = 0
     for (let s = 0; s < seasons; s++) mean += ready[s]! / seasons

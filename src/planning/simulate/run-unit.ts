@@ -39,7 +39,6 @@ export interface UnitSeasons {
   readonly byDue: readonly Int32Array[]
   readonly weeksLate: readonly Uint8Array[]
   readonly late: readonly Int32Array[]
-  readonly delivered: readonly Int32Array[]
 }
 
 export interface UnitInput {
@@ -124,7 +123,6 @@ export function runUnit(input: UnitInput): UnitSeasons {
     byDue: byOrder(() => new Int32Array(rows.count)),
     weeksLate: byOrder(() => new Uint8Array(rows.count)),
     late: byOrder(() => new Int32Array(rows.count)),
-    delivered: byOrder(() => new Int32Array(rows.count)),
   }
   for (const { run, takesHere } of grafts) if (takesHere) got.set(run, new Int32Array(rows.count))
   const gotBy = grafts.map(({ run }) => got.get(run)!)
@@ -256,7 +254,6 @@ export function runUnit(input: UnitInput): UnitSeasons {
       result.byDue[o]![row] = deliveries.byDue[o]!
       result.weeksLate[o]![row] = deliveries.weeksLate[o]!
       result.late[o]![row] = deliveries.late[o]!
-      result.delivered[o]![row] = deliveries.number[o]!
     }
   }
   return result

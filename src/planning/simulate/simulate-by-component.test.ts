@@ -24,7 +24,7 @@ test('part by part gives what the whole gives, season for season', async () => {
   const parts = await byComponent(season, 5).run(starts, [], 64)
   expect(parts.byDue).toEqual(whole.byDue)
   expect(parts.weeksLate).toEqual(whole.weeksLate)
-  expect(parts.delivered).toEqual(whole.delivered)
+  expect(parts.late).toEqual(whole.late)
   const input = { from: 0, to: 64, seed: 5 }
   const wholeLoads = simulatedLoads(season, simulateLoads(season, starts, input, nothingKept(5)))
   const partLoads = simulatedLoads(season, await byComponent(season, 5).loads(starts, [], 64))

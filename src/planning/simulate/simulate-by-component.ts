@@ -18,7 +18,7 @@ interface Remembered {
 }
 
 /** The plan that is taken need not be that of the last round. */
-const MOST_REMEMBERED = 4
+const MOST_REMEMBERED = 2
 
 export interface SeasonsByComponent {
   run(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): Promise<SimulatedSeasons>
@@ -187,14 +187,12 @@ function together(season: Season, results: readonly Result[], from: number, to: 
   const byDue = new Int32Array(cells)
   const weeksLate = new Uint8Array(cells)
   const late = new Int32Array(cells)
-  const delivered = new Int32Array(cells)
   for (const { orders, of } of results)
     orders.forEach((order, own) => {
       const first = own * (of.to - of.from) + from - of.from
       byDue.set(of.byDue.subarray(first, first + seasons), order * seasons)
       weeksLate.set(of.weeksLate.subarray(first, first + seasons), order * seasons)
       late.set(of.late.subarray(first, first + seasons), order * seasons)
-      delivered.set(of.delivered.subarray(first, first + seasons), order * seasons)
     })
   return {
     ...results[0]!.of,
@@ -204,6 +202,5 @@ function together(season: Season, results: readonly Result[], from: number, to: 
     byDue,
     weeksLate,
     late,
-    delivered,
   }
 }

@@ -33,10 +33,8 @@ export interface SimulatedSeasons {
   readonly byDue: Int32Array
   /** By order and season: weeks late when filled, 0 on time, `NEVER` not at all. */
   readonly weeksLate: Uint8Array
-  /** By order and season: delivered late. */
+  /** By order and season: delivered late. With what was there by the due week, up to its number, it is all that an order got. */
   readonly late: Int32Array
-  /** By order and season: delivered in all. */
-  readonly delivered: Int32Array
   readonly watched: readonly number[]
   /** By season, watched kind and week. */
   readonly promisable: Int32Array
@@ -103,7 +101,6 @@ export function simulateSeasons(
     byDue: byOrder(new Int32Array(cells), of => of.byDue),
     weeksLate: byOrder(new Uint8Array(cells), of => of.weeksLate),
     late: byOrder(new Int32Array(cells), of => of.late),
-    delivered: byOrder(new Int32Array(cells), of => of.delivered),
     watched,
     promisable: promises,
   }

@@ -77,16 +77,16 @@ describe('deliveries', () => {
     expect([...got.late]).toEqual([50])
     const tooLate = run([{ kind: 0, number: 50, dueWeek: 20, latestWeek: 24 }], [[50, 25]])
     expect([...tooLate.weeksLate]).toEqual([255])
-    expect([...tooLate.delivered]).toEqual([0])
+    expect([...tooLate.late]).toEqual([0])
   })
 
   test('trees past use do not count, but go out in their last week to an order that takes them early', () => {
-    expect([
-      ...run([{ kind: 0, number: 50, dueWeek: 20, earliestWeek: 19 }], [[50, 10]], 8).delivered,
-    ]).toEqual([0])
-    expect([
-      ...run([{ kind: 0, number: 50, dueWeek: 20, earliestWeek: 15 }], [[50, 10]], 8).delivered,
-    ]).toEqual([50])
+    expect([...run([{ kind: 0, number: 50, dueWeek: 20, earliestWeek: 19 }], [[50, 10]], 8).byDue]).toEqual([
+      0,
+    ])
+    expect([...run([{ kind: 0, number: 50, dueWeek: 20, earliestWeek: 15 }], [[50, 10]], 8).byDue]).toEqual([
+      50,
+    ])
   })
 
   test('another kind fills the order where it is accepted', () => {
@@ -222,6 +222,35 @@ describe('the whole', () => {
     const after = new Map(counts.map(count => [nameOf(count.line, count.season, count.week), count.after]))
     for (const { line, season, week, before } of counts)
       if (week > 0) expect(after.get(nameOf(line, season, week - 1))).toBe(before)
+  })
+
+  test('what an order had by its due week, up to its number, and what came late are all that left the stock for it', () => {
+    const asked = nursery()
+    // Weeks sooner, and some weeks longer waited for.
+    const sooner = asked.orders.map(order => ({
+      ...order,
+      dueWeek: order.dueWeek - 8,
+      latestWeek: order.dueWeek + 8,
+    }))
+    const season = { ...asked, orders: sooner }
+    const left = new Float64Array(200)
+    const { byDue, late, orders } = simulateSeasons(season, plan, {
+      from: 0,
+      to: 200,
+      seed: 7,
+      ledger: ({ season: row, delivered }) => {
+        left[row]! += delivered
+      },
+    })
+    const got = Float64Array.from(left, (_, row) =>
+      season.orders.reduce(
+        (sum, { number }, o) => sum + Math.min(number, byDue[o * 200 + row]! + late[o * 200 + row]!),
+        0,
+      ),
+    )
+    expect(orders).toBeGreaterThan(1)
+    expect(late.some(number => number > 0)).toBe(true)
+    expect([...got]).toEqual([...left])
   })
 
   test('the same seed gives the same seasons, however they are shared out', () => {
