@@ -26,8 +26,11 @@ export interface Drafting {
   row(row: NewRow): number
   put(row: number, column: number, value: number): void
   addCost(column: number, cost: number): void
+  /** Once, when all is written: what was written on is given free. */
   finished(): LinearModel
 }
+
+const FEWEST_ENTRIES = 1 << 14
 
 /** Starts an empty model. Entries that meet at one place add up. */
 export function drafting(): Drafting {
@@ -44,11 +47,10 @@ export function drafting(): Drafting {
     lower: [] as number[],
     upper: [] as number[],
   }
-  let room = 1 << 14
   let entries = 0
-  let entryRow = new Int32Array(room)
-  let entryColumn = new Int32Array(room)
-  let entryValue = new Float64Array(room)
+  let entryRow = new Int32Array(0)
+  let entryColumn = new Int32Array(0)
+  let entryValue = new Float64Array(0)
 
   return {
     column({ name, part, cost, lower = 0, upper = Number.POSITIVE_INFINITY, isWhole = false }) {
@@ -66,8 +68,8 @@ export function drafting(): Drafting {
     },
     put(row, column, value) {
       if (value === 0) return
-      if (entries === room) {
-        room *= 2
+      if (entries === entryRow.length) {
+        const room = Math.max(FEWEST_ENTRIES, 2 * entries)
         entryRow = grown(entryRow, new Int32Array(room))
         entryColumn = grown(entryColumn, new Int32Array(room))
         entryValue = grown(entryValue, new Float64Array(room))
@@ -95,11 +97,12 @@ export function drafting(): Drafting {
         upper: Float64Array.from(rows.upper),
         about: rows.about,
       }
-      return {
-        columns: columnTable,
-        rows: rowTable,
-        ...byColumn(columnTable.count, entries, entryRow, entryColumn, entryValue),
-      }
+      const matrix = byColumn(columnTable.count, entries, entryRow, entryColumn, entryValue)
+      // The rules go on holding it; of a large season it is more than the model itself.
+      entries = 0
+      entryRow = entryColumn = new Int32Array(0)
+      entryValue = new Float64Array(0)
+      return { columns: columnTable, rows: rowTable, ...matrix }
     },
   }
 }

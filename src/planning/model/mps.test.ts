@@ -73,11 +73,12 @@ test('entries that meet at one place add up, columns keep their order', () => {
   model.put(row, b, 1)
   model.put(row, a, 2)
   model.put(row, b, 0.5)
-  const { columnStarts, indices, values } = model.finished()
+  const finished = model.finished()
+  const { columnStarts, indices, values } = finished
   expect([...columnStarts]).toEqual([0, 1, 3])
   expect([...indices]).toEqual([0, 0, 1])
   expect([...values]).toEqual([2, 1.5, 3])
-  expect(toMps(model.finished()).split('\n').slice(5)).toEqual([
+  expect(toMps(finished).split('\n').slice(5)).toEqual([
     'NAME season',
     'ROWS',
     ' N COST',

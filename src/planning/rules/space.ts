@@ -136,14 +136,16 @@ function footprintOf(
   if (!standsAt || !next) return footprints
   const takes = takesOf[kind]!
   const waiting = new Float64Array(season.weeks - week)
-  let isAny = false
+  let [first, end] = [waiting.length, 0]
   for (let k = 0; k < course.ready.length && week + k < season.weeks; k++) {
     const take = next[week + k]!
     if (take < 0 || course.ready[k] === 0 || takes[take]! > week + k + usableWeeks) continue
     for (let w = week + k; w < takes[take]!; w++) {
       waiting[w - week]! += course.ready[k]! * standsAt.squareMetres
-      isAny = true
+      first = Math.min(first, w - week)
+      end = Math.max(end, w - week + 1)
     }
   }
-  return isAny ? [...footprints, { place: standsAt.place, from: 0, squareMetres: waiting }] : footprints
+  if (end === 0) return footprints
+  return [...footprints, { place: standsAt.place, from: first, squareMetres: waiting.slice(first, end) }]
 }

@@ -58,30 +58,34 @@ function stockOfOneKind(draft: SeasonDraft, kind: number): void {
     model.put(useRow[i]!, column, 1)
   }
 
+  const intoStock = new Float64Array(takes.length)
+  const intoUse = new Float64Array(takes.length)
   /**
-   * Plants that become ready in a week enter the stock of the next take week, and may be held as long as they keep.
-   * @returns plants times weeks that they wait for it
+   * Plants that become ready, by week from one on, enter the stock of the next take week, and may be held as long as they
+   * keep.
    */
-  const becomesReady = (column: number, week: number, number: number): number => {
-    const first = next[week]!
-    if (first < 0 || takes[first]! > week + usableWeeks) return 0
-    model.put(stockRow[first]!, column, -number)
-    for (let i = first; i < useRow.length && takes[i + 1]! <= week + usableWeeks; i++)
-      if (useRow[i]! >= 0) model.put(useRow[i]!, column, -number)
-    return (takes[first]! - week) * number
-  }
-  const wait = (column: number, plantWeeks: number) => {
+  const becomesReady = (column: number, from: number, numbers: ArrayLike<number>) => {
+    let plantWeeks = 0
+    for (let k = 0; k < numbers.length && from + k < season.weeks; k++) {
+      const [week, number] = [from + k, numbers[k]!]
+      const first = next[week]!
+      if (number === 0 || first < 0 || takes[first]! > week + usableWeeks) continue
+      intoStock[first]! += number
+      for (let i = first; i < useRow.length && takes[i + 1]! <= week + usableWeeks; i++) intoUse[i]! += number
+      plantWeeks += (takes[first]! - week) * number
+    }
+    for (let i = 0; i < takes.length; i++) {
+      model.put(stockRow[i]!, column, -intoStock[i]!)
+      if ((useRow[i] ?? -1) >= 0) model.put(useRow[i]!, column, -intoUse[i]!)
+    }
+    intoStock.fill(0)
+    intoUse.fill(0)
     if (plantWeeks === 0) return
     model.addCost(column, weekCost * plantWeeks)
     draft.waits.push({ kind, column, plantWeeks })
   }
-  for (const { way, week, column } of draft.startsOf[kind]!) {
-    const { ready: share } = courseOf(season, way, week)
-    let plantWeeks = 0
-    for (let k = 0; k < share.length && week + k < season.weeks; k++)
-      if (share[k]! > 0) plantWeeks += becomesReady(column, week + k, share[k]!)
-    wait(column, plantWeeks)
-  }
+  for (const { way, week, column } of draft.startsOf[kind]!)
+    becomesReady(column, week, courseOf(season, way, week).ready)
   if (buyIn)
     for (let week = buyIn.weeksNotice; week <= takes.at(-1)!; week++) {
       const column = model.column({
@@ -91,7 +95,7 @@ function stockOfOneKind(draft: SeasonDraft, kind: number): void {
         upper: buyIn.mostPerWeek,
       })
       draft.bought.push({ kind, week, column })
-      wait(column, becomesReady(column, week, 1))
+      becomesReady(column, week, [1])
     }
   const rowOf = (week: number) => stockRow[next[week]!]!
   for (const use of draft.usesOf[kind]!)

@@ -18,7 +18,7 @@ interface Remembered {
 }
 
 /** The plan that is taken need not be that of the last round. */
-const MOST_REMEMBERED = 2
+const MOST_REMEMBERED = 3
 
 export interface SeasonsByComponent {
   run(starts: readonly SeasonStart[], bought: readonly BoughtIn[], seasons: number): Promise<SimulatedSeasons>
