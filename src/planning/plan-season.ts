@@ -117,16 +117,19 @@ export async function planSeason(nursery: Nursery, wish: PlanWish, hooks: PlanJo
     before: wish.previous ?? null,
     news: wish.news ?? [],
   }
-  const outcome = outcomeOf(season, made.whole.solution, made.whole.gapShare, isStopped())
+  const cost = rounded(made.whole.cost)
+  const gapShare = withoutNoise(made.whole.gapShare)
+  const outcome = outcomeOf(season, made.whole.solution, gapShare, isStopped())
   return {
+    // As it is told: beyond that, numbers of the solver differ by what it began from.
     ...heading(season, wish, [
       outcome,
-      made.whole.cost,
+      cost,
       made.starts.map(({ way, week, number }) => [way, week, number]),
     ]),
     outcome,
-    cost: rounded(made.whole.cost),
-    gapShare: withoutNoise(made.whole.gapShare),
+    cost,
+    gapShare,
     seasonsSimulated: made.fresh.to - made.fresh.from,
     ...readAnswer(planned),
     bought: made.whole.solution.bought.map(({ kind, week, number }) => ({
