@@ -157,21 +157,22 @@ function supplyLacking(
   sure: number,
   meanByDue: number,
 ): number {
-  const there = reachedBy(byDueOf(simulated, order).sort(), sure)
+  const sorted = byDueOf(simulated, order).sort()
+  const whole = quantileOfSorted(sorted, 1 - sure)
+  const there = whole < number ? whole : whole + partBeyond(sorted, whole, sure)
   const growth = Math.min(Math.max(meanByDue / Math.max(1, there), 1), 1.5)
   const most = Math.max(LARGEST_STEP * number, 3)
   return Math.min(Math.max((number - there) * growth, -most), most)
 }
 
 /**
- * What a share of the seasons reaches. Trees are whole, and one more or less of a small number makes many seasons' difference:
- * those that have just so many are taken as spread evenly up to the next tree.
+ * The part of a tree that a share of the seasons has beyond `there`. Of few trees, one less is many seasons' difference: too
+ * many to go without it, and yet there is too much. Seasons that have just so many are taken as spread evenly up to the next.
  */
-function reachedBy(sorted: Int32Array, share: number): number {
-  const there = quantileOfSorted(sorted, 1 - share)
-  const atLeast = (number: number) => sorted.length - sorted.findIndex(each => each >= number)
-  const more = sorted.at(-1)! > there ? atLeast(there + 1) : 0
-  return there + Math.max(0, (atLeast(there) - share * sorted.length) / (atLeast(there) - more))
+function partBeyond(sorted: Int32Array, there: number, share: number): number {
+  const below = sorted.findIndex(number => number >= there)
+  const above = sorted.findLastIndex(number => number <= there) + 1
+  return Math.max(0, (sorted.length - below - share * sorted.length) / (above - below))
 }
 
 /** Weeks by which to plan earlier, where most failures are only late; else 0. */
