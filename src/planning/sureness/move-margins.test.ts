@@ -18,7 +18,7 @@ const simulated: SimulatedSeasons = {
   promisable: new Int32Array(0),
 }
 
-function planned(sure: number): number {
+function planned(sure: number, inWholeTrays = false): number {
   const season = tinySeason({
     weeks: 30,
     kinds: [tinyKind('plum')],
@@ -28,15 +28,30 @@ function planned(sure: number): number {
   const margins = { plannedNumber: Float64Array.of(10), plannedDueWeek: Int32Array.of(20) }
   const deliveries = [{ order: 0, kind: 0, week: 20, number: 10, column: 0 }]
   const outcomes = orderChances(season, simulated)
-  return moveMargins(season, orderChains(season), firstState(margins), { deliveries }, simulated, outcomes)
-    .margins.plannedNumber[0]!
+  const state = firstState(margins)
+  const keepsNone = () => false
+  return moveMargins(
+    season,
+    orderChains(season),
+    state,
+    { deliveries },
+    simulated,
+    outcomes,
+    keepsNone,
+    inWholeTrays,
+  ).margins.plannedNumber[0]!
 }
 
-test('of few trees a part of one less is planned: those that have just so many lie evenly up to the next, by hand', () => {
+test('of few trees a part of one more or less is planned: those that have just so many lie evenly up to the next, by hand', () => {
   // Seven in ten have the ten, five are asked: two of the seven may lose a part, so 2/7 of a tree fewer.
   expect(planned(0.5)).toBeCloseTo(10 - 2 / 7, 10)
+  // Eight are asked: one of the three that have nine is to gain the rest, so a third more, and as much again as the mean
+  // (9.7) lies above what eight in ten reach (9 2/3).
+  expect(planned(0.8)).toBeCloseTo(10 + (1 / 3) * (9.7 / (9 + 2 / 3)), 10)
   // As sure as asked, nothing is moved.
   expect(planned(0.7)).toBe(10)
-  // Eight are asked, who have nine: a whole tree more, and as much again as the mean (9.7) lies above the nine.
-  expect(planned(0.8)).toBeCloseTo(10 + 9.7 / 9, 10)
+})
+
+test('in whole trays a whole tree more is asked, for a part of one may change nothing', () => {
+  expect(planned(0.8, true)).toBeCloseTo(10 + 9.7 / 9, 10)
 })
