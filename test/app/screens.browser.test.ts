@@ -128,10 +128,30 @@ const overTheSide = (page: Page, read: 'ltr' | 'rtl'): Promise<number> =>
 /** Words that lie over words of another line or column, as they are seen: cut off where their box is. */
 const wordsOverWords = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {
+    const looks = new Map<
+      Element,
+      {
+        element: Element
+        style: Record<'clipPath' | 'overflowX' | 'position' | 'display', string>
+        edge: DOMRect
+      }
+    >()
+    const lookOf = (element: Element) => {
+      const known = looks.get(element)
+      if (known !== undefined) return known
+      const { clipPath, overflowX, position, display } = getComputedStyle(element)
+      const look = {
+        element,
+        style: { clipPath, overflowX, position, display },
+        edge: element.getBoundingClientRect(),
+      }
+      looks.set(element, look)
+      return look
+    }
     const around = (from: Element) => {
       const all: Element[] = []
       for (let one: Element | null = from; one !== null; one = one.parentElement) all.push(one)
-      return all.map(element => ({ element, style: getComputedStyle(element) }))
+      return all.map(lookOf)
     }
     const seen: { words: string; line: Element; layer: Element | undefined; box: DOMRect }[] = []
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
@@ -144,9 +164,8 @@ const wordsOverWords = (page: Page): Promise<readonly string[]> =>
       range.selectNodeContents(text)
       for (const box of range.getClientRects()) {
         let { left, top, right, bottom } = box
-        for (const { element, style } of boxes) {
+        for (const { element, style, edge } of boxes) {
           if (style.overflowX === 'visible' || element === document.documentElement) continue
-          const edge = element.getBoundingClientRect()
           left = Math.max(left, edge.left)
           top = Math.max(top, edge.top)
           right = Math.min(right, edge.right)
