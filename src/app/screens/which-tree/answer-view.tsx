@@ -1,12 +1,11 @@
 import { useMemo, useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { Answer, Question } from '../../../advice/index.ts'
-import type { Species } from '../../../trade/facts/index.ts'
+import type { Question } from '../../../advice/index.ts'
 import { Given } from '../../parts/given.tsx'
 import { CropPicture } from '../../pictures/crop/crop-picture.tsx'
 import type { Format } from '../../text/format.ts'
 import { AssumptionList } from './assumption-list.tsx'
-import { useTurns } from './use-answer.ts'
+import { type Answered, useTurns } from './use-answer.ts'
 import { wayNames } from './way-names.ts'
 import { WaysTable } from './ways-table.tsx'
 import { WishList } from './wish-list.tsx'
@@ -18,10 +17,7 @@ export function AnswerView({
   answer,
   format,
   onAsk,
-}: {
-  readonly question: Question
-  readonly species: Species
-  readonly answer: Answer
+}: Answered & {
   readonly format: Format
   /** Null where the page only reads. */
   readonly onAsk: ((question: Question) => void) | null

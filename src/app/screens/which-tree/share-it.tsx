@@ -1,25 +1,14 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
-import type { Answer, Question } from '../../../advice/index.ts'
-import type { Species } from '../../../trade/facts/index.ts'
 import { asLanguage } from '../../text/language.ts'
 import type { Units } from '../../text/shown-unit.ts'
 import { pageSearch } from './page-link.ts'
 import { Tick } from './tick.tsx'
+import type { Answered } from './use-answer.ts'
 
 /** The sheet, the link that reopens the question, and the page that only reads. */
-export function ShareIt({
-  question,
-  answer,
-  species,
-  units,
-}: {
-  readonly question: Question
-  readonly answer: Answer
-  readonly species: Species
-  readonly units: Units
-}) {
+export function ShareIt({ question, answer, species, units }: Answered & { readonly units: Units }) {
   const { t, i18n } = useTranslation()
   const [isCopied, setCopied] = useState<boolean | null>(null)
   const [withPrices, setWithPrices] = useState(false)

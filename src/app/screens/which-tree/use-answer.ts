@@ -8,11 +8,18 @@ import {
 } from '../../../advice/index.ts'
 import type { Species } from '../../../trade/facts/index.ts'
 
-/** The answer to a question, at once. */
-export const useAnswer = (question: Question, species: Species): Answer => {
-  const asked = useDeferredValue(question)
-  const of = useDeferredValue(species)
-  return useMemo(() => whichTree(asked, of), [asked, of])
+/** An answer with what it answers, which while somebody types may lie a moment behind what is asked. */
+export interface Answered {
+  readonly question: Question
+  readonly species: Species
+  readonly answer: Answer
+}
+
+/** The answer to a question, at once; typing does not wait for it. */
+export function useAnswered(question: Question, species: Species): Answered {
+  const asked = useMemo(() => ({ question, species }), [question, species])
+  const answered = useDeferredValue(asked)
+  return useMemo(() => ({ ...answered, answer: whichTree(answered.question, answered.species) }), [answered])
 }
 
 /** Quiet before the search begins, and the longest it works without letting the page breathe. */

@@ -20,7 +20,7 @@ import { nurseryOffers } from './nursery-offers.ts'
 import { linkOfQuestion, questionFromLink } from './question-link.ts'
 import { ShareIt } from './share-it.tsx'
 import { Tick } from './tick.tsx'
-import { useAnswer } from './use-answer.ts'
+import { useAnswered } from './use-answer.ts'
 import './which-tree.css'
 import './ways-table.css'
 import './buyers-sheet.css'
@@ -96,7 +96,7 @@ export function WhichTreeScreen() {
     () => ({ ...asked, offers, onlyOffered: only === 'offered' && offers.length > 0 }),
     [asked, offers, only],
   )
-  const answer = useAnswer(question, species)
+  const answered = useAnswered(question, species)
   const ask = useCallback(
     (next: Question) =>
       void navigate({
@@ -106,7 +106,7 @@ export function WhichTreeScreen() {
       }),
     [navigate],
   )
-  const worth = answer.assumptions.find(({ key }) => key === 'fruitWorthPerKg')?.figure.typical ?? 1
+  const worth = answered.answer.assumptions.find(({ key }) => key === 'fruitWorthPerKg')?.figure.typical ?? 1
   return (
     <div className="stack which-tree">
       <div className="page-head">
@@ -177,8 +177,8 @@ export function WhichTreeScreen() {
           )
         ) : (
           <div className="stack">
-            <AnswerView question={question} species={species} answer={answer} format={format} onAsk={ask} />
-            <ShareIt question={question} answer={answer} species={species} units={format.units} />
+            <AnswerView {...answered} format={format} onAsk={ask} />
+            <ShareIt {...answered} units={format.units} />
             <p className="on-paper small">{t('whichTree.sheet.estimate')}</p>
           </div>
         )}
