@@ -12,8 +12,9 @@ const SOON = 3
 /** Planned for so much less than wanted by its week, an order is at a limit of the nursery. */
 const AT_LIMIT = 0.98
 const EARLIER_STEP = 2
-/** Nearer to the wish than this, a margin stays where it is, unless told otherwise. */
+/** Nearer to the wish than this, a margin stays where it is. */
 const TOLERATED = CLOSE_ENOUGH / 3
+const TOLERATED_IN_TRAYS = 0.01
 /** A margin moves by no more than this part of the order's number in one round. */
 const LARGEST_STEP = 0.5
 /** After an overshoot steps are this much shorter, and grow again afterwards. */
@@ -64,7 +65,7 @@ export const firstState = (margins: Margins): MarginState => ({
  * lacks: the planned week moves earlier instead.
  *
  * @param keepsSurplus orders that stay surer than asked where they are so
- * @param tolerated nearer to the wish than this, a margin stays where it is
+ * @param inWholeTrays what lacks is asked for in whole trees, and what lacks hardly anything stays: a part of a tray is none
  */
 export function moveMargins(
   season: Season,
@@ -74,8 +75,9 @@ export function moveMargins(
   simulated: SimulatedSeasons,
   outcomes: readonly OrderChance[],
   keepsSurplus: (order: number) => boolean = () => false,
-  tolerated = TOLERATED,
+  inWholeTrays = false,
 ): MarginState {
+  const tolerated = inWholeTrays ? TOLERATED_IN_TRAYS : TOLERATED
   const plannedNumber = Float64Array.from(state.margins.plannedNumber)
   const plannedDueWeek = Int32Array.from(state.margins.plannedDueWeek)
   const isTimeSpent = Uint8Array.from(state.isTimeSpent)
@@ -116,7 +118,7 @@ export function moveMargins(
           plannedDueWeek[o] = Math.max(earliest, plannedDueWeek[o]! - Math.min(weeks, EARLIER_STEP))
           standing[o] = 'sooner wanted'
         } else {
-          wanted = stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
+          wanted = stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue, inWholeTrays)
           standing[o] = 'more wanted'
         }
       } else if (number > 0 && chance > sure + tolerated) {
@@ -126,7 +128,7 @@ export function moveMargins(
         standing[o] = isCovered || keepsSurplus(o) ? 'covered' : 'more than asked'
         wanted = keepsSurplus(o)
           ? comes
-          : stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue)
+          : stepShare[o]! * supplyLacking(simulated, o, number, sure, meanByDue, inWholeTrays)
         meanWhenLowered[o] = meanByDue
       } else if (number > 0) wanted = 0
       const own = Math.max(-planned, wanted - comes)
@@ -156,11 +158,24 @@ function supplyLacking(
   number: number,
   sure: number,
   meanByDue: number,
+  inWholeTrays: boolean,
 ): number {
-  const there = quantileOfSorted(byDueOf(simulated, order).sort(), 1 - sure)
+  const sorted = byDueOf(simulated, order).sort()
+  const whole = quantileOfSorted(sorted, 1 - sure)
+  const there = whole < number && inWholeTrays ? whole : whole + partBeyond(sorted, whole, sure)
   const growth = Math.min(Math.max(meanByDue / Math.max(1, there), 1), 1.5)
   const most = Math.max(LARGEST_STEP * number, 3)
   return Math.min(Math.max((number - there) * growth, -most), most)
+}
+
+/**
+ * The part of a tree that a share of the seasons has beyond `there`. Of few trees, one less is many seasons' difference: too
+ * many to go without it, and yet there is too much. Seasons that have just so many are taken as spread evenly up to the next.
+ */
+function partBeyond(sorted: Int32Array, there: number, share: number): number {
+  const below = sorted.findIndex(number => number >= there)
+  const above = sorted.findLastIndex(number => number <= there) + 1
+  return Math.max(0, (sorted.length - below - share * sorted.length) / (above - below))
 }
 
 /** Weeks by which to plan earlier, where most failures are only late; else 0. */

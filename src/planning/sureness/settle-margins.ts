@@ -26,8 +26,8 @@ export interface SettleInput<Plan extends SolvedPlan> {
   readonly fewestToEnd?: number
   /** Orders that are not to be less sure than asked, but surer they may be, say because whole trays were rounded up. */
   readonly keepsSurplus?: (order: number) => boolean
-  /** Nearer to its wish than this, an order's margin stays where it is. */
-  readonly tolerated?: number
+  /** What is solved is in whole trays. */
+  readonly inWholeTrays?: boolean
   readonly isStopped?: () => boolean
   readonly tell?: (round: number, worst: number) => void
 }
@@ -74,7 +74,7 @@ export async function settleMargins<Plan extends SolvedPlan>(
       simulated,
       outcomes,
       input.keepsSurplus,
-      input.tolerated,
+      input.inWholeTrays,
     )
     const { worst, off } = missesOf(season, outcomes, next.standing)
     input.tell?.(round, worst)

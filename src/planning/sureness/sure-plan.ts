@@ -58,8 +58,6 @@ const MANY_ORDERS = 100
 const RELAXED_ROUNDS_OF_MANY = [0.1, 0.2, 0.3]
 const WHOLE_ROUNDS_OF_MANY = [0.5, 1, 1, 1, 1]
 const FEWEST_SEASONS = 200
-/** In whole trays, what is this near to its wish keeps its trays. */
-const WHOLE_TOLERATED = 0.01
 
 /**
  * The plan that is as sure as each order asks: margins settled on the relaxation; then rounded to whole trays, and the margins
@@ -117,7 +115,7 @@ export async function relaxedSurely(input: SurePlanInput): Promise<RelaxedSurely
       seasonsByRound: (isMany ? WHOLE_ROUNDS_OF_MANY : WHOLE_ROUNDS).map(part),
       fewestToEnd: part(1),
       keepsSurplus: () => true,
-      tolerated: WHOLE_TOLERATED,
+      inWholeTrays: true,
       isStopped,
       tell: (round, worst) => tell?.('whole numbers', round, worst),
     })

@@ -79,7 +79,8 @@ describe('what if a capacity were another', () => {
 
     const roomy = nurseryWith(crowded, bed(6), MONDAY)!
     const back = await ask(roomy, await planned(roomy), bed(1))
-    expect(back!.saves).toBeCloseTo(-more!.saves, -1)
+    // Where there is room the order's margin is settled, and without room stays where it began: a tree of it weighs 18.
+    expect(back!.saves / -more!.saves).toBeCloseTo(1, 2)
     expect(back!.limits.added.map(({ subject }) => inEnglish(subject))).toContain('mist bed')
     expect(back!.orders[0]!.after).toBeLessThan(0.01)
   })

@@ -73,3 +73,24 @@ describe('rounded again', () => {
     expect(await numbers(kind => kind === 0, [500, 60])).toBeUndefined()
   })
 })
+
+test('a small batch comes to a large one that stays, where an order would have no trees in time without it', async () => {
+  // 20 trees are due in week 12, and 300 in week 25; both are ready ten weeks after they are begun, in week 2 or 15.
+  const season = tinySeason({
+    weeks: 30,
+    kinds: [tinyKind('fig', { usableWeeks: 8 })],
+    ways: [{ kind: 0, steps: [{ ...certain(1 - 1e-9), days: 70 }], openWeeks: [2, 15] }],
+    orders: [
+      { kind: 0, number: 20, dueWeek: 12 },
+      { kind: 0, number: 300, dueWeek: 25 },
+    ],
+  })
+  const { starts: seen } = await solved(season)
+  const kept = [{ way: 0, week: 15, number: 300 }]
+  const input = { margins: withoutMargins(season), seen, kept, proveSeconds: 0 }
+  const { solution } = await roundTrays(season, input)
+  expect(solution.starts.map(({ week, number }) => [week, Math.round(number)])).toEqual([
+    [2, 20],
+    [15, 300],
+  ])
+})

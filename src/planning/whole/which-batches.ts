@@ -27,13 +27,13 @@ export function whichBatches(
   solver: SeasonSolver,
   kept: readonly SeasonStart[] | undefined,
 ): Begun {
-  const stays = kept && batchesOf(model, kept)
-  if (stays) solver.setColumnBounds(begunColumns(model), stays, new Float64Array(stays.length).fill(1))
+  const stays = batchesOf(model, kept ?? [])
+  if (kept) solver.setColumnBounds(begunColumns(model), stays, new Float64Array(stays.length).fill(1))
   // Before yes and no are said, small batches give way to large ones.
   const joined = joinedStarts(solver)
   const free = joined.settle()
   joined.done()
-  return { free, ...(stays ? begunBeside(model, solver, free, stays) : fixBegun(model, solver, free)) }
+  return { free, ...fixBegun(model, solver, free, stays) }
 }
 
 /** Each batch of the model is begun. */
@@ -47,16 +47,16 @@ export function allBatches(model: SeasonModel, solver: SeasonSolver): Begun {
 type Said = Omit<Begun, 'free'>
 
 /**
- * Yes or no for each batch. Batches that are small beside the largest of their kind are dropped as well, as long as the
- * plan then costs next to nothing more.
+ * Yes or no for each batch; some stay. Batches that are small beside the largest of their kind are dropped as well, as
+ * long as the plan then costs next to nothing more.
  */
-function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Said {
-  let begun = begunAtLeast(model, free, 0)
+function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution, stays: Float64Array): Said {
+  let begun = begunAtLeast(model, free, stays, 0)
   bindBegun(model, solver, begun)
   let best = solver.solve()
   const most = best.objective * (1 + NEXT_TO_NOTHING)
   for (const smallest of SMALL_BESIDE_LARGEST) {
-    const fewer = begunAtLeast(model, free, smallest)
+    const fewer = begunAtLeast(model, free, stays, smallest)
     if (fewer.every((is, s) => is === begun[s])) continue
     bindBegun(model, solver, fewer)
     const solution = solver.solve()
@@ -66,7 +66,7 @@ function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Sai
     break
   }
   bindBegun(model, solver, begun)
-  return withoutDearBatches(model, solver, begun, best)
+  return withoutDearBatches(model, solver, { begun, solution: best }, stays)
 }
 
 /**
@@ -76,16 +76,16 @@ function fixBegun(model: SeasonModel, solver: SeasonSolver, free: Solution): Sai
 function withoutDearBatches(
   model: SeasonModel,
   solver: SeasonSolver,
-  begun: Float64Array,
-  withAll: Solution,
+  { begun, solution }: Said,
+  stays: Float64Array,
 ): Said {
-  const { season, wholeStarts } = model
+  const { wholeStarts } = model
   const fewer = Float64Array.from(begun)
-  let best = withAll
-  const stands = new Set(standingStarts(season).map(({ way, week }) => way * season.weeks + week))
+  let best = solution
+  const stands = batchesOf(model, standingStarts(model.season))
   const sizeOf = (s: number) => best.columnValue[wholeStarts[s]!.column]!
   const smallest = wholeStarts
-    .flatMap(({ way, week }, s) => (begun[s] === 1 && !stands.has(way * season.weeks + week) ? [s] : []))
+    .flatMap((_, s) => (begun[s]! > Math.max(stays[s]!, stands[s]!) ? [s] : []))
     .sort((a, b) => sizeOf(a) - sizeOf(b))
     .slice(0, MOST_LEFT_OUT)
   for (const s of smallest) {
@@ -100,13 +100,6 @@ function withoutDearBatches(
   return { begun: fewer, solution: best }
 }
 
-/** The batches that stay, and those that must come to them. */
-function begunBeside(model: SeasonModel, solver: SeasonSolver, free: Solution, stays: Float64Array): Said {
-  const begun = begunAtLeast(model, free, SMALL_BESIDE_LARGEST[0]!).map((is, s) => Math.max(is, stays[s]!))
-  bindBegun(model, solver, begun)
-  return { begun, solution: solver.solve() }
-}
-
 /** 1 for each start of the model that is one of these. */
 function batchesOf({ season, wholeStarts }: SeasonModel, starts: readonly SeasonStart[]): Float64Array {
   const names = new Set(starts.map(({ way, week }) => way * season.weeks + week))
@@ -118,8 +111,13 @@ const begunColumns = ({ wholeStarts }: SeasonModel) => Int32Array.from(wholeStar
 const bindBegun = (model: SeasonModel, solver: SeasonSolver, begun: Float64Array) =>
   solver.setColumnBounds(begunColumns(model), begun, begun)
 
-/** Every kind that the relaxation makes keeps at least its largest batch. */
-function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: number): Float64Array {
+/** What stays, and what is large enough; every kind that the relaxation makes keeps at least its largest batch. */
+function begunAtLeast(
+  model: SeasonModel,
+  { columnValue }: Solution,
+  stays: Float64Array,
+  smallest: number,
+): Float64Array {
   const { season, wholeStarts } = model
   const largest = new Map<number, number>()
   wholeStarts.forEach(({ way, column }, s) => {
@@ -128,13 +126,14 @@ function begunAtLeast(model: SeasonModel, { columnValue }: Solution, smallest: n
     if (best === undefined || columnValue[column]! > columnValue[wholeStarts[best]!.column]!)
       largest.set(kind, s)
   })
-  const stands = new Set(standingStarts(season).map(({ way, week }) => way * season.weeks + week))
-  return Float64Array.from(wholeStarts, ({ way, week, column }, s) => {
+  const stands = batchesOf(model, standingStarts(season))
+  return Float64Array.from(wholeStarts, ({ way, column }, s) => {
+    if (stays[s] === 1) return 1
     const number = columnValue[column]!
     const { kind, smallestBatch } = season.ways[way]!
     const best = largest.get(kind)!
     if (number < 0.5) return 0
-    if (best === s || stands.has(way * season.weeks + week)) return 1
+    if (best === s || stands[s] === 1) return 1
     const least = Math.max(smallestBatch / 2, smallest * columnValue[wholeStarts[best]!.column]!)
     return number >= least ? 1 : 0
   })
