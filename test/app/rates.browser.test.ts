@@ -13,6 +13,31 @@ beforeAll(async () => {
 })
 afterAll(() => app.close())
 
+test('on a wide screen and on a phone the name of each step is read whole, what several stand under once over them, and each is told apart from the others', async () => {
+  const { page, problems } = app
+  const rates = await app.client.rates()
+  const several = rates.find(({ kind, protocol }) =>
+    rates.some(other => other.kind === kind && other.protocol !== protocol),
+  )!
+  await page.goto(`${app.address}/rates?show=all&find=${encodeURIComponent(several.kindName!)}`)
+  const pictures = page.locator('figure.picture:has(svg.points)')
+  for (const width of [1024, 390, 1280]) {
+    await page.setViewportSize({ width, height: 900 })
+    await pictures.first().waitFor()
+    expect((await pictures.locator('svg text').allTextContents()).filter(text => /…/.test(text))).toEqual([])
+    const picture = pictures.filter({
+      has: page.getByRole('heading', { name: several.kindName!, exact: true }),
+    })
+    const words = await picture.locator('svg text').allTextContents()
+    expect(words.filter(text => text === several.protocolName)).toHaveLength(1)
+    const lanes = await picture
+      .getByRole('button', { name: /%/ })
+      .evaluateAll(all => all.map(one => one.getAttribute('aria-label')!.split(':').slice(0, 2).join()))
+    expect(new Set(lanes).size).toBe(rates.filter(({ kind }) => kind === several.kind).length)
+  }
+  expect(problems).toEqual([])
+})
+
 test('what takes is seen by rootstock, each on its range and with the batches behind it', async () => {
   const { rootstocks } = await app.client.ratesCompared()
   const { page, problems } = app

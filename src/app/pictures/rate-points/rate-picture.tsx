@@ -2,7 +2,7 @@ import { useTranslation } from 'react-i18next'
 import type { RateRow } from '../../../api/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
-import { PointsPicture } from './points-picture.tsx'
+import { PointsPicture, wholeName } from './points-picture.tsx'
 
 const SIGN = { records: 'own', facts: 'assumed', 'set by the nursery': 'set' } as const
 
@@ -12,12 +12,15 @@ export function RatePicture({
   says,
   rows,
   nameOf,
+  underOf,
   onChoose,
 }: {
   readonly title: string
-  readonly says: string
+  readonly says: string | undefined
   readonly rows: readonly RateRow[]
   readonly nameOf: (row: RateRow) => string
+  /** What several rows stand under. */
+  readonly underOf: (row: RateRow) => string | undefined
   readonly onChoose: (row: RateRow) => void
 }) {
   const { t } = useTranslation()
@@ -42,6 +45,7 @@ export function RatePicture({
       lanes={rows.map(row => ({
         key: keyOf(row),
         name: nameOf(row),
+        under: underOf(row),
         share: row.mean,
         low: row.low,
         high: row.high,
@@ -63,7 +67,7 @@ export function RatePicture({
           t('rates.column.source'),
         ],
         rows: rows.map(row => [
-          nameOf(row),
+          wholeName({ name: nameOf(row), under: underOf(row) }),
           Math.round(1000 * row.mean) / 10,
           Math.round(1000 * row.low) / 10,
           Math.round(1000 * row.high) / 10,

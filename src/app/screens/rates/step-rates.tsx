@@ -66,20 +66,20 @@ export function StepRates() {
             />
           </div>
           {groups.length === 0 && <p className="soft">{t('rates.empty')}</p>}
-          {groups.slice(0, groupsShown).map(([kind, rows]) => (
-            <RatePicture
-              key={kind}
-              title={kind}
-              says={format.list([...new Set(rows.map(({ protocolName }) => term(protocolName)))])}
-              rows={rows}
-              nameOf={row =>
-                new Set(rows.map(({ protocol }) => protocol)).size > 1
-                  ? `${term(row.stepName)} (${term(row.protocolName)})`
-                  : term(row.stepName)
-              }
-              onChoose={row => open(`rate ${nameOf(row)}`)}
-            />
-          ))}
+          {groups.slice(0, groupsShown).map(([kind, rows]) => {
+            const ways = [...new Set(rows.map(({ protocolName }) => term(protocolName)))]
+            return (
+              <RatePicture
+                key={kind}
+                title={kind}
+                says={ways.length === 1 ? ways[0] : undefined}
+                rows={rows}
+                nameOf={row => term(row.stepName)}
+                underOf={row => (ways.length === 1 ? undefined : term(row.protocolName))}
+                onChoose={row => open(`rate ${nameOf(row)}`)}
+              />
+            )
+          })}
           {groups.length > groupsShown && (
             <p>
               <Button className="plain" onPress={() => setGroupsShown(groupsShown + 4 * GROUPS_AT_ONCE)}>

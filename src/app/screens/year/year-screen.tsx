@@ -124,7 +124,7 @@ export function YearScreen() {
       <div className="page-head">
         <div>
           <h1>{t('year.title')}</h1>
-          <p className="soft">{t('year.says')}</p>
+          <p className="soft">{t(isOfFacts ? 'year.saysOfFacts' : 'year.says')}</p>
         </div>
         <Pick
           label={t('year.fruit')}
@@ -148,7 +148,7 @@ export function YearScreen() {
         <div className="year-columns">
           <WheelPicture
             title={species === '' ? t('year.wheel') : fruitName(species)}
-            says={t(isOfFacts ? 'year.saysOfFacts' : 'year.says')}
+            says={t('year.rings')}
             protocols={protocols}
             today={nursery.today}
             warmth={warmth?.meansCelsius ?? null}

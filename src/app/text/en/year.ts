@@ -1,6 +1,6 @@
 export const year = {
   title: 'Year wheel',
-  says: 'When each way may begin at this site. The rings are numbered from the outermost; the hand is today.',
+  says: 'When each way may begin at this site.',
   fruit: 'Fruit',
   allFruits: 'Every protocol in use',
   now: 'May begin this week',
@@ -20,8 +20,8 @@ export const year = {
   wheel: 'Windows over the year',
   none: 'No protocol is in use yet. Choose a fruit to see when it may begin.',
   notMade: '{{fruit}}, not made here yet',
-  saysOfFacts:
-    'When each known way may begin at this site, as the facts have it. The rings are numbered from the outermost; the hand is today.',
+  saysOfFacts: 'When each known way may begin at this site, as the facts have it.',
+  rings: 'The rings are numbered from the outermost; the hand is today.',
   warmth: {
     name: 'Warmth of the months',
     range: 'Warmth: {{coldest}} in {{low}} to {{warmest}} in {{high}}',

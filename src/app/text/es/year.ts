@@ -1,6 +1,6 @@
 export const year = {
   title: 'Rueda del año',
-  says: 'Cuándo puede empezar cada método en este lugar. Los anillos se numeran desde el de fuera; la aguja es hoy.',
+  says: 'Cuándo puede empezar cada método en este lugar.',
   fruit: 'Frutal',
   allFruits: 'Todos los protocolos en uso',
   now: 'Puede empezar esta semana',
@@ -20,8 +20,8 @@ export const year = {
   wheel: 'Épocas a lo largo del año',
   none: 'Todavía no hay ningún protocolo en uso. Elija una fruta para ver cuándo puede empezar.',
   notMade: '{{fruit}}, todavía no se hace aquí',
-  saysOfFacts:
-    'Cuándo puede empezar aquí cada forma conocida, según los datos. Los anillos se numeran desde el de fuera; la aguja es hoy.',
+  saysOfFacts: 'Cuándo puede empezar aquí cada forma conocida, según los datos.',
+  rings: 'Los anillos se numeran desde el de fuera; la aguja es hoy.',
   warmth: {
     name: 'Calor de los meses',
     range: 'Calor: {{coldest}} en {{low}} a {{warmest}} en {{high}}',
