@@ -155,3 +155,37 @@ test('what was typed is changed and retired, and comes back by undo', async () =
   expect((await app.client.queries()).length).toBe(0)
   expect(problems).toEqual([])
 })
+
+test('what a mother tree gives is changed once it was counted, by keyboard: how much, in which months, another material; what is left of it follows, and undo takes it back', async () => {
+  const { page, problems } = app
+  const hands = withKeys(page)
+  const [row] = await app.client.mothers()
+  const { mother } = row!
+  expect(mother.gives).toMatchObject([{ material: 'cuttings', perYear: 200, perWeek: null }])
+  await page.goto(`${app.address}/mothers?mother=${mother.id}`)
+  const dialog = page.getByRole('dialog')
+  const keep = dialog.getByRole('button', { name: 'Keep', exact: true })
+  await hands.press(page.getByRole('button', { name: 'Change what it may give' }))
+  await hands.write(dialog.getByLabel('How many a year'), '120')
+  await hands.write(dialog.getByLabel('At most in a week'), '30')
+  await hands.press(dialog.getByRole('button', { name: 'Add what it may give' }))
+  await hands.write(dialog.getByLabel('What').nth(1), 'scion sticks')
+  await hands.write(dialog.getByLabel('How many a year').nth(1), '25')
+  expect(await dialog.getByRole('button', { name: /^Leave out: / }).count()).toBe(2)
+  // One stop of the Tab key for all the months; the arrows go from one to the next.
+  await hands.press(dialog.getByRole('toolbar').nth(1).getByRole('button', { name: 'Jan' }))
+  await page.keyboard.press('ArrowRight')
+  await page.keyboard.press('Enter')
+  await hands.press(keep)
+  await dialog.waitFor({ state: 'detached' })
+  const gives = async () => (await app.client.mothers())[0]!.mother.gives
+  await expect.poll(gives).toEqual([
+    { ...mother.gives[0]!, perYear: 120, perWeek: 30 },
+    { material: 'scion sticks', perYear: 25, perWeek: null, months: [3, 4, 5, 6, 7, 8, 9, 10, 11, 12] },
+  ])
+  await page.getByText('0 of 120 cuttings taken').waitFor()
+  await page.getByText('at most 30 a week').waitFor()
+  await hands.press(page.getByRole('button', { name: 'Undo' }))
+  await expect.poll(gives).toEqual(mother.gives)
+  expect(problems).toEqual([])
+})

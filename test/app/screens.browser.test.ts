@@ -209,7 +209,7 @@ const lyingOver = async (): Promise<
     [`/batches/${known.batch}`, page => page.locator('.batch-head [aria-haspopup="true"]').first().click()],
     [`/orders?order=${known.order}&open=change`],
     [`/orders?order=${known.order}&open=behind+said`],
-    ...['observe', 'hold', 'retire', 'lab', 'wood', 'change'].map(
+    ...['observe', 'hold', 'retire', 'lab', 'wood', 'change', 'gives'].map(
       doing => [`/mothers?mother=${known.mother}&open=${doing}`] as const,
     ),
     [`/benches?bench=${known.bench}&open=hold`],

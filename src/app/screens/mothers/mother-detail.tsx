@@ -15,6 +15,7 @@ import { useInSight } from '../../parts/use-in-sight.ts'
 import { useOpened } from '../../parts/use-opened.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
+import { ChangeGives } from './change-gives.tsx'
 import { ChangeMother } from './change-mother.tsx'
 import { LabResult } from './lab-result.tsx'
 import { MotherDeed } from './mother-deed.tsx'
@@ -24,7 +25,7 @@ import { WoodCollected } from './wood-collected.tsx'
 import { WoodInHand } from './wood-in-hand.tsx'
 
 const DEEDS = ['observe', 'hold', 'retire'] as const
-const DOINGS = [...DEEDS, 'lab', 'wood', 'change'] as const
+const DOINGS = [...DEEDS, 'lab', 'wood', 'change', 'gives'] as const
 
 /** One mother tree: what it may give, its health, the wood in hand, where it is from, and all that was said of it. */
 export function MotherDetail({ id }: { readonly id: string }) {
@@ -95,7 +96,7 @@ function Detail({ view }: { readonly view: MotherView }) {
           {t('mothers.change')}
         </Button>
       </div>
-      <MotherGives view={view} />
+      <MotherGives view={view} onChange={() => open('gives')} />
       <WoodInHand lots={view.lots} today={today} />
       <MotherHealth view={view} />
       <MotherOrigin view={view} today={today} />
@@ -114,6 +115,7 @@ function Detail({ view }: { readonly view: MotherView }) {
       </details>
       {doing === 'lab' && <LabResult view={view} today={today} onClose={close} />}
       {doing === 'wood' && <WoodCollected view={view} today={today} onClose={close} />}
+      {doing === 'gives' && <ChangeGives view={view} onClose={close} />}
       {doing === 'change' && <ChangeMother view={view} onClose={close} />}
       {(doing === 'observe' || doing === 'hold' || doing === 'retire') && (
         <MotherDeed view={view} deed={doing} onClose={close} />
@@ -122,7 +124,7 @@ function Detail({ view }: { readonly view: MotherView }) {
   )
 }
 
-function MotherGives({ view }: { readonly view: MotherView }) {
+function MotherGives({ view, onChange }: { readonly view: MotherView; readonly onChange: () => void }) {
   const { t } = useTranslation()
   const format = useFormat()
   return (
@@ -132,9 +134,16 @@ function MotherGives({ view }: { readonly view: MotherView }) {
       <ul className="gives">
         {view.season.map(({ material, season, given, mayGive, givenBy }) => {
           const left = Math.max(0, mayGive - given)
-          const months = view.row.mother.gives
-            .filter(one => one.material === material)
-            .flatMap(one => one.months)
+          const when = view.row.mother.gives.flatMap(({ material: of, months, perWeek }) =>
+            of !== material
+              ? []
+              : [
+                  months.length % 12 === 0
+                    ? t('mothers.allYear')
+                    : t('mothers.months', { months: format.months(months) }),
+                  ...(perWeek === null ? [] : [t('mothers.perWeek', { most: format.amount(perWeek) })]),
+                ].join(', '),
+          )
           return (
             <li key={material}>
               <p>
@@ -145,7 +154,7 @@ function MotherGives({ view }: { readonly view: MotherView }) {
                   season,
                   left: format.amount(left),
                 })}{' '}
-                <span className="soft small">{t('mothers.months', { months: format.months(months) })}</span>{' '}
+                <span className="soft small">{when.join('; ')}</span>{' '}
                 {givenBy.length > 0 && (
                   <Behind
                     name={`given ${material}`}
@@ -164,6 +173,9 @@ function MotherGives({ view }: { readonly view: MotherView }) {
           )
         })}
       </ul>
+      <Button className="quiet" onPress={onChange}>
+        {t('mothers.giving.change')}
+      </Button>
     </div>
   )
 }

@@ -6,6 +6,7 @@ import { look } from '../../data/queries.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
+import { GivesAsked } from '../../parts/gives-asked.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
@@ -34,6 +35,7 @@ export function MotherForm({ onClose }: { readonly onClose: () => void }) {
   const mothers = rows.map(({ mother }) => mother)
   const of = among.find(({ id }) => id === chosen)
   const metres = format.shown('m')
+  const monthless = gives.find(({ months }) => months.length === 0)
   const lacks =
     among.length === 0
       ? t('nursery.mother.needKind')
@@ -45,7 +47,9 @@ export function MotherForm({ onClose }: { readonly onClose: () => void }) {
             ? t('nursery.taken', { name: said.name.trim() })
             : (position.x === null) !== (position.y === null)
               ? t('nursery.needBoth')
-              : null
+              : monthless !== undefined
+                ? t('mothers.giving.needMonths', { material: t(`trade.material.${monthless.material}`) })
+                : null
   const made =
     lacks !== null || of === undefined
       ? null
@@ -120,26 +124,8 @@ export function MotherForm({ onClose }: { readonly onClose: () => void }) {
         ))}
       </div>
       {text('provenance', t('mothers.form.provenance'))}
-      {gives.length > 0 && (
-        <fieldset className="stack gives">
-          <legend>{t('nursery.mother.gives')}</legend>
-          <p className="soft small">{t('nursery.mother.givesSays')}</p>
-          {gives.map((supply, at) => (
-            <NumberAsked
-              key={supply.material}
-              label={t('nursery.mother.perYear', {
-                material: t(`trade.material.${supply.material}`),
-                months: format.months(supply.months),
-              })}
-              value={supply.perYear}
-              least={0}
-              onSay={perYear =>
-                perYear !== null &&
-                setGives(gives.map((one, nth) => (nth === at ? { ...one, perYear } : one)))
-              }
-            />
-          ))}
-        </fieldset>
+      {of !== undefined && (
+        <GivesAsked key={chosen} gives={gives} usually={usualGives(ground, of)} onChange={setGives} />
       )}
     </EntryForm>
   )

@@ -26,7 +26,10 @@ export const givenIn = ({ cultivars, kinds }: Ground): readonly GivenOf[] => [
 ]
 
 /** What its kinds take of it, in the months of their starts; how much is what a grown tree gives (common practice). */
-export function usualGives({ kinds, protocols }: Ground, of: GivenOf): readonly Supply[] {
+export function usualGives(
+  { kinds, protocols }: Pick<Ground, 'kinds' | 'protocols'>,
+  of: Pick<GivenOf, 'cultivar' | 'stock'>,
+): readonly Supply[] {
   const ways = kinds
     .filter(kind =>
       of.stock !== null

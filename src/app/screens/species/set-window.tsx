@@ -1,16 +1,14 @@
 import { useState } from 'react'
-import { ToggleButton, ToggleButtonGroup } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import type { FactSet } from '../../../record/index.ts'
 import type { Fact, Species } from '../../../trade/facts/index.ts'
 import type { Hemisphere, Window } from '../../../trade/index.ts'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
-import { useFormat } from '../../text/use-format.tsx'
+import { MonthsField } from '../../parts/months-field.tsx'
 import { useTerm } from '../../text/use-term.ts'
 import { isWindow, monthsOf } from './fact-words.ts'
 
-const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1)
 const unsaid = { condition: '', northMonths: [], southMonths: [] }
 
 /** When a method may begin with this fruit here: the condition, and the months that stand for it. */
@@ -29,7 +27,6 @@ export function SetWindow({
 }) {
   const { t } = useTranslation()
   const term = useTerm()
-  const format = useFormat()
   const now = set?.set.value ?? fact.value
   const window = isWindow(now) ? now : unsaid
   const [condition, setCondition] = useState(window.condition)
@@ -67,19 +64,7 @@ export function SetWindow({
       <Field label={t('species.set.condition')} value={condition} onChange={setCondition} />
       <div className="field">
         <span className="field-label">{t('species.set.months')}</span>
-        <ToggleButtonGroup
-          className="choices month-choices"
-          aria-label={t('species.set.months')}
-          selectionMode="multiple"
-          selectedKeys={months.map(String)}
-          onSelectionChange={keys => setMonths([...keys].map(Number).sort((a, b) => a - b))}
-        >
-          {MONTHS.map(month => (
-            <ToggleButton key={month} id={String(month)}>
-              {format.month(month - 1)}
-            </ToggleButton>
-          ))}
-        </ToggleButtonGroup>
+        <MonthsField label={t('species.set.months')} months={months} onChange={setMonths} />
       </div>
       <Field label={t('species.set.why')} value={why} onChange={setWhy} />
       <p className="soft small">{t('species.set.follow')}</p>

@@ -8,6 +8,8 @@ export const common = {
   find: 'Find',
   findClear: 'Clear',
   none: 'none',
+  leaveOut: 'Leave out',
+  leaveOutOf: 'Leave out: {{what}}',
   all: 'All',
   week: 'week {{week}}',
   weekOf: 'week of {{week}}',

@@ -112,10 +112,6 @@ export const nursery = {
     needOf: 'Cultivar: none is chosen. Choose what she gives wood or shoots of.',
     x: 'East in the block',
     y: 'North in the block',
-    gives: 'What she may give in a year without harm',
-    givesSays:
-      'Set to what a grown tree gives (common practice). Count and correct it: the plan leans on it.',
-    perYear: '{{material}}, {{months}}',
   },
   batch: {
     add: 'Enter a batch',

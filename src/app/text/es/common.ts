@@ -8,6 +8,8 @@ export const common = {
   find: 'Buscar',
   findClear: 'Borrar',
   none: 'ninguno',
+  leaveOut: 'Quitar',
+  leaveOutOf: 'Quitar: {{what}}',
   all: 'Todo',
   week: 'semana {{week}}',
   weekOf: 'semana del {{week}}',

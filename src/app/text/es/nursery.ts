@@ -111,10 +111,6 @@ export const nursery = {
     needOf: 'Variedad: no hay ninguna elegida. Elija de qué da madera o brotes.',
     x: 'Al este en el cuadro',
     y: 'Al norte en el cuadro',
-    gives: 'Qué puede dar al año sin daño',
-    givesSays:
-      'Puesto lo que da un árbol crecido (práctica común). Cuéntelo y corríjalo: el plan se apoya en ello.',
-    perYear: '{{material}}: {{months}}',
   },
   batch: {
     add: 'Anotar un lote',

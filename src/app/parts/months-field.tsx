@@ -1,9 +1,9 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components'
-import { useFormat } from '../../text/use-format.tsx'
+import { useFormat } from '../text/use-format.tsx'
 
 const MONTHS = Array.from({ length: 12 }, (_, index) => index + 1)
 
-/** The months in which work may begin. */
+/** Months of the year, each ticked or not. */
 export function MonthsField({
   label,
   months,
