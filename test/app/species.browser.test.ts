@@ -60,7 +60,7 @@ test('a window stated for a method moves the protocols that still had the built-
     .getByRole('button', { name: /State your own/ })
     .click()
   const leaf = page.getByRole('dialog')
-  const on = leaf.locator('.month-choices [data-selected]')
+  const on = leaf.locator('.months [data-selected]')
   while ((await on.count()) > 0) await on.first().click()
   await leaf.getByRole('button', { name: 'Oct', exact: true }).click()
   await leaf.getByLabel('Condition of plant or weather').fill('leaves are off')

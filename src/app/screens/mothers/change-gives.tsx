@@ -20,7 +20,7 @@ export function ChangeGives({ view, onClose }: { readonly view: MotherView; read
   const monthless = gives.find(({ months }) => months.length === 0)
   return (
     <EntryForm
-      title={`${mother.name}: ${t('mothers.giving.title')}`}
+      title={`${mother.name}: ${t('mothers.gives')}`}
       bodies={monthless === undefined ? [{ kind: 'mother-set/1', mother: { ...mother, gives } }] : null}
       need={
         monthless === undefined
