@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { axeOn } from './axe.ts'
+import { withKeys } from './hands.ts'
 import { type ServedApp, serveApp } from './serve-app.ts'
 
 let app: ServedApp
@@ -21,6 +22,28 @@ test('orders pasted from a spreadsheet are shown before they are kept, and the b
   await expect.poll(async () => (await app.client.orders()).length).toBe(before + 1)
   const order = (await app.client.orders()).find(row => row.order.buyer === 'Hill Farm')!
   expect(order.order).toMatchObject({ number: 1200, due: '2028-05-31', earliest: '2028-05-17', sure: 0.9 })
+  expect(problems).toEqual([])
+})
+
+test('an order that lacks something is kept once that is mended: the first field that is wrong has the focus, and what is mended is not called wrong any longer', async () => {
+  const { page, problems } = app
+  const hands = withKeys(page)
+  await page.goto(`${app.address}/orders/new`)
+  const before = (await app.client.orders()).length
+  // While the list of kinds is open, the rest of the page has no roles.
+  const form = page.locator('form[aria-labelledby="one-order"]')
+  const kind = form.getByLabel('Kind')
+  const keep = form.locator('button', { hasText: 'Keep this order' })
+  await hands.press(keep)
+  for (const lacks of ['Choose a kind from the list.', 'A whole number from 1.', 'A day, not before today.'])
+    await form.getByText(lacks).waitFor()
+  expect(await kind.evaluate(field => field === document.activeElement)).toBe(true)
+  await hands.find(kind, 'Fig')
+  await hands.write(form.getByLabel('How many trees'), '40')
+  await form.getByText('A whole number from 1.').waitFor({ state: 'detached' })
+  await form.getByLabel('Due').fill('2028-05-31')
+  await hands.press(keep)
+  await expect.poll(async () => (await app.client.orders()).length).toBe(before + 1)
   expect(problems).toEqual([])
 })
 

@@ -243,7 +243,7 @@ test('a plan that was accepted can be undone: it is not the accepted one any mor
   expect(problems).toEqual([])
 })
 
-test('by keyboard alone the focus is never lost: after a task is kept it is on the next open one, left alone on its own; a start that is closed gives it back to its disc, and Back opens it again', async () => {
+test('by keyboard alone the focus is never lost: where a number is none it is in its field, and the number typed then is kept; after a task is kept it is on the next open one, left alone on its own; a start that is closed gives it back to its disc, and Back opens it again', async () => {
   const { page, problems } = app
   await page.setViewportSize({ width: 1280, height: 4000 })
   await page.goto(`${app.address}/work`)
@@ -257,7 +257,14 @@ test('by keyboard alone the focus is never lost: after a task is kept it is on t
   await page.keyboard.press('Enter')
   const left = page.locator('.task[data-state="open"]')
   const before = await left.count()
-  await page.getByLabel('How many really?').press('Enter')
+  const really = page.getByLabel('How many really?')
+  const planned = await really.inputValue()
+  await really.fill('all')
+  await really.press('Enter')
+  await page.getByText('A whole number, 0 or more.').waitFor()
+  expect(await really.evaluate(field => field === document.activeElement)).toBe(true)
+  await page.keyboard.type(planned)
+  await page.keyboard.press('Enter')
   await expect.poll(() => left.count()).toBe(before - 1)
   await focused.waitFor()
   expect(await focused.evaluate(button => button.closest('.task')!.getAttribute('data-state'))).toBe('open')

@@ -4,6 +4,7 @@ import { useTranslation } from 'react-i18next'
 import type { Body } from '../../record/index.ts'
 import { say } from '../data/say.ts'
 import { useDone } from './done.tsx'
+import { focusWrong } from './focus-wrong.ts'
 import { Leaf } from './leaf.tsx'
 
 /** A leaf that asks for one thing and says it to the record: what lacks is named at the first try, what is kept is told. */
@@ -50,9 +51,7 @@ export function EntryForm({
         onSubmit={event => {
           event.preventDefault()
           // What is said to be wrong stands beside its field: it is neither kept nor passed over.
-          const wrong = event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]')
-          if (wrong === null) void keepIt()
-          else wrong.focus()
+          if (!focusWrong(event.currentTarget)) void keepIt()
         }}
       >
         {children}

@@ -1,12 +1,14 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
+import { flushSync } from 'react-dom'
 import { useTranslation } from 'react-i18next'
 import { say } from '../../data/say.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { useDone } from '../../parts/done.tsx'
+import { focusWrong } from '../../parts/focus-wrong.ts'
 import { useFormat } from '../../text/use-format.tsx'
-import { nextOrderId, type OrderDraft, readDraft, type Wrong } from './order-draft.ts'
+import { nextOrderId, type OrderDraft, readDraft } from './order-draft.ts'
 import { OrderForm } from './order-form.tsx'
 
 const empty = (id: string): OrderDraft => ({
@@ -28,11 +30,15 @@ export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
   const done = useDone()
   const [made, setMade] = useState<readonly string[]>([])
   const [draft, setDraft] = useState(() => empty(nextOrderId(ids)))
-  const [wrong, setWrong] = useState<Wrong>({})
+  const [isTried, setTried] = useState(false)
+  const read = readDraft(draft, { instead: [], placed: deviceDay(), note: '' })
 
-  const keep = async () => {
-    const read = readDraft(draft, { instead: [], placed: deviceDay(), note: '' })
-    if ('wrong' in read) return setWrong(read.wrong)
+  const keep = async (form: HTMLFormElement) => {
+    if ('wrong' in read) {
+      flushSync(() => setTried(true))
+      focusWrong(form)
+      return
+    }
     const said = await say([{ kind: 'order-placed/1', order: read.order }])
     if (!said.kept) return
     const { order } = read
@@ -46,7 +52,7 @@ export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
       said,
     )
     setMade([...made, order.id])
-    setWrong({})
+    setTried(false)
     setDraft(empty(nextOrderId([...ids, ...made, order.id])))
   }
 
@@ -56,7 +62,7 @@ export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
       aria-labelledby="one-order"
       onSubmit={event => {
         event.preventDefault()
-        void keep()
+        void keep(event.currentTarget)
       }}
     >
       <h2 id="one-order">
@@ -65,7 +71,7 @@ export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
       <OrderForm
         key={draft.id}
         draft={draft}
-        wrong={wrong}
+        wrong={isTried && 'wrong' in read ? read.wrong : {}}
         onChange={change => setDraft({ ...draft, ...change })}
       />
       <div>

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components'
+import { flushSync } from 'react-dom'
 import { useTranslation } from 'react-i18next'
 import { uuidv7 } from 'uuidv7'
 import type { Task } from '../../../planning/index.ts'
@@ -10,6 +11,7 @@ import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { whoNow } from '../../data/who.ts'
 import { useDone } from '../../parts/done.tsx'
+import { focusWrong } from '../../parts/focus-wrong.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTell } from '../../text/use-tell.ts'
 import { deedOf, nextBatchName } from './deed.ts'
@@ -34,7 +36,9 @@ export function TickTask({
   const done = useDone()
   const plannedNumber = Math.round(task.number)
   const [said, setSaid] = useState(String(plannedNumber))
-  const [isWrong, setWrong] = useState(false)
+  const [isTried, setTried] = useState(false)
+  const number = Number(said)
+  const isNumber = said.trim() !== '' && Number.isInteger(number) && number >= 0
 
   /** The last name that the office knew of, and those of batches begun here of which it does not know yet. */
   const namesTaken = (): readonly string[] => [
@@ -44,9 +48,12 @@ export function TickTask({
       .waiting.flatMap(({ entry: { body } }) => (body.kind === 'batch-started/1' ? [body.name] : [])),
   ]
 
-  const keep = async () => {
-    const number = Number(said)
-    if (said.trim() === '' || !Number.isInteger(number) || number < 0) return setWrong(true)
+  const keep = async (form: HTMLFormElement) => {
+    if (!isNumber) {
+      flushSync(() => setTried(true))
+      focusWrong(form)
+      return
+    }
     const batch = ground.batch(task.batch)
     const noteOf = (_: Task, really: number) =>
       t('work.noteOther', {
@@ -85,7 +92,7 @@ export function TickTask({
       className="tick"
       onSubmit={event => {
         event.preventDefault()
-        void keep()
+        void keep(event.currentTarget)
       }}
       onKeyDown={event => event.key === 'Escape' && onLeave()}
     >
@@ -94,7 +101,7 @@ export function TickTask({
         value={said}
         onChange={setSaid}
         inputMode="numeric"
-        isInvalid={isWrong}
+        isInvalid={isTried && !isNumber}
         autoFocus
       >
         <Label>{t('work.howMany')}</Label>
