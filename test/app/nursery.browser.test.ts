@@ -1,10 +1,11 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
+import { daysBetween, mondayOf } from '../../src/app/text/format.ts'
 import { axeOn } from './axe.ts'
 import { withKeys } from './hands.ts'
 import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
-import { localToday } from './small-nursery.ts'
+import { localToday, planSeason } from './small-nursery.ts'
 
 let app: ServedApp
 beforeAll(async () => {
@@ -155,6 +156,76 @@ test('what was typed is changed and retired, and comes back by undo', async () =
   expect((await app.client.queries()).length).toBe(0)
   expect(problems).toEqual([])
 })
+
+test('closed days of a place and days away of a person are typed in, changed and left out by keyboard: the season has no room and no hands on them, and undo brings them back', async () => {
+  const { page, problems } = app
+  const hands = withKeys(page)
+  const dialog = page.getByRole('dialog')
+  const press = (name: string) => hands.press(page.getByRole('button', { name, exact: true }))
+  const keep = async () => {
+    await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
+    await dialog.waitFor({ state: 'detached' })
+  }
+  const ada = async () => (await app.client.nursery()).people[0]!
+  const [bench] = (await app.client.nursery()).benches
+  // The sixth of June to the seventh of July, whichever of day and month comes first in the browser's own order.
+  const from = dialog.getByLabel('From', { exact: true })
+  const to = dialog.getByLabel(/^To,/)
+  const year = nextYear - 1
+  const days = { from: `${year}-06-06`, to: `${year}-07-07` }
+  await openScreen(page, app, '/nursery')
+
+  await press('Change Ada')
+  await hands.press(dialog.getByRole('button', { name: 'Add days away' }))
+  expect(await from.evaluate(field => field === document.activeElement)).toBe(true)
+  await hands.write(from, `0606${year}`)
+  await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
+  await dialog.getByText('Days away: a day is missing').waitFor()
+  await hands.write(to, `0707${year}`)
+  await keep()
+  await page.getByText(`away 6 June – 7 July ${year}`).waitFor()
+  await expect.poll(async () => (await ada()).away).toEqual([days])
+
+  await press(`Change ${bench!.name}`)
+  await hands.press(dialog.getByRole('button', { name: 'Add closed days' }))
+  await hands.write(from, `0606${year}`)
+  await hands.write(to, `0707${year}`)
+  await hands.write(dialog.getByLabel('Why'), 'new pipes')
+  await keep()
+  await page.getByText(`closed 6 June – 7 July ${year} (new pipes)`).waitFor()
+  const closed = async () => (await app.client.nursery()).benches.find(({ id }) => id === bench!.id)!.closed
+  const whole = { areaSquareMetres: bench!.areaSquareMetres, why: 'new pipes' }
+  await expect.poll(closed).toEqual([{ ...days, ...whole }])
+
+  await planSeason(app.client)
+  const { loads, firstWeek } = await app.client.seasonPlan()
+  // Whole weeks of both, and one before.
+  const carries = (what: 'place' | 'skill', id: string) =>
+    [`${year}-05-20`, `${year}-06-23`].map(
+      day =>
+        loads.find(load => load.what === what && load.id === id)!.capacity[
+          Math.floor(daysBetween(mondayOf(firstWeek), day) / 7)
+        ],
+    )
+  expect(carries('place', bench!.place)).toEqual([bench!.areaSquareMetres, 0])
+  expect(carries('skill', 'cuttings')).toEqual([20, 0])
+
+  await press('Change Ada')
+  await hands.write(to, `0808${year}`)
+  await keep()
+  await expect.poll(async () => (await ada()).away).toEqual([{ ...days, to: `${year}-08-08` }])
+  await press('Change Ada')
+  await hands.press(dialog.getByRole('button', { name: /^Leave out: Days away/ }))
+  await keep()
+  await expect.poll(async () => (await ada()).away).toEqual([])
+  await press('Undo')
+  await expect.poll(async () => (await ada()).away).toEqual([{ ...days, to: `${year}-08-08` }])
+  await press(`Change ${bench!.name}`)
+  await hands.press(dialog.getByRole('button', { name: /^Leave out: Closed days/ }))
+  await keep()
+  await expect.poll(closed).toEqual([])
+  expect(problems).toEqual([])
+}, 300_000)
 
 test('what a mother tree gives is changed once it was counted, by keyboard: how much, in which months, another material; what is left of it follows, and undo takes it back', async () => {
   const { page, problems } = app

@@ -9,7 +9,7 @@ export function ListAsked<T>({
   says,
   rows,
   over = 0,
-  overSays = '',
+  overSays,
   add,
   next,
   called,
@@ -19,9 +19,9 @@ export function ListAsked<T>({
   readonly label: string
   readonly says: string
   readonly rows: readonly T[]
-  /** So many of the first, as the form opens, are past and lie folded, under these words. */
+  /** So many of the first, as the form opened, are over: they lie folded under these words. */
   readonly over?: number
-  readonly overSays?: string
+  readonly overSays?: (left: number) => string
   readonly add: string
   /** One more as it is at first; null where there can be no more. */
   readonly next: () => T | null
@@ -74,7 +74,7 @@ export function ListAsked<T>({
       <p className="soft small">{says}</p>
       {past.length > 0 && (
         <details>
-          <summary>{overSays}</summary>
+          <summary>{overSays?.(past.length)}</summary>
           {past.map(({ field }) => field)}
         </details>
       )}

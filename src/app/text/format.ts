@@ -113,6 +113,7 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
     /** An instant, by this device's clock. */
     moment: (at: number) => clock().format(at),
     fullDay: (day: string) => fullDay().format(instant(day)),
+    fullDays: (from: string, to: string) => fullDay().formatRange(instant(from), instant(to)),
     weekday: (day: string) => weekday().format(instant(day)),
     weekdayAndDay: (day: string) => shortWeekday().format(instant(day)),
     month: monthName,

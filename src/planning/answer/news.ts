@@ -187,7 +187,7 @@ function reasonOf(planned: Planned, body: Entry['body']): News | null {
       const { name, skills } = body.person
       return {
         ...bare,
-        text: phrase('the hours or skills of {person} were changed', { person: name }),
+        text: phrase('the hours, skills or days away of {person} were changed', { person: name }),
         skills,
         weight: 100,
       }

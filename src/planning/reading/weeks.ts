@@ -45,15 +45,14 @@ export function yearsOf(weeks: Weeks): { year: number; fromWeek: number; toWeek:
   return years
 }
 
-/** Days that the week and a span share, counted over the first so many days of the week. */
+/** Days that the week and a span share. */
 export function daysShared(
   weeks: Weeks,
   week: number,
   span: { readonly from: string; readonly to: string },
-  daysOfWeek = 7,
 ): number {
   const monday = weeks.monday(week)
   const from = Math.max(monday, dayNumber(span.from))
-  const to = Math.min(monday + daysOfWeek - 1, dayNumber(span.to))
+  const to = Math.min(monday + 6, dayNumber(span.to))
   return Math.max(0, to - from + 1)
 }

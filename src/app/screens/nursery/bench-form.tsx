@@ -8,9 +8,17 @@ import { Field } from '../../parts/field.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
+import { areDays, byEnd, type Days } from './days.ts'
+import { DaysAsked } from './days-asked.tsx'
 import { freeId, isCalled } from './typed.ts'
 
-/** A bench, bed or piece of ground: what kind of place it is, how large, and where it lies on the drawing. */
+/** Days on which a part of it, or with null all of it, cannot be used. */
+interface Closed extends Days {
+  readonly area: number | null
+  readonly why: string
+}
+
+/** A bench, bed or piece of ground: what kind of place it is, how large, where on the drawing, and when closed. */
 export function BenchForm({
   bench,
   onClose,
@@ -34,6 +42,12 @@ export function BenchForm({
   const area =
     size.area ??
     (size.length !== null && size.width !== null ? Math.round(size.length * size.width * 100) / 100 : null)
+  const [closed, setClosed] = useState<readonly Closed[]>(() =>
+    byEnd(bench?.closed ?? []).map(({ areaSquareMetres, ...rest }) => ({
+      ...rest,
+      area: areaSquareMetres < bench!.areaSquareMetres ? areaSquareMetres : null,
+    })),
+  )
   const lacks =
     name.trim() === ''
       ? t('nursery.needName')
@@ -43,7 +57,9 @@ export function BenchForm({
           ? t('nursery.bench.needArea')
           : (size.x === null) !== (size.y === null)
             ? t('nursery.needBoth')
-            : null
+            : closed.every(areDays)
+              ? null
+              : t('nursery.days.need', { what: t('nursery.bench.closed') })
   const length = (key: keyof typeof size, label: string) => (
     <NumberAsked
       label={`${label}, ${metres.unit}`}
@@ -76,6 +92,12 @@ export function BenchForm({
                   areaSquareMetres: area,
                   lengthMetres: size.length,
                   widthMetres: size.width,
+                  closed: closed.map(({ from, to, why, area: part }) => ({
+                    from,
+                    to,
+                    areaSquareMetres: part ?? area,
+                    why: why.trim(),
+                  })),
                   position: size.x === null || size.y === null ? null : { xMetres: size.x, yMetres: size.y },
                 }),
               },
@@ -113,6 +135,29 @@ export function BenchForm({
           {length('y', t('nursery.bench.y'))}
         </div>
       </div>
+      <DaysAsked
+        label={t('nursery.bench.closed')}
+        says={t('nursery.bench.closedSays')}
+        add={t('nursery.bench.addClosed')}
+        rows={closed}
+        next={{ from: '', to: '', area: null, why: '' }}
+        onChange={setClosed}
+      >
+        {({ area: part, why }, change) => (
+          <div className="form-grid">
+            <NumberAsked
+              label={t('nursery.bench.closedArea', { unit: format.areaUnit })}
+              value={part}
+              least={0}
+              most={area ?? 1_000_000}
+              ifEmpty={t('nursery.bench.closedWhole')}
+              shown={format.shown('m²')}
+              onSay={value => change({ area: value })}
+            />
+            <Field label={t('common.reason')} value={why} onChange={next => change({ why: next })} />
+          </div>
+        )}
+      </DaysAsked>
     </EntryForm>
   )
 }

@@ -11,6 +11,7 @@ import { useFormat } from '../../text/use-format.tsx'
 import { BatchForm } from './batch-form.tsx'
 import { BenchForm } from './bench-form.tsx'
 import { CultivarForm } from './cultivar-form.tsx'
+import { notOver } from './days.ts'
 import { KindForm } from './kind-form.tsx'
 import { MotherForm } from './mother-form.tsx'
 import { PersonForm } from './person-form.tsx'
@@ -189,10 +190,20 @@ function Places({ nursery }: OfNursery) {
             })
       }
       add={t('nursery.bench.add')}
-      lines={nursery.benches.map(({ id, name, place, areaSquareMetres }) => ({
+      lines={nursery.benches.map(({ id, name, place, areaSquareMetres, closed }) => ({
         id,
         name,
-        says: `${t(`trade.place.${place}`).toLowerCase()}, ${format.area(areaSquareMetres)}`,
+        says: [
+          `${t(`trade.place.${place}`).toLowerCase()}, ${format.area(areaSquareMetres)}`,
+          ...notOver(closed, nursery.today).map(({ from, to, areaSquareMetres: part, why }) => {
+            const days = format.fullDays(from, to)
+            const said =
+              part < areaSquareMetres
+                ? t('nursery.bench.closedPart', { area: format.area(part), days })
+                : t('nursery.bench.closedLine', { days })
+            return why === '' ? said : `${said} (${why})`
+          }),
+        ].join('; '),
         retired: why => ({ kind: 'bench-removed/1', bench: id, why }),
       }))}
       form={(id, close) => (
@@ -202,7 +213,7 @@ function Places({ nursery }: OfNursery) {
   )
 }
 
-function People({ nursery: { people } }: OfNursery) {
+function People({ nursery: { people, today } }: OfNursery) {
   const { t } = useTranslation()
   const format = useFormat()
   return (
@@ -213,13 +224,18 @@ function People({ nursery: { people } }: OfNursery) {
         title={t('settings.people')}
         says={t('nursery.person.says')}
         add={t('nursery.person.add')}
-        lines={people.map(({ id, name, skills, hoursPerWeek }) => ({
+        lines={people.map(({ id, name, skills, hoursPerWeek, away }) => ({
           id,
           name,
-          says: t('nursery.person.line', {
-            skills: format.list(skills.map(skill => t(`trade.skill.${skill}`).toLowerCase())),
-            hours: format.number(hoursPerWeek),
-          }),
+          says: [
+            t('nursery.person.line', {
+              skills: format.list(skills.map(skill => t(`trade.skill.${skill}`).toLowerCase())),
+              hours: format.number(hoursPerWeek),
+            }),
+            ...notOver(away, today).map(({ from, to }) =>
+              t('nursery.person.awayLine', { days: format.fullDays(from, to) }),
+            ),
+          ].join('; '),
           retired: () => ({ kind: 'person-left/1', person: id }),
         }))}
         form={(id, close) => (

@@ -6,10 +6,12 @@ import { useNames } from '../../data/use-names.tsx'
 import { EntryForm } from '../../parts/entry-form.tsx'
 import { Field } from '../../parts/field.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
+import { areDays, byEnd, type Days } from './days.ts'
+import { DaysAsked } from './days-asked.tsx'
 import { Several } from './several.tsx'
 import { freeId, isCalled } from './typed.ts'
 
-/** Someone who works here: what they can do, and how long in a week. */
+/** Someone who works here: what they can do, how long in a week, and when they are away. */
 export function PersonForm({
   person,
   onClose,
@@ -26,6 +28,7 @@ export function PersonForm({
     overtime: person?.overtimeHoursPerWeek ?? 0,
     pace: person?.pace ?? 1,
   })
+  const [away, setAway] = useState<readonly Days[]>(() => byEnd(person?.away ?? []))
   const lacks =
     name.trim() === ''
       ? t('nursery.needName')
@@ -35,7 +38,9 @@ export function PersonForm({
           ? t('nursery.person.needHours')
           : skills.length === 0
             ? t('nursery.person.needSkill')
-            : null
+            : away.every(areDays)
+              ? null
+              : t('nursery.days.need', { what: t('nursery.person.away') })
   const number = (key: keyof typeof time, label: string, least: number, most: number) => (
     <NumberAsked
       label={label}
@@ -67,6 +72,7 @@ export function PersonForm({
                   hoursPerWeek: time.hours,
                   overtimeHoursPerWeek: time.overtime ?? 0,
                   pace: time.pace ?? 1,
+                  away,
                 }),
               },
             ]
@@ -89,6 +95,14 @@ export function PersonForm({
         {number('pace', t('nursery.person.pace'), 0.1, 10)}
       </div>
       <p className="soft small">{t('nursery.person.paceSays')}</p>
+      <DaysAsked
+        label={t('nursery.person.away')}
+        says={t('nursery.person.awaySays')}
+        add={t('nursery.person.addAway')}
+        rows={away}
+        next={{ from: '', to: '' }}
+        onChange={setAway}
+      />
     </EntryForm>
   )
 }

@@ -13,6 +13,13 @@ export const nursery = {
   needName: 'Name: it is empty. Write what it is called here.',
   taken: 'Name: another is called “{{name}}” already. Write one that tells them apart.',
   needBoth: 'Place: only one of the two distances is there. Write both, or leave both empty.',
+  days: {
+    from: 'From',
+    to: 'To, that day too',
+    over_one: '{{shown}} that is over',
+    over_other: '{{shown}} that are over',
+    need: '{{what}}: a day is missing, or they end before they begin. Choose both days.',
+  },
   site: {
     heading: 'Where',
     title: 'Where the nursery lies',
@@ -86,6 +93,13 @@ export const nursery = {
     x: 'From the left edge',
     y: 'From the top edge',
     needArea: 'Area: it is empty. Write the area, or both length and width.',
+    closed: 'Closed days',
+    closedSays: 'While it is closed nothing is planned on it: in each week that the days touch.',
+    addClosed: 'Add closed days',
+    closedArea: 'Area that is closed, {{unit}}',
+    closedWhole: 'all of it',
+    closedLine: 'closed {{days}}',
+    closedPart: '{{area}} closed {{days}}',
   },
   person: {
     says: 'Who works here, what they can do, and for how long in a week.',
@@ -98,6 +112,10 @@ export const nursery = {
     paceSays: 'Pace 1 is that of the protocols; 0.5 takes twice as long.',
     needHours: 'Hours a week: it is empty. Write a number from 0 to 120.',
     needSkill: 'Can do: nothing is ticked. Tick at least one.',
+    away: 'Days away',
+    awaySays: 'On these days no work is planned for this person. Only Monday to Friday count.',
+    addAway: 'Add days away',
+    awayLine: 'away {{days}}',
   },
   standing: {
     heading: 'What stands there',

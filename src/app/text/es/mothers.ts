@@ -33,7 +33,7 @@ export const mothers = {
     what: 'Qué',
     perYear: 'Cuántos al año',
     perWeek: 'Como mucho en una semana',
-    noBound: 'sin límite',
+    noBound: 'sin tope',
     months: 'Meses en que se puede tomar',
     add: 'Añadir algo que puede dar',
     needMonths: 'Meses de {{material}}: no hay ninguno elegido. Elija uno o más, o quite {{material}}.',

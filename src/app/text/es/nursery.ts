@@ -13,6 +13,13 @@ export const nursery = {
   needName: 'Nombre: está vacío. Escriba cómo se llama aquí.',
   taken: 'Nombre: ya hay otro que se llama «{{name}}». Escriba uno que los distinga.',
   needBoth: 'Posición: falta una de las dos distancias. Escriba las dos o deje las dos vacías.',
+  days: {
+    from: 'Desde',
+    to: 'Hasta, ese día incluido',
+    over_one: '{{shown}} ya pasado',
+    over_other: '{{shown}} ya pasados',
+    need: '{{what}}: falta un día, o acaban antes de empezar. Elija los dos días.',
+  },
   site: {
     heading: 'Dónde',
     title: 'Dónde está el vivero',
@@ -85,6 +92,13 @@ export const nursery = {
     x: 'Desde el borde izquierdo',
     y: 'Desde el borde de arriba',
     needArea: 'Superficie: está vacía. Escríbala, o escriba largo y ancho.',
+    closed: 'Días de cierre',
+    closedSays: 'Mientras está cerrada no se planifica nada en ella: en cada semana que los días tocan.',
+    addClosed: 'Añadir días de cierre',
+    closedArea: 'Superficie cerrada, {{unit}}',
+    closedWhole: 'toda',
+    closedLine: 'cerrada: {{days}}',
+    closedPart: '{{area}} cerrados: {{days}}',
   },
   person: {
     says: 'Quién trabaja aquí, qué sabe hacer y cuánto por semana.',
@@ -97,6 +111,10 @@ export const nursery = {
     paceSays: 'El ritmo 1 es el de los protocolos; 0,5 tarda el doble.',
     needHours: 'Horas por semana: está vacío. Escriba un número de 0 a 120.',
     needSkill: 'Sabe hacer: no hay nada marcado. Marque al menos una cosa.',
+    away: 'Días de ausencia',
+    awaySays: 'En estos días no se planifica trabajo para esta persona. Solo cuentan de lunes a viernes.',
+    addAway: 'Añadir días de ausencia',
+    awayLine: 'ausente: {{days}}',
   },
   standing: {
     heading: 'Qué hay ya',

@@ -241,7 +241,8 @@ export const phrases: Readonly<Record<string, string>> = {
   '{name} is no longer on hold': 'ya no hay retención: {name}',
   'bench {bench} was changed': 'la mesa {bench} cambió',
   'bench {bench} is gone': 'la mesa {bench} ya no está',
-  'the hours or skills of {person} were changed': 'cambiaron las horas o los oficios de {person}',
+  'the hours, skills or days away of {person} were changed':
+    'cambiaron las horas, los oficios o las ausencias de {person}',
   'Of {number} {kind} that were set to begin in week {week}, {begun} are planned: no order wants more, or room, hands, wood or rootstocks lack.':
     'De {number} {kind} cuyo inicio se fijó en la semana {week}, se planean {begun}: ningún pedido quiere más, o faltan sitio, manos, madera o patrones.',
   '{number} {kind} were set to begin in week {week}, in which they may not begin.':
