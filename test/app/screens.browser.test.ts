@@ -218,6 +218,8 @@ const lyingOver = async (): Promise<
       ...[`kind+${kinds[0]!.id}`, `bench+${benches[0]!.id}`, `person+${people[0]!.id}`],
       ...[`cultivar+${cultivars[0]!.id}`, `retire+bench+${benches[0]!.id}`],
     ].map(form => [`/nursery?open=${form}`] as const),
+    ['/nursery?open=person+new', press('Add days away')],
+    ['/nursery?open=bench+new', press('Add closed days')],
     ['/species?open=add'],
     ['/species/fig?open=add'],
     [`/lineage/mother/${known.held}/affected?open=hold`],
@@ -326,7 +328,7 @@ test('an open form has an address that opens it again; going back closes it, and
     await form.waitFor({ state: 'detached' })
     const length = await page.evaluate(() => history.length)
     await opens.click()
-    await form.getByRole('button', { name: 'Close' }).click()
+    await form.getByRole('button', { name: 'Close', exact: true }).click()
     await form.waitFor({ state: 'detached' })
     expect(new URL(page.url()).searchParams.get('open')).toBeNull()
     expect(await page.evaluate(() => history.length)).toBe(length)
@@ -334,7 +336,7 @@ test('an open form has an address that opens it again; going back closes it, and
     const address = new URL(page.url())
     address.searchParams.set('open', open)
     await page.goto(address.href)
-    await form.getByRole('button', { name: 'Close' }).click()
+    await form.getByRole('button', { name: 'Close', exact: true }).click()
     await form.waitFor({ state: 'detached' })
     expect(new URL(page.url()).pathname).toBe(address.pathname)
   }
