@@ -69,6 +69,25 @@ test('on the pad, those not yet to tell are the rest', async () => {
   await context.close()
 })
 
+test('a batch counted on its own page is not asked to be counted again this week; taken back, it is', async () => {
+  const open = async () => {
+    const { planned, done } = await app.client.work()
+    const isDone = (id: string) => done.some(({ task }) => task === id)
+    return rowsOf(planned.tasks).filter(({ kindOfTask, id }) => kindOfTask === 'count' && !isDone(id))
+  }
+  const [task] = await open()
+  const { page, problems } = app
+  await page.goto(`${app.address}/batches/${task!.batch}`)
+  await page.getByRole('link', { name: 'Count', exact: true }).click()
+  await page.getByLabel(/^Taken/).fill(String(task!.number))
+  await page.getByRole('button', { name: 'Keep this count' }).click()
+  const asked = async () => (await open()).some(({ id }) => id === task!.id)
+  await expect.poll(asked).toBe(false)
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(asked).toBe(true)
+  expect(problems).toEqual([])
+})
+
 /** The first thing to tick that says more than that it is done, and the week that asks for it. */
 async function tickable() {
   const { plan } = await app.client.plan()

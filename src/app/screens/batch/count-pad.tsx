@@ -21,6 +21,7 @@ import { NumberPad } from '../../parts/number-pad.tsx'
 import { daysBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
+import { countAsked } from './count-asked.ts'
 import { COUNT_FIELDS, type CountField, EMPTY_COUNT, readCount, restOf, typed } from './count-draft.ts'
 
 /** The page is drawn, with its answers. */
@@ -43,6 +44,7 @@ export function CountPad({
   readonly view: BatchView
   readonly standing: readonly StandingStep[]
   readonly firstStep: StepId
+  /** What asked for the count of the first step. */
   readonly task: string | null
 }) {
   const { t } = useTranslation()
@@ -55,6 +57,7 @@ export function CountPad({
   const { nursery } = useNames()
   const { data: planned } = useQuery(look.plan())
   const { data: rows } = useQuery(look.orders())
+  const { data: week } = useQuery(look.work(undefined))
   const { start, running } = useJob()
   const [step, setStep] = useState(firstStep)
   const [draft, setDraft] = useState(EMPTY_COUNT)
@@ -83,7 +86,8 @@ export function CountPad({
     const bodies: Body[] = [
       { kind: 'counted/1', batch: row.id, step: here.id, sign: here.sign, taken, dead, undecided },
     ]
-    if (task !== null) bodies.push({ kind: 'task-done/1', task, minutes: null })
+    const asked = (here.id === firstStep ? task : null) ?? countAsked(week, row.id, here.id)
+    if (asked !== null) bodies.push({ kind: 'task-done/1', task: asked, minutes: null })
     const planBefore = planned?.plan?.id ?? null
     setAftermath({
       batch: row.id,
