@@ -117,7 +117,7 @@ const keptDeeds = () =>
     }
   })
 
-test('after another deed and a reload a ticked start is taken back whole on its line, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
+test('after another deed and a reload a ticked start is taken back whole on its line, which has the focus then, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
   const { week, task } = await tickable()
   const { page, problems } = app
   const hands = withKeys(page)
@@ -154,6 +154,7 @@ test('after another deed and a reload a ticked start is taken back whole on its 
     .poll(async () => (await deed()).map(({ struck }) => struck?.why))
     .toEqual(Array(2).fill('Not done after all'))
   await named('Done').waitFor()
+  expect(await named('Done').evaluate(again => again === document.activeElement)).toBe(true)
   expect((await app.client.work(week)).done).toEqual([])
 
   await hands.goTo('Journal')

@@ -34,8 +34,8 @@ export const focusPage = (): void => {
 }
 
 /**
- * Where what had the focus is gone, be it a form that was kept or the page itself, the heading of the page takes it:
- * without that, the next Tab would begin again at the top of the window.
+ * Where what had the focus is gone, be it a form that was kept or the page itself, or cannot be pressed any longer, the
+ * heading of the page takes it: without that, the next Tab would begin again at the top of the window.
  */
 export const useKeptFocus = (): void => {
   useEffect(() => {
@@ -44,14 +44,16 @@ export const useKeptFocus = (): void => {
       last = target instanceof Element ? target : null
     }
     const changes = new MutationObserver(() => {
-      if (last !== null && !last.isConnected) {
+      const isShut = last?.matches(':disabled') ?? false
+      if (last !== null && (isShut || !last.isConnected)) {
         last = null
-        if (isWanted === 'no' && !hasFocus()) isWanted = 'where nothing has it'
+        // What can no longer be pressed gives the focus up when the page is next drawn.
+        if (isWanted === 'no' && (isShut || !hasFocus())) isWanted = 'where nothing has it'
       }
       if (isWanted !== 'no') settle()
     })
     addEventListener('focusin', onFocus)
-    changes.observe(document.body, { subtree: true, childList: true })
+    changes.observe(document.body, { subtree: true, childList: true, attributeFilter: ['disabled'] })
     return () => {
       removeEventListener('focusin', onFocus)
       changes.disconnect()

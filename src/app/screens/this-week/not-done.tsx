@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import { deedOf, type Entry } from '../../../record/index.ts'
 import { outbox } from '../../data/outbox/use-outbox.ts'
+import { painted } from '../../data/painted.ts'
 import { strike } from '../../data/say.ts'
 import { struckHere } from '../../data/struck-here.ts'
 import { deedsDone } from '../../data/task-deeds.ts'
@@ -11,16 +12,20 @@ import { useDone } from '../../parts/done.tsx'
 export function NotDone({ tasks, name }: { readonly tasks: readonly string[]; readonly name: string }) {
   const { t } = useTranslation()
   const done = useDone()
-  const takeBack = async () => {
+  /** Gone with what was done, it gives the focus to what is to be done again. */
+  const takeBack = async (line: Element | null) => {
     const deeds = await deedsOf(tasks).catch(() => null)
     if (deeds === null) return done.tell(t('work.notDoneAway', { task: name }))
-    done.tell(t('work.notDoneKept', { task: name }), await strike(deeds, t('work.notDone')))
+    const said = await strike(deeds, t('work.notDone'))
+    done.tell(t('work.notDoneKept', { task: name }), said)
+    await painted()
+    line?.querySelector<HTMLElement>('.task-tick')?.focus()
   }
   return (
     <Button
       className="quiet"
       aria-label={t('work.notDoneLabel', { task: name })}
-      onPress={() => void takeBack()}
+      onPress={({ target }) => void takeBack(target.closest('.task'))}
     >
       {t('work.notDone')}
     </Button>
