@@ -113,7 +113,11 @@ export function PointsPicture({
               return (
                 <Fragment key={key}>
                   {heading !== undefined && (
-                    <text x={isNarrow ? 8 : 0} y={top - 8} className="strong over-lines">
+                    <text
+                      x={isNarrow ? 8 : 0}
+                      y={top - 8}
+                      className={isNarrow ? 'strong over-lines' : 'strong'}
+                    >
                       {heading}
                     </text>
                   )}
@@ -124,7 +128,10 @@ export function PointsPicture({
                     aria-label={`${wholeName(lane)}: ${format.share(share)}, ${format.shareRange(low, high)}; ${beside}`}
                   >
                     <rect x={0} y={top} width={width} height={tall} className="pressed-lane" />
-                    <text textAnchor={isNarrow ? 'start' : 'end'} className="over-lines">
+                    <text
+                      textAnchor={isNarrow ? 'start' : 'end'}
+                      {...(isNarrow && { className: 'over-lines' })}
+                    >
                       {lines.map((line, at) => (
                         <tspan key={line} x={isNarrow ? 8 : left - 14} y={firstLine + at * LINE}>
                           {line}
