@@ -106,7 +106,7 @@ export const BatchView = z
         .readonly(),
     ),
     into: z.array(z.object({ batch: BatchId, name: z.string(), number: z.number() }).readonly()),
-    identity: z.string(),
+    identity: Phrase,
     entries: z.array(ShownEntry),
     /** By number (a sum, or `entered`, `left` or `lost` with a step): the entries that have a part in it. */
     behind: z.record(z.string(), z.array(EntryId)),

@@ -27,7 +27,7 @@ export { type Affected, affectedBy, type Carrier, type SentOut } from './lineage
 export { childrenOf } from './lineage/children.ts'
 export type { Link, Ref } from './lineage/graph.ts'
 export { type HeldThings, heldBatches, heldLots, heldMothers, heldThings } from './lineage/holds.ts'
-export { type Identity, identityOf, identityText } from './lineage/identity.ts'
+export { type Identity, identityOf, identityPhrase } from './lineage/identity.ts'
 export {
   type SharedBench,
   type SharedBlade,

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest'
-import { BatchId } from '../../trade/index.ts'
+import { BatchId, inEnglish } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
 import { startOf, teller } from '../example-entries.ts'
 import { exampleRegisters } from '../example-registers.ts'
 import { foldEntries } from '../fold/fold.ts'
-import { identityOf, identityText } from './identity.ts'
+import { identityOf, identityPhrase } from './identity.ts'
 
 const say = teller()
 const cuttings = (mother: string) => ({ from: 'mother', mother, material: 'cuttings', number: 10 })
@@ -14,7 +14,7 @@ const on = (batch: string) => ({ from: 'batch', batch, as: 'rootstock', number: 
 
 const nameOf = (batch: string, ...entries: Entry[]): string => {
   const nursery = foldEntries([...exampleRegisters, ...entries])
-  return identityText(identityOf(nursery, BatchId.parse(batch)), nursery)
+  return inEnglish(identityPhrase(identityOf(nursery, BatchId.parse(batch)), nursery))
 }
 const start = (batch: string, sources: object[], more: object = {}) =>
   say('2026-02-01', startOf(batch, 10, sources, more))

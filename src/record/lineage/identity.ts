@@ -1,4 +1,13 @@
-import type { BatchId, CultivarId, Material, MaterialLotId, MotherId } from '../../trade/index.ts'
+import {
+  type BatchId,
+  type CultivarId,
+  type Material,
+  type MaterialLotId,
+  type MotherId,
+  type Part,
+  type Phrase,
+  phrase,
+} from '../../trade/index.ts'
 import type { Batch, Nursery, Origin } from '../state.ts'
 
 /** What may be said of the name of a batch's trees, from where they come. */
@@ -118,19 +127,24 @@ function together(a: Identity, b: Identity): Identity {
 }
 
 /** The identity in words, for screens and labels. */
-export function identityText(identity: Identity, nursery: Nursery): string {
+export function identityPhrase(identity: Identity, nursery: Nursery): Phrase {
   const names = namesIn(identity).map(id => nursery.cultivars.get(id)?.name ?? id)
-  const list = names.length > 0 ? names.join(' + ') : 'no named cultivar'
+  const list = names.length > 0 ? names.join(' + ') : phrase('no named cultivar')
   switch (identity.what) {
     case 'true to type':
-      return `${list}, true to type`
+      return phrase('{list}, true to type', { list })
     case 'seedling':
-      return `Seedling of ${list}`
+      return phrase('Seedling of {list}', { list })
     case 'nucellar':
-      return `Nucellar seedling of ${list}, true to type`
+      return phrase('Nucellar seedling of {list}, true to type', { list })
     case 'in doubt':
-      return `Name in doubt: ${names.join(' or ') || 'not known'}`
+      return phrase('Name in doubt: {names}', { names: either(names) })
     case 'as entered':
-      return `${list}, as entered`
+      return phrase('{list}, as entered', { list })
   }
 }
+
+const either = ([first, ...others]: readonly string[]): Part =>
+  first === undefined
+    ? phrase('not known')
+    : others.reduce<Part>((some, last) => phrase('{some} or {last}', { some, last }), first)

@@ -1,7 +1,7 @@
 import type { AffectedView } from '../../api/index.ts'
 import { writeCsvForSpreadsheets } from '../../exchange/index.ts'
-import { identityOf, identityText, lineageOf, type Nursery } from '../../record/index.ts'
-import type { BatchId, BenchId, PersonId } from '../../trade/index.ts'
+import { identityOf, identityPhrase, lineageOf, type Nursery } from '../../record/index.ts'
+import { type BatchId, type BenchId, inEnglish, type PersonId } from '../../trade/index.ts'
 import { named } from './named.ts'
 
 type Cells = readonly (string | number | boolean | null)[]
@@ -28,7 +28,7 @@ const familyRows = (nursery: Nursery, { of, carriers }: AffectedView): Cells[] =
         link.to.what,
         to.name,
         to.detail,
-        batch === undefined ? '' : identityText(identityOf(nursery, batch.id), nursery),
+        batch === undefined ? '' : inEnglish(identityPhrase(identityOf(nursery, batch.id), nursery)),
         carries?.alive ?? null,
         carries === undefined ? '' : carries.benches.map(id => benchName(nursery, id)).join('; '),
         carries?.sent ?? null,

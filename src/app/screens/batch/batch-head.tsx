@@ -85,7 +85,7 @@ export function BatchHead({
           </p>
           {view.next !== null && <NextOfBatch next={view.next} steps={view.steps} />}
           <p className="row soft small">
-            {t('batch.identity', { identity: view.identity })}
+            {t('batch.identity', { identity: tell(view.identity) })}
             <Link to="/methods/$method" params={{ method: row.method }}>
               {t('batch.method')}
             </Link>

@@ -1,6 +1,15 @@
 /** What the office says in words and parts. The part in braces is the same in every language. */
 export const phrases: Readonly<Record<string, string>> = {
   '{some} and {last}': '{some} y {last}',
+  '{some} or {last}': '{some} o {last}',
+  // What may be said of a batch's name
+  'no named cultivar': 'ningún cultivar con nombre',
+  '{list}, true to type': '{list}, fiel al tipo',
+  'Seedling of {list}': 'De semilla de {list}',
+  'Nucellar seedling of {list}, true to type': 'De semilla nucelar de {list}, fiel al tipo',
+  'Name in doubt: {names}': 'Nombre dudoso: {names}',
+  'not known': 'no se sabe',
+  '{list}, as entered': '{list}, como se anotó',
   // Entries
   ' ({why})': ' ({why})',
   ', on {bench}': ', en {bench}',
