@@ -27,11 +27,13 @@ export const CouldBePromised = z
   .readonly()
 export type CouldBePromised = z.infer<typeof CouldBePromised>
 
-/** What a start in another week or of another number does to the orders that it can touch. */
+/** What a start in another week or of another number does to the orders that it can touch, and what it lacks there. */
 export const StartMoved = z
   .object({
     /** Whether it may begin in that week at all; if not, the chances are those without it. */
     isOpen: z.boolean(),
+    /** Room, hands, wood or licence that the plan leaves too little of; the chances are those if it were found. */
+    lacks: z.array(Phrase).readonly(),
     orders: z
       .array(z.object({ order: OrderId, before: z.number(), after: z.number() }).readonly())
       .readonly(),

@@ -30,15 +30,15 @@ export { type PlanJobHooks, type PlanWish, planSeason } from './plan-season.ts'
 export {
   type CouldBePromised,
   couldBePromised,
-  type PlanPromised,
   type PromiseAsked,
 } from './promise/could-be-promised.ts'
+export type { PlanBeside } from './promise/starts-of-plan.ts'
 export { latestSet, type RateBook } from './rates/rate-book.ts'
 export { readRateBook } from './rates/read-rate-book.ts'
 export type { Season, SeasonStart } from './season.ts'
 export { type Line, takeRuns } from './simulate/shared-runs.ts'
 export { type SimulatedSeasons, type SimulationInput, simulateSeasons } from './simulate/simulate-seasons.ts'
-export { type MoveAsked, type PlanMoved, type StartMoved, startMoved } from './what-if/start-moved.ts'
+export { type MoveAsked, type StartMoved, startMoved } from './what-if/start-moved.ts'
 export { Supposed } from './what-if/supposed.ts'
 export { type WhatIfMemory, whatIf, whatIfMemory } from './what-if/what-if.ts'
 export { WhatIf } from './what-if/what-if-answer.ts'

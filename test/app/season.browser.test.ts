@@ -45,6 +45,12 @@ test('a start is tried in another week by drag and by keys, and with another num
   const said = (await asked.locator('li').allTextContents()).join('\n')
   for (const { order, before: was, after } of worse.orders)
     expect(said.includes(order)).toBe(Math.abs(after - was) >= 0.005)
+  await asked.getByText('Room, hands and wood suffice for it.').waitFor()
+  await asked.getByLabel('How many').fill('90000')
+  await asked
+    .getByText(/^What stands in the way: .+\.$/)
+    .first()
+    .waitFor()
   await asked.getByRole('button', { name: 'As planned' }).click()
   await asked.getByText('Drag its disc on the strip').waitFor()
 

@@ -46,7 +46,7 @@ export const promiseRoutes = {
     responses: {
       200: json(
         StartMoved,
-        'What a start in another week or of another number does to the orders that it can touch; nothing is kept',
+        'What a start in another week or of another number does to the orders that it can touch, and what it lacks; nothing is kept',
       ),
       400: refused,
       404: refused,

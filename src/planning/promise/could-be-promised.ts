@@ -2,7 +2,6 @@ import type { Nursery } from '../../record/index.ts'
 import { weekText } from '../../science/index.ts'
 import { type KindId, type Phrase, type ProtocolId, phrase } from '../../trade/index.ts'
 import type { HowFar } from '../how-far.ts'
-import type { Plan } from '../plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
 import { partOfSeason } from '../replan/part-of-season.ts'
 import type { Season } from '../season.ts'
@@ -11,7 +10,7 @@ import { type SimulatedSeasons, simulateSeasons } from '../simulate/simulate-sea
 import { earliestStart } from './earliest-start.ts'
 import { leftFree } from './left-free.ts'
 import { earliestFromPlan, promisableByWeek } from './promises.ts'
-import { supplyOfPlan } from './starts-of-plan.ts'
+import { type PlanBeside, supplyOfPlan } from './starts-of-plan.ts'
 
 export interface PromiseAsked {
   readonly kind: KindId
@@ -20,9 +19,6 @@ export interface PromiseAsked {
   readonly sure: number
   readonly today: string
 }
-
-/** Of a plan what a promise rests on. */
-export type PlanPromised = Pick<Plan, 'id' | 'starts' | 'bought' | 'loads' | 'firstWeek'>
 
 /** What can be promised of one kind beside all orders. */
 export interface CouldBePromised {
@@ -66,7 +62,7 @@ function knownOf(season: Season, plan: string): Map<number, SimulatedSeasons> {
 /** The number by week, and the earliest week for the number asked; null for a kind that the nursery does not know. */
 export function couldBePromised(
   nursery: Nursery,
-  plan: PlanPromised,
+  plan: PlanBeside,
   asked: PromiseAsked,
   tell: HowFar = () => undefined,
 ): CouldBePromised | null {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { inEnglish, PersonId, type PlaceKind, phrase, type Skill } from '../../trade/index.ts'
-import { everyWeek } from '../fixtures/solved.ts'
+import { inEnglish, PersonId, type Phrase, type PlaceKind, phrase, type Skill } from '../../trade/index.ts'
+import { everyWeek, tinyPerson, tinyPlace } from '../fixtures/solved.ts'
 import { certain, type TinySeason, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import type { Load, Plan } from '../plan.ts'
 import type { Course, SeasonPerson } from '../season.ts'
 import { earliestStart } from './earliest-start.ts'
-import { leftFree } from './left-free.ts'
+import { freeInstead, leftFree } from './left-free.ts'
 
 /**
  * One way to a fig: all cuttings live, 70 days from the middle of a week, ready ten weeks later. Open in weeks 2 to 6. With 95
@@ -185,5 +185,87 @@ test('a licence: what the plan begins of the cultivar counts', () => {
   expect(earliestStart(few, asked, leftFree(few, plan(), planned, none))).toMatchObject({
     start: null,
     lack: phrase('the licence of {kind} is used up', { kind: 'Amber' }),
+  })
+})
+
+describe('a start of the plan begun otherwise', () => {
+  const was = { way: 0, week: 3, number: 100 }
+  const lacks = (said: readonly Phrase[]) => said.map(inEnglish).join('; ')
+
+  test('its own room is free again: it may move to weeks with room beside the others, and grow by what is left', () => {
+    // 100 cuttings take 2 m² for a week; of 10 m² others take 7 in week 3, 9 in week 4 and 3 from week 5 on.
+    const season = fig(
+      { area: [{ place: 0, squareMetres: Float64Array.of(0.02) }] },
+      { places: [tinyPlace('mist bed', everyWeek(weeks, 10))] },
+    )
+    const expected = Array.from({ length: weeks }, (_, week) => [7, 7, 7, 9, 9][week] ?? 3)
+    const free = freeInstead(season, plan({ what: 'place', id: 'mist bed', expected }), [], was)
+    expect(free(was)).toEqual([])
+    expect(free({ ...was, number: 150 })).toEqual([])
+    expect(lacks(free({ ...was, number: 160 }))).toMatch(/^the mist bed is full in week/)
+    expect(lacks(free({ ...was, week: 4 }))).toMatch(/^the mist bed is full in week/)
+    expect(free({ ...was, week: 4, number: 50 })).toEqual([])
+    expect(free({ ...was, week: 5 })).toEqual([])
+    // Planned over what there is, with area that is lent: what it was given it may take, and no more.
+    const over = freeInstead(
+      season,
+      plan({ what: 'place', id: 'mist bed', expected: expected.map(() => 13) }),
+      [],
+      was,
+    )
+    expect(over(was)).toEqual([])
+    expect(lacks(over({ ...was, number: 110 }))).toMatch(/^the mist bed is full/)
+  })
+
+  test('its own hours and sticks too, and all that lacks is told', () => {
+    // 100 at 6 minutes are 10 of Ada's 12 hours, and 50 sticks of the 60 that the mothers give in a year; 5 went to others.
+    const season = fig(
+      {
+        labour: [{ skill: 'grafting', perPlant: Float64Array.of(6), perBatch: Float64Array.of(0) }],
+        material: [{ pool: 0, offset: 0, perPlant: 0.5 }],
+      },
+      {
+        people: [tinyPerson('Ada', ['grafting'], everyWeek(weeks, 12 * 60))],
+        pools: [
+          {
+            cultivar: null,
+            rootstockKind: null,
+            material: 'scion sticks',
+            name: 'fig, scion sticks',
+            mothers: [],
+            perWeek: everyWeek(weeks, 60),
+            perYear: [{ fromWeek: 0, toWeek: weeks - 1, most: 60 }],
+            stored: [],
+            keepsWeeks: 0,
+            young: null,
+          },
+        ],
+      },
+    )
+    const expected = Array.from({ length: weeks }, (_, week) => (week === 3 ? 10 : week === 4 ? 4 : 0))
+    const others = [{ way: 0, week: 6, number: 10 }]
+    const free = freeInstead(season, plan({ what: 'skill', id: 'grafting', expected }), others, was)
+    expect(free({ ...was, number: 110 })).toEqual([])
+    expect(lacks(free({ ...was, week: 4 }))).toMatch(/^hands for grafting are all taken in week/)
+    expect(lacks(free({ ...was, week: 5, number: 115 }))).toBe(
+      'the mother trees give no more (fig, scion sticks)',
+    )
+    const both = lacks(free({ ...was, number: 125 }))
+    expect(both).toContain('hands for grafting are all taken')
+    expect(both).toContain('the mother trees give no more')
+  })
+
+  test('of a licence what it was to begin is free again', () => {
+    const season = fig(
+      {},
+      {
+        more: {
+          licences: [{ name: 'Amber', kinds: [0], perYear: [{ fromWeek: 0, toWeek: 39, most: 150 }] }],
+        },
+      },
+    )
+    const free = freeInstead(season, plan(), [{ way: 0, week: 6, number: 30 }], was)
+    expect(free({ ...was, number: 120 })).toEqual([])
+    expect(lacks(free({ ...was, number: 121 }))).toBe('the licence of Amber is used up')
   })
 })

@@ -6,7 +6,7 @@ import { poolSaid } from '../reading/pools.ts'
 import { courseOf } from '../rules/season-draft.ts'
 import type { MotherPool, Season, SeasonStart } from '../season.ts'
 
-/** What the plan leaves free: of a start beside it, the first thing that is lacking, in words; null where it fits. */
+/** Of a start beside a plan, the first thing that is lacking, in words; null where it fits. */
 export type LackOf = (start: SeasonStart) => Phrase | null
 
 const inWeek = (season: Season, week: number): Phrase =>
@@ -15,6 +15,8 @@ const inWeek = (season: Season, week: number): Phrase =>
 /** Rounding of the plan's loads. */
 const SLACK = 0.05
 
+type PlanLoads = Pick<Plan, 'loads' | 'firstWeek'>
+
 /**
  * Bench space, hands, wood, rootstocks and licences that a plan leaves free, as expected. Overtime and lent area are not
  * counted on, nor wood in store.
@@ -22,18 +24,11 @@ const SLACK = 0.05
  */
 export function leftFree(
   season: Season,
-  plan: Pick<Plan, 'loads' | 'firstWeek'>,
+  plan: PlanLoads,
   starts: readonly SeasonStart[],
   rootstocks: ReadonlyMap<number, ArrayLike<number>>,
 ): LackOf {
-  const shift = season.firstWeek - weekNumber(plan.firstWeek)
-  const lacks = [
-    spaceLeft(season, plan, shift),
-    handsLeft(season, plan, shift),
-    woodLeft(season, starts),
-    rootstocksLeft(season, rootstocks),
-    licenceLeft(season, starts),
-  ]
+  const lacks = [...besideAll(season, plan, starts, null), rootstocksLeft(season, rootstocks)]
   return start => {
     for (const lackOf of lacks) {
       const lack = lackOf(start)
@@ -43,28 +38,68 @@ export function leftFree(
   }
 }
 
-function spaceLeft(season: Season, { loads }: Pick<Plan, 'loads'>, shift: number): LackOf {
+/**
+ * Of bench space, hands, wood and licences, all that a start of the plan would lack if it were begun otherwise; what the
+ * plan gave it, by overtime or lent area too, it may take.
+ * @param others all starts of the plan but the one that is begun otherwise
+ */
+export function freeInstead(
+  season: Season,
+  plan: PlanLoads,
+  others: readonly SeasonStart[],
+  instead: SeasonStart,
+): (start: SeasonStart) => readonly Phrase[] {
+  const lacks = besideAll(season, plan, others, instead)
+  return start => lacks.flatMap(lackOf => lackOf(start) ?? [])
+}
+
+/** @param instead a start that is in the plan's loads and not among the starts: what it takes is free for another */
+function besideAll(
+  season: Season,
+  plan: PlanLoads,
+  starts: readonly SeasonStart[],
+  instead: SeasonStart | null,
+): readonly LackOf[] {
+  const shift = season.firstWeek - weekNumber(plan.firstWeek)
+  return [
+    spaceLeft(season, plan, shift, instead),
+    handsLeft(season, plan, shift, instead),
+    woodLeft(season, starts, instead),
+    licenceLeft(season, starts, instead),
+  ]
+}
+
+function spaceLeft(season: Season, { loads }: PlanLoads, shift: number, instead: SeasonStart | null): LackOf {
   const free = season.places.map(({ place, squareMetres }) => {
     const load = loads.find(({ what, id }) => what === 'place' && id === place)
     return squareMetres.map((area, week) => area - (load?.expected[week + shift] ?? 0))
   })
-  return ({ way, week, number }) => {
-    const course = courseOf(season, way, week)
-    for (const { place, squareMetres } of course.area)
-      for (let k = 0; k < squareMetres.length; k++) {
-        const at = week + course.firstOffset + k
-        if (at >= 0 && at < season.weeks && number * squareMetres[k]! > free[place]![at]! + SLACK)
-          return phrase('the {place} is full{week}', {
-            place: phrase(season.places[place]!.place),
-            week: inWeek(season, at),
-          })
-      }
+  if (instead)
+    for (const { place, week, squareMetres } of areaOf(season, instead))
+      free[place]![week] = squareMetres + Math.max(0, free[place]![week]!)
+  return start => {
+    for (const { place, week, squareMetres } of areaOf(season, start))
+      if (squareMetres > free[place]![week]! + SLACK)
+        return phrase('the {place} is full{week}', {
+          place: phrase(season.places[place]!.place),
+          week: inWeek(season, week),
+        })
     return null
   }
 }
 
+/** What a start takes of places as expected, week by week. */
+function* areaOf(season: Season, { way, week, number }: SeasonStart) {
+  const { area, firstOffset } = courseOf(season, way, week)
+  for (const { place, squareMetres } of area)
+    for (let k = 0; k < squareMetres.length; k++) {
+      const at = week + firstOffset + k
+      if (at >= 0 && at < season.weeks) yield { place, week: at, squareMetres: number * squareMetres[k]! }
+    }
+}
+
 /** One person's hour is spent once: for every set of skills, those who have any of them cover what is asked of them all. */
-function handsLeft(season: Season, { loads }: Pick<Plan, 'loads'>, shift: number): LackOf {
+function handsLeft(season: Season, { loads }: PlanLoads, shift: number, instead: SeasonStart | null): LackOf {
   const skills = [...new Set(season.people.flatMap(person => person.skills))].sort()
   const bitsOf = (of: readonly Skill[]) => of.reduce((bits, skill) => bits | (1 << skills.indexOf(skill)), 0)
   const people = season.people.map(person => ({ bits: bitsOf(person.skills), minutes: person.minutes }))
@@ -80,28 +115,26 @@ function handsLeft(season: Season, { loads }: Pick<Plan, 'loads'>, shift: number
         if (set & (1 << s)) free[set]! -= 60 * (asked[s]?.[week + shift] ?? 0)
       })
     }
+    if (instead) {
+      const own = minutesOf(season, instead, week, skills)
+      for (let set = 1; set < free.length; set++) free[set] = ofSet(own, set) + Math.max(0, free[set]!)
+    }
     freeBySet.set(week, free)
     return free
   }
-  return ({ way, week, number }) => {
-    const { labour, firstOffset } = courseOf(season, way, week)
+  return start => {
+    const { labour, firstOffset } = courseOf(season, start.way, start.week)
     const length = Math.max(0, ...labour.map(({ perPlant }) => perPlant.length))
     for (let k = 0; k < length; k++) {
-      const at = week + firstOffset + k
+      const at = start.week + firstOffset + k
       if (at < 0 || at >= season.weeks) continue
-      const more = skills.map(skill =>
-        labour
-          .filter(work => work.skill === skill)
-          .reduce((sum, work) => sum + number * (work.perPlant[k] ?? 0) + (work.perBatch[k] ?? 0), 0),
-      )
+      const more = minutesOf(season, start, at, skills)
       const needed = more.reduce((bits, minutes, s) => (minutes > SLACK ? bits | (1 << s) : bits), 0)
       if (needed === 0) continue
       const free = freeIn(at)
       for (let set = 1; set < free.length; set++) {
         if (!(set & needed)) continue
-        let minutes = 0
-        for (let s = 0; s < skills.length; s++) if (set & (1 << s)) minutes += more[s]!
-        if (minutes > Math.max(0, free[set]!) + 60 * SLACK)
+        if (ofSet(more, set) > Math.max(0, free[set]!) + 60 * SLACK)
           return phrase('hands for {skills} are all taken{week}', {
             skills: listed(skills.filter((_, s) => needed & set & (1 << s)).map(skill => phrase(skill))),
             week: inWeek(season, at),
@@ -113,8 +146,27 @@ function handsLeft(season: Season, { loads }: Pick<Plan, 'loads'>, shift: number
   }
 }
 
+/** The minutes of each skill that a start takes in a week as expected. */
+function minutesOf(
+  season: Season,
+  { way, week, number }: SeasonStart,
+  at: number,
+  skills: readonly Skill[],
+): number[] {
+  const { labour, firstOffset } = courseOf(season, way, week)
+  const k = at - week - firstOffset
+  return skills.map(skill =>
+    labour
+      .filter(work => work.skill === skill)
+      .reduce((sum, work) => sum + number * (work.perPlant[k] ?? 0) + (work.perBatch[k] ?? 0), 0),
+  )
+}
+
+const ofSet = (minutes: readonly number[], set: number): number =>
+  minutes.reduce((sum, each, s) => (set & (1 << s) ? sum + each : sum), 0)
+
 /** Wood is cut as late as it can be: in the week in which it is used or, where the mothers give none, before. */
-function woodLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
+function woodLeft(season: Season, starts: readonly SeasonStart[], instead: SeasonStart | null): LackOf {
   const left = season.pools.map(({ perWeek, perYear }) => ({
     perWeek: perWeek.slice(),
     perYear: perYear.map(({ most }) => most),
@@ -132,6 +184,12 @@ function woodLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
       if (cut < 0) continue
       left[pool]!.perWeek[cut]! -= number
       left[pool]!.perYear[year]! -= number
+    }
+  if (instead)
+    for (const { pool, cut, year, number } of cuts(instead)) {
+      if (cut < 0) continue
+      left[pool]!.perWeek[cut] = Math.max(number, left[pool]!.perWeek[cut]!)
+      left[pool]!.perYear[year] = Math.max(number, left[pool]!.perYear[year]!)
     }
   return start => {
     for (const { pool, cut, year, number } of cuts(start)) {
@@ -168,17 +226,19 @@ function rootstocksLeft(season: Season, free: ReadonlyMap<number, ArrayLike<numb
   }
 }
 
-function licenceLeft(season: Season, starts: readonly SeasonStart[]): LackOf {
+function licenceLeft(season: Season, starts: readonly SeasonStart[], instead: SeasonStart | null): LackOf {
   return ({ way, week, number }) => {
     for (const { name, kinds, perYear } of season.licences) {
       if (!kinds.includes(season.ways[way]!.kind)) continue
       const year = perYear.find(({ fromWeek, toWeek }) => week >= fromWeek && week <= toWeek)
       if (!year) continue
-      const planned = starts
-        .filter(start => start.week >= year.fromWeek && start.week <= year.toWeek)
-        .filter(start => kinds.includes(season.ways[start.way]!.kind))
-        .reduce((sum, start) => sum + start.number, 0)
-      if (planned + number > year.most) return phrase('the licence of {kind} is used up', { kind: name })
+      const begunOf = (all: readonly SeasonStart[]) =>
+        all
+          .filter(start => start.week >= year.fromWeek && start.week <= year.toWeek)
+          .filter(start => kinds.includes(season.ways[start.way]!.kind))
+          .reduce((sum, start) => sum + start.number, 0)
+      const left = Math.max(year.most - begunOf(starts), instead ? begunOf([instead]) : 0)
+      if (number > left) return phrase('the licence of {kind} is used up', { kind: name })
     }
     return null
   }

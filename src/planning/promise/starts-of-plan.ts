@@ -2,6 +2,9 @@ import { weekNumber } from '../../science/index.ts'
 import type { Plan } from '../plan.ts'
 import type { Season, SeasonStart } from '../season.ts'
 
+/** Of a plan, what a start beside it is weighed against. */
+export type PlanBeside = Pick<Plan, 'id' | 'starts' | 'bought' | 'loads' | 'firstWeek'>
+
 export interface PlannedSupply {
   readonly starts: readonly SeasonStart[]
   readonly bought: readonly { readonly kind: number; readonly week: number; readonly number: number }[]

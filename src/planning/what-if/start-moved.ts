@@ -1,9 +1,10 @@
 import type { Nursery } from '../../record/index.ts'
 import { weekNumber } from '../../science/index.ts'
-import { type OrderId, phrase } from '../../trade/index.ts'
+import { type OrderId, type Phrase, phrase } from '../../trade/index.ts'
 import type { HowFar } from '../how-far.ts'
 import type { Plan } from '../plan.ts'
-import { supplyOfPlan } from '../promise/starts-of-plan.ts'
+import { freeInstead } from '../promise/left-free.ts'
+import { type PlanBeside, supplyOfPlan } from '../promise/starts-of-plan.ts'
 import { seasonOf } from '../reading/season-of.ts'
 import { partOfSeason } from '../replan/part-of-season.ts'
 import type { Season } from '../season.ts'
@@ -19,13 +20,12 @@ export interface MoveAsked {
   readonly today: string
 }
 
-/** Of a plan what the move of a start rests on. */
-export type PlanMoved = Pick<Plan, 'id' | 'starts' | 'bought'>
-
-/** What a start in another week or of another number does to the orders that it can touch. */
+/** What a start in another week or of another number does to the orders that it can touch, and what it lacks there. */
 export interface StartMoved {
   /** Whether it may begin in that week at all. */
   readonly isOpen: boolean
+  /** Room, hands, wood or licence that the plan leaves too little of, in words: "the mist bed is full in week 20". */
+  readonly lacks: readonly Phrase[]
   /** By order that the start can touch, the chance that it is filled in time, with the plan as it is and as asked. */
   readonly orders: readonly { readonly order: OrderId; readonly before: number; readonly after: number }[]
 }
@@ -46,12 +46,12 @@ function knownOf(season: Season, plan: string): Map<string, OrderChance[]> {
 }
 
 /**
- * Nothing is planned anew: all other starts stay as they are, and room and hands are not looked at. Null where the plan has
- * no such start to come.
+ * Nothing is planned anew: all other starts stay as they are. What the start lacks is told, and the chances are those if it
+ * were found. Null where the plan has no such start to come.
  */
 export function startMoved(
   nursery: Nursery,
-  plan: PlanMoved,
+  plan: PlanBeside,
   asked: MoveAsked,
   tell: HowFar = () => undefined,
 ): StartMoved | null {
@@ -85,10 +85,24 @@ export function startMoved(
   )
   return {
     isOpen,
+    lacks: isOpen ? lacksOf(season, plan, from, asked) : [],
     orders: part.orders.map(({ id }, o) => ({
       order: id,
       before: before[o]!.chance,
       after: after[o]!.chance,
     })),
   }
+}
+
+function lacksOf(
+  season: Season,
+  plan: PlanBeside,
+  from: Plan['starts'][number],
+  { week, number }: MoveAsked,
+): readonly Phrase[] {
+  const inSeason = (starts: Plan['starts']) => supplyOfPlan(season, { starts, bought: [] }).starts
+  const [was] = inSeason([from])
+  const [is] = inSeason([{ ...from, week, number }])
+  if (was === undefined || is === undefined) return []
+  return freeInstead(season, plan, inSeason(plan.starts.filter(({ id }) => id !== from.id)), was)(is)
 }

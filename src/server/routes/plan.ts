@@ -1,12 +1,20 @@
 import type { OpenAPIHono } from '@hono/zod-openapi'
 import { type PlanState, refusal } from '../../api/index.ts'
 import { routes } from '../../api/routes/index.ts'
-import type { Plan } from '../../planning/index.ts'
+import type { Plan, PlanBeside } from '../../planning/index.ts'
 import { Entry } from '../../record/index.ts'
 import type { Served } from '../served.ts'
 import { planHead, seasonPlan } from '../views/plan.ts'
 
 const COUNTED_AT_MOST = 10_000
+
+const besideIt = ({ id, starts, bought, loads, firstWeek }: Plan): PlanBeside => ({
+  id,
+  starts,
+  bought,
+  loads,
+  firstWeek,
+})
 
 /** The season plan: begin, watch, stop, accept. */
 export const planRoutes = (app: OpenAPIHono, served: Served): void => {
@@ -50,8 +58,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
     const plan = plans.latest()
     if (plan === null) return c.json(noPlan, 404)
     const asked = c.req.valid('query')
-    const { id, starts, bought, loads, firstWeek } = plan
-    const of = { plan: { id, starts, bought, loads, firstWeek }, asked }
+    const of = { plan: besideIt(plan), asked }
     const said = await rateLooks.ask('promise', of, served.today(), {
       signal: c.req.raw.signal,
       tell: underWay.tell('promise'),
@@ -62,7 +69,7 @@ export const planRoutes = (app: OpenAPIHono, served: Served): void => {
   app.openapi(routes.startMoved, async c => {
     const plan = plans.latest()
     const asked = c.req.valid('query')
-    const of = plan && { plan: { id: plan.id, starts: plan.starts, bought: plan.bought }, asked }
+    const of = plan && { plan: besideIt(plan), asked }
     const said =
       of &&
       (await rateLooks.ask('startMoved', of, served.today(), {

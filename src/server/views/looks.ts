@@ -6,8 +6,7 @@ import {
   type HowFar,
   type MoveAsked,
   type Plan,
-  type PlanMoved,
-  type PlanPromised,
+  type PlanBeside,
   type PromiseAsked,
   readRateBook,
   startMoved,
@@ -44,13 +43,13 @@ export const looks = {
   promise: (
     nursery: Nursery,
     today: string,
-    { plan, asked }: { readonly plan: PlanPromised; readonly asked: Omit<PromiseAsked, 'today'> },
+    { plan, asked }: { readonly plan: PlanBeside; readonly asked: Omit<PromiseAsked, 'today'> },
     tell?: HowFar,
   ) => couldBePromised(nursery, plan, { ...asked, today }, tell),
   startMoved: (
     nursery: Nursery,
     today: string,
-    { plan, asked }: { readonly plan: PlanMoved; readonly asked: Omit<MoveAsked, 'today'> },
+    { plan, asked }: { readonly plan: PlanBeside; readonly asked: Omit<MoveAsked, 'today'> },
     tell?: HowFar,
   ) => startMoved(nursery, plan, { ...asked, today }, tell),
 }

@@ -12,10 +12,11 @@ import { NumberAsked } from '../../parts/number-asked.tsx'
 import { SaidSlider } from '../../parts/said-slider.tsx'
 import { weekAfter, weeksBetween } from '../../text/format.ts'
 import { useFormat } from '../../text/use-format.tsx'
+import { useTell } from '../../text/use-tell.ts'
 
 const SHOWN_AT_LEAST = 0.005
 
-/** A start tried in another week, by slider, drag or key, or with another number: what it does to the orders, at once. */
+/** A start tried in another week, by slider, drag or key, or with another number: what it lacks there and does to the orders, at once. */
 export function WhatIf({
   start,
   first,
@@ -31,6 +32,7 @@ export function WhatIf({
 }) {
   const { t } = useTranslation()
   const format = useFormat()
+  const tell = useTell()
   const [number, setNumber] = useState(start.number)
   const done = useDone()
   const keep = async () => {
@@ -84,7 +86,7 @@ export function WhatIf({
       </div>
       {isTried ? (
         <AskedLong query={answer} of="start moved" what={t('season.whatIf.chances')} asked={asked.queryKey}>
-          {({ isOpen, orders }) => {
+          {({ isOpen, lacks, orders }) => {
             const canBeKept = isOpen && number > 0 && !answer.isPlaceholderData
             const moved = orders
               .filter(({ before, after }) => Math.abs(after - before) >= SHOWN_AT_LEAST)
@@ -92,6 +94,10 @@ export function WhatIf({
             return (
               <div aria-live="polite">
                 {!isOpen && <p className="warn">{t('season.whatIf.shut')}</p>}
+                {isOpen && lacks.length === 0 && <p>{t('season.whatIf.fits')}</p>}
+                {lacks.length > 0 && (
+                  <p className="warn">{t('season.whatIf.lacks', { lacks: lacks.map(tell).join('; ') })}</p>
+                )}
                 {moved.length === 0 && <p>{t('season.whatIf.same')}</p>}
                 <ul className="what-if-orders">
                   {moved.map(({ order, before, after }) => (

@@ -122,9 +122,11 @@ export const season = {
     back: 'As planned',
     hint: 'Drag its disc on the strip, or move it there with Shift and an arrow key.',
     shut: 'It may not begin in that week: these are the chances without it.',
+    fits: 'Room, hands and wood suffice for it.',
+    lacks: 'What stands in the way: {{lacks}}.',
     same: 'No order’s chance changes.',
     basis:
-      'From 500 simulated seasons; everything else stays as planned, and room and hands are not looked at.',
+      'From 500 simulated seasons; everything else stays as planned. Room, hands and wood are as expected, overtime and wood in store left aside.',
     keep: 'Keep it so',
     kept: 'The start is set. Plan again: the season then goes by it.',
     setAnew: 'Set in another week',

@@ -122,9 +122,11 @@ export const season = {
     back: 'Como está planificado',
     hint: 'Arrastre su disco en la franja, o muévalo allí con Mayús y una flecha.',
     shut: 'En esa semana no puede empezar: estas son las probabilidades sin él.',
+    fits: 'Hay sitio, manos y material para él.',
+    lacks: 'Lo que lo impide: {{lacks}}.',
     same: 'No cambia la probabilidad de ningún pedido.',
     basis:
-      'De 500 campañas simuladas; todo lo demás queda como está planificado, y no se miran sitio ni manos.',
+      'De 500 campañas simuladas; todo lo demás queda como está planificado. Sitio, manos y material son los esperados, sin horas extra ni material guardado.',
     keep: 'Guardarlo así',
     kept: 'El inicio está fijado. Planifique de nuevo: la campaña se rige entonces por él.',
     setAnew: 'Fijado en otra semana',
