@@ -6,12 +6,15 @@ type ById<T> = ReadonlyMap<string, T>
 interface Named {
   readonly name: string
 }
+interface Stepped extends Named {
+  readonly steps: readonly (Named & { readonly id: string })[]
+}
 
 /** What an entry may speak of, by id: a nursery is one; what is not in it is called by its id. */
 export interface EntryNames {
   readonly batches: ById<Named & { readonly protocol: string }>
   readonly mothers: ById<{ readonly mother: Named }>
-  readonly protocols: ById<{ readonly steps: readonly (Named & { readonly id: string })[] }>
+  readonly protocols: ById<Stepped>
   readonly cultivars: ById<Named>
   readonly kinds: ById<Named>
   readonly benches: ById<Named>
@@ -26,6 +29,9 @@ export interface EntryNames {
 /** Looks an id up that is text here, whatever it names. */
 const at = <T>(map: ReadonlyMap<string, T>, id: string): T | undefined => map.get(id)
 
+const stepOf = (protocol: Stepped | undefined, step: string): Phrase =>
+  phrase(protocol?.steps.find(({ id }) => id === step)?.name ?? step)
+
 /** What an entry says, in one line for people. Things are called by the names that they have now. */
 export const entryText = (body: AnyEntry['body'], names: EntryNames): string =>
   inEnglish(entryPhrase(body, names))
@@ -37,10 +43,8 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
   const bench = (id: string) => (at(names.benches, id) ?? at(names.former.benches, id))?.name ?? id
   const person = (id: string) => (at(names.people, id) ?? at(names.former.people, id))?.name ?? id
   const cultivar = (id: string) => at(names.cultivars, id)?.name ?? id
-  const stepName = (ofBatch: string, step: string): Phrase => {
-    const protocol = at(names.protocols, at(names.batches, ofBatch)?.protocol ?? '')
-    return phrase(protocol?.steps.find(({ id }) => id === step)?.name ?? step)
-  }
+  const stepName = (ofBatch: string, step: string): Phrase =>
+    stepOf(at(names.protocols, at(names.batches, ofBatch)?.protocol ?? ''), step)
   const because = (why: string): Part => (why === '' ? '' : phrase(' ({why})', { why }))
   const onBench = (id: string | null): Part =>
     id === null ? '' : phrase(', on {bench}', { bench: bench(id) })
@@ -114,12 +118,15 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
       return phrase('Prices set')
     case 'settings-set/1':
       return phrase('Settings set')
-    case 'rate-set/1':
-      return phrase('Survival in {step} set to {share} %{because}', {
-        step: said.step,
+    case 'rate-set/1': {
+      const protocol = at(names.protocols, said.protocol)
+      return phrase('{what}: survival in “{step}” set to {share} %{because}', {
+        what: said.kindOfTree === null ? phrase(protocol?.name ?? said.protocol) : kind(said.kindOfTree),
+        step: stepOf(protocol, said.step),
         share: Math.round(said.survival.typical * 100),
         because: because(said.why),
       })
+    }
     case 'species-set/1':
       return phrase('Fruit {name} described{because}', {
         name: phrase(said.species.commonName),

@@ -86,3 +86,15 @@ test('of a task that is done the whole deed is named, of any number of tasks, an
   await nursery.push([entryOf({ kind: 'struck/1', entry: one, why: 'not done' })])
   expect(await ask('one')).toEqual([])
 })
+
+test('a rate that was set names the kind of tree, or the protocol, and the step as the protocol calls it', async () => {
+  const [protocol] = nursery.memory.nursery().protocols.values()
+  const [kind] = nursery.memory.nursery().kinds.values()
+  const step = protocol!.steps[0]!
+  const survival = { low: 0.4, typical: 0.5, high: 0.6, basis: 'set by the nursery', sources: [] }
+  const said = { kind: 'rate-set/1', protocol: protocol!.id, step: step.id, survival, why: 'dry spring' }
+  await nursery.push([entryOf({ ...said, kindOfTree: kind!.id }), entryOf({ ...said, kindOfTree: null })])
+  expect((await journal('?limit=2')).entries.map(({ says }) => inEnglish(says))).toEqual(
+    [protocol!.name, kind!.name].map(what => `${what}: survival in “${step.name}” set to 50 % (dry spring)`),
+  )
+})

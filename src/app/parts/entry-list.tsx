@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import type { ShownEntry } from '../../api/index.ts'
+import type { Phrase } from '../../trade/index.ts'
 import { useTell } from '../text/use-tell.ts'
 import './entry-list.css'
 import { EntryForm } from './entry-form.tsx'
@@ -36,10 +37,11 @@ export function EntryList({
 
 /** Strikes one entry, with the reason. */
 export function StrikeOne({
-  entry: { id, says },
+  entry: { id, says, of = null },
   onClose,
 }: {
-  readonly entry: Pick<ShownEntry, 'id' | 'says'>
+  /** With what it speaks of, where its words alone do not tell it. */
+  readonly entry: Pick<ShownEntry, 'id' | 'says'> & { readonly of?: Phrase | null }
   readonly onClose: () => void
 }) {
   const { t } = useTranslation()
@@ -55,6 +57,7 @@ export function StrikeOne({
       onClose={onClose}
     >
       <p>{tell(says)}</p>
+      {of !== null && <p className="soft small">{tell(of)}</p>}
       <Field label={t('batch.strikeWhy')} value={why} onChange={setWhy} />
     </EntryForm>
   )

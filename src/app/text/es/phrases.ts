@@ -30,7 +30,8 @@ export const phrases: Readonly<Record<string, string>> = {
   'Protocol {name}, version {version}': 'Protocolo {name}, versión {version}',
   'Prices set': 'Precios fijados',
   'Settings set': 'Ajustes fijados',
-  'Survival in {step} set to {share} %{because}': 'Supervivencia en {step} fijada en {share} %{because}',
+  '{what}: survival in “{step}” set to {share} %{because}':
+    '{what}: supervivencia en «{step}» fijada en {share} %{because}',
   'Fruit {name} described{because}': 'Frutal {name} descrito{because}',
   '{fruit}: {fact}{because}': '{fruit}: {fact}{because}',
   'Mother tree {name}: {cultivar}': 'Planta madre {name}: {cultivar}',
