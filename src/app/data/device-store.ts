@@ -20,7 +20,7 @@ interface DeviceSchema extends DBSchema {
 let opened: Promise<IDBPDatabase<DeviceSchema>> | undefined
 
 const device = (): Promise<IDBPDatabase<DeviceSchema>> => {
-  opened ??= openDB<DeviceSchema>('budstick', 5, {
+  opened ??= openDB<DeviceSchema>('budstick', 6, {
     upgrade: (database, before) => {
       if (before < 1) database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
       if (before < 2) database.createObjectStore('pictures')
