@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync } from 'node:fs'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin, type Rolldown } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
@@ -38,6 +40,20 @@ const compiledWhole: Plugin = {
   },
 }
 
+const filesBelow = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter(file => /(?<!\.test)\.ts$/.test(file))
+    .map(file => `${folder}/${file}`)
+
+/** The rooms that give the server's answers their shapes: one hash over what is written there. */
+const answersShapedBy = (): string => {
+  const rooms = ['api', 'planning', 'advice', 'record', 'trade']
+  const files = rooms.flatMap(room => filesBelow(`${import.meta.dirname}/src/${room}`)).sort()
+  const hash = createHash('sha256')
+  for (const file of files) hash.update(readFileSync(file))
+  return hash.digest('hex').slice(0, 16)
+}
+
 /** The app: sources and index.html in src/app, built into dist/app, from where the server serves it. */
 export default defineConfig({
   root: 'src/app',
@@ -64,6 +80,7 @@ export default defineConfig({
       },
     }),
   ],
+  define: { ANSWERS_SHAPED_BY: JSON.stringify(answersShapedBy()) },
   /** For work on the screens: `npx vite` beside `npm start -- --no-open`, whose server answers. */
   server: { proxy: { '/api': 'http://127.0.0.1:7320' } },
   build: {

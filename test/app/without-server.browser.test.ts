@@ -22,22 +22,25 @@ afterAll(async () => {
   discard(folder)
 })
 
-/** The questions whose answers the device has kept. */
-const keptOn = (page: Page) =>
+/** The questions whose answers the device has kept, once one of them is as an older version kept it, in another shape. */
+const keptOn = (page: Page, older: string | null = null) =>
   page.evaluate(
-    () =>
+    question =>
       new Promise<IDBValidKey[]>((tell, fail) => {
         const opening = indexedDB.open('budstick')
         opening.onerror = () => fail(opening.error)
         opening.onsuccess = () => {
-          const asked = opening.result.transaction('answers').objectStore('answers').getAllKeys()
+          const answers = opening.result.transaction('answers', 'readwrite').objectStore('answers')
+          if (question !== null) answers.put({ json: '[{}]', at: Date.now(), shapedBy: 'older' }, question)
+          const asked = answers.getAllKeys()
           asked.onsuccess = () => tell(asked.result)
           opening.result.close()
         }
       }),
+    older,
   )
 
-test('the app opens and shows what it knew while no server runs, a batch that was never opened can be counted, and what is entered then arrives once', async () => {
+test('the app opens and shows what it knew while no server runs, but not what an older version kept in another shape; a batch that was never opened can be counted, and what is entered then arrives once', async () => {
   const first = await startServer(BUILT, folder, '--empty', '--today', TODAY)
   const client = createClient(first.address)
   await client.pushEntries(smallNursery(TODAY))
@@ -57,10 +60,13 @@ test('the app opens and shows what it knew while no server runs, a batch that wa
   // Nobody opens this one while there is a server.
   await expect.poll(() => keptOn(page), { timeout: 30_000 }).toContain(`["batch","${other!.id}"]`)
 
+  await keptOn(page, '["rates"]')
   await first.end()
   await page.goto(`${first.address}/orders`)
   await page.getByText(/open orders/).waitFor()
   await page.getByText('On its own').waitFor()
+  await page.goto(`${first.address}/rates`)
+  await page.getByRole('heading', { name: 'The office does not answer' }).waitFor()
   await page.goto(`${first.address}/batches/${row!.id}`)
   await page.getByRole('button', { name: 'Record something else' }).click()
   await page.getByRole('menuitem', { name: 'Note' }).click()

@@ -8,13 +8,16 @@ export interface KeptView {
   readonly at: number
 }
 
+/** What shaped the answers of the server that this program knows: a mark that each build has from its sources. */
+declare const ANSWERS_SHAPED_BY: string
+
 interface DeviceSchema extends DBSchema {
   /** Entries made here that the server has not confirmed, in the order in which they were made. */
   outbox: { key: number; value: Waiting }
   /** Photographs taken here that the server does not have, by their names. */
   pictures: { key: string; value: ArrayBuffer }
   /** The last answer to every question, by the question. */
-  answers: { key: string; value: KeptView; indexes: { at: number } }
+  answers: { key: string; value: KeptView & { readonly shapedBy: string }; indexes: { at: number } }
 }
 
 let opened: Promise<IDBPDatabase<DeviceSchema>> | undefined
@@ -24,7 +27,6 @@ const device = (): Promise<IDBPDatabase<DeviceSchema>> => {
     upgrade: (database, before) => {
       if (before < 1) database.createObjectStore('outbox', { keyPath: 'place', autoIncrement: true })
       if (before < 2) database.createObjectStore('pictures')
-      // Answers of older versions are not read: they are asked for again.
       if (before >= 2) database.deleteObjectStore('answers')
       database.createObjectStore('answers').createIndex('at', 'at')
     },
@@ -60,15 +62,21 @@ export const pictureStore = {
   remove: async (file: string): Promise<void> => (await device()).delete('pictures', file),
 }
 
+const marked = (view: KeptView) => ({ ...view, shapedBy: ANSWERS_SHAPED_BY })
+
 export const keptViews = {
-  read: async (question: string): Promise<KeptView | undefined> => (await device()).get('answers', question),
+  /** Answers of a version that shaped them otherwise are not read: they are asked for again. */
+  read: async (question: string): Promise<KeptView | undefined> => {
+    const kept = await (await device()).get('answers', question)
+    return kept?.shapedBy === ANSWERS_SHAPED_BY ? kept : undefined
+  },
   write: async (question: string, view: KeptView): Promise<void> => {
-    await (await device()).put('answers', view, question)
+    await (await device()).put('answers', marked(view), question)
   },
   /** All or none of them. */
   writeAll: async (views: readonly (readonly [question: string, view: KeptView])[]): Promise<void> => {
     const writing = (await device()).transaction('answers', 'readwrite')
-    for (const [question, view] of views) void writing.store.put(view, question)
+    for (const [question, view] of views) void writing.store.put(marked(view), question)
     await writing.done
   },
   forgetBefore: async (at: number): Promise<void> => {
