@@ -5,7 +5,14 @@ import { termOf } from '../src/app/text/use-term.ts'
 import { historyOfNursery } from '../src/record/fold/random-history.ts'
 import { foldEntries, queryPhrase } from '../src/record/index.ts'
 import { measureByKey } from '../src/trade/facts/fact-key.ts'
-import { allMethods, allSpecies, quantityByKey, starterProtocol } from '../src/trade/facts/index.ts'
+import {
+  allMethods,
+  allSpecies,
+  canBeUnited,
+  quantityByKey,
+  severalUnions,
+  starterProtocol,
+} from '../src/trade/facts/index.ts'
 import { timingByKey } from '../src/trade/facts/timing.ts'
 import { guideCautions } from '../src/trade/guides/caution.ts'
 import {
@@ -21,6 +28,11 @@ import {
 import { phrasesInCode, refusalsInCode } from './phrases-in-code.ts'
 
 const term = termOf(terms)
+const UNIONS = [
+  { cultivars: 3, hasInterstem: false },
+  { cultivars: 1, hasInterstem: true },
+  { cultivars: 2, hasInterstem: true },
+]
 const placesOf = (said: string) => (said.match(/\{\w+\}/g) ?? []).map(place => place.toLowerCase()).sort()
 /** Those that Spanish leaves as they are: nothing but places, measures and names that are the same. */
 const isSaid = (english: string) => Object.hasOwn(terms, english) || term(english) !== english
@@ -88,7 +100,10 @@ test('methods, fruits, steps, work, cautions, measures, units and words of the t
     const isWhole = fruit.id === 'mango' || fruit.id === 'apple'
     for (const method of isWhole ? MethodId.options : fruit.ways.map(way => way.method))
       for (const product of ['tree', 'rootstock'] as const) {
-        const { name, steps, before, settings, cautions } = starterProtocol(method, fruit, product)
+        const one = starterProtocol(method, fruit, product)
+        const { name, steps, before, settings, cautions } = one
+        for (const unions of UNIONS)
+          if (product === 'tree' && canBeUnited(one, unions)) english.add(severalUnions(one, unions).name)
         const isOfFacts = (text: string) =>
           fruit.hazards.some(hazard => hazard.text === text) || text === fruit.seed?.pretreatment?.text
         for (const said of [

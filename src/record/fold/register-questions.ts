@@ -6,7 +6,11 @@ import type { Mother, Order } from '../register.ts'
 export interface Registers {
   /** The steps of a protocol in any of its versions, in order; none if it is not written down. */
   steps(protocol: string): readonly StepId[]
-  kind(id: KindId): { readonly name: string; readonly cultivars: readonly string[] } | undefined
+  kind(
+    id: KindId,
+  ):
+    | { readonly name: string; readonly cultivars: readonly string[]; readonly interstem: string | null }
+    | undefined
   cultivarName(id: string): string
   bench(id: BenchId): { readonly name: string; readonly removedBy: Entry['id'] | null } | undefined
   mother(id: MotherId): Mother | undefined

@@ -36,7 +36,7 @@ function originOf(source: Source, { id: entry, on }: Entry, atBirth: boolean): O
   }
 }
 
-/** Wood of a cultivar that the kind does not name. Seed is left out: its seedlings are of no cultivar. */
+/** Wood of a cultivar that the kind does not name, nor as its interstem. Seed is left out: its seedlings are of no cultivar. */
 function wrongWood(kindId: KindId, sources: readonly Source[], registers: Registers): Query['facts'] | null {
   const kind = registers.kind(kindId)
   if (!kind || kind.cultivars.length === 0) return null
@@ -45,7 +45,8 @@ function wrongWood(kindId: KindId, sources: readonly Source[], registers: Regist
       source.from === 'mother' ? source : source.from === 'lot' ? registers.lot(source.lot) : undefined
     if (!taken || taken.material === 'seed') continue
     const mother = registers.mother(taken.mother)
-    if (!mother || mother.rootstockKind !== null || kind.cultivars.includes(mother.cultivar)) continue
+    if (!mother || mother.rootstockKind !== null) continue
+    if (kind.cultivars.includes(mother.cultivar) || kind.interstem === mother.cultivar) continue
     return { wanted: kind.name, got: registers.cultivarName(mother.cultivar), from: mother.name }
   }
   return null

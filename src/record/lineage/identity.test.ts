@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { BatchId, inEnglish } from '../../trade/index.ts'
-import type { Entry } from '../entry.ts'
+import type { BodyOf, Entry } from '../entry.ts'
 import { startOf, teller } from '../example-entries.ts'
 import { exampleRegisters } from '../example-registers.ts'
 import { foldEntries } from '../fold/fold.ts'
@@ -43,6 +43,19 @@ test('a multi-worked tree carries the name of every scion', () => {
   expect(nameOf('B1', start('B1', [scions('M1'), scions('M2')], { kindOfTree: 'family tree' }))).toBe(
     'Amber Russet + Winter Lantern, true to type',
   )
+})
+
+test('wood of an interstem is no wrong wood, and gives the tree no name', () => {
+  const tree = exampleRegisters
+    .map(({ body }) => body)
+    .find(body => body.kind === 'kind-set/1' && body.kindOfTree.id === 'tree')
+  const kindOfTree = { ...(tree as BodyOf<'kind-set/1'>).kindOfTree, interstem: 'Winter Lantern' }
+  const between = say('2026-01-02', { kind: 'kind-set/1', kindOfTree })
+  const begun = start('B1', [scions('M1'), scions('M2')])
+  expect(nameOf('B1', between, begun)).toBe('Amber Russet, true to type')
+  const asked = (...entries: Entry[]) =>
+    foldEntries([...exampleRegisters, ...entries]).queries.filter(({ kind }) => kind === 'wrong-wood').length
+  expect([asked(begun), asked(between, begun)]).toEqual([1, 0])
 })
 
 test('wood from the lot of a mother is true to her', () => {

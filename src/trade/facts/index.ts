@@ -3,7 +3,14 @@
  * Apart from `trade/index.ts` because the facts are heavy: a screen that needs only the words does not load them.
  */
 export { followFacts } from '../protocols/follow-facts.ts'
-export { multiWorkedProtocol } from '../protocols/multi-worked.ts'
+export {
+  canBeUnited,
+  MOST_CULTIVARS,
+  ONE_UNION,
+  severalUnions,
+  type Unions,
+  unionsId,
+} from '../protocols/several-unions.ts'
 export type { Product } from '../protocols/start.ts'
 export { productsOf, starterProtocol, starterProtocols } from '../protocols/starter-protocol.ts'
 export { allSpecies, speciesById } from './all-species.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { multiWorkedProtocol, speciesById, starterProtocol } from '../facts/index.ts'
+import { canBeUnited, severalUnions, speciesById, starterProtocol } from '../facts/index.ts'
 import { commonPractice } from '../figure.ts'
 import { ProtocolId } from '../ids.ts'
 import { copyProtocol } from './copy-protocol.ts'
@@ -20,7 +20,7 @@ test('a change that the schema refuses is refused', () => {
 })
 
 test('three cultivars on one tree take three sticks, three times the handwork, and all three must take', () => {
-  const three = multiWorkedProtocol(wedge, 3)
+  const three = severalUnions(wedge, { cultivars: 3, hasInterstem: false })
   expect(three.steps[0]!.survival.typical).toBeCloseTo(0.9 ** 3, 12)
   expect(three.steps[0]!.work[0]!.minutesPerPlant.typical).toBeCloseTo((3 * 60) / 45, 12)
   expect(three.takes).toEqual(wedge.takes)
@@ -30,14 +30,37 @@ test('three cultivars on one tree take three sticks, three times the handwork, a
 
 test('more cultivars on a tree never make it surer', () => {
   const shares = [2, 3, 4, 5].map(
-    cultivars => multiWorkedProtocol(wedge, cultivars).steps[0]!.survival.typical,
+    cultivars => severalUnions(wedge, { cultivars, hasInterstem: false }).steps[0]!.survival.typical,
   )
   expect(shares).toEqual([...shares].sort((a, b) => b - a))
 })
 
-test('a tree of one cultivar or of six is no multi-worked tree here', () => {
-  expect(() => multiWorkedProtocol(wedge, 1)).toThrow('multiWorkedProtocol: cultivars must be 2 to 5, got 1')
-  expect(() => multiWorkedProtocol(wedge, 6)).toThrow(RangeError)
+test('an interstem takes a stick of its own beside the scion, both unions must take, and the handwork is done twice', () => {
+  // Solved by hand: 0.9 · 0.9; 60 minutes for 45 wedges, twice.
+  const double = severalUnions(wedge, { cultivars: 1, hasInterstem: true })
+  expect(double.steps[0]!.survival.typical).toBeCloseTo(0.81, 12)
+  expect(double.steps[0]!.work[0]!.minutesPerPlant.typical).toBeCloseTo((2 * 60) / 45, 12)
+  expect(double.takes.flatMap(one => (one.what === 'material' ? [[one.part, one.perPlant]] : []))).toEqual([
+    ['scion', 1],
+    ['interstem', 1],
+  ])
+  const both = severalUnions(wedge, { cultivars: 2, hasInterstem: true })
+  expect(both.steps[0]!.survival.typical).toBeCloseTo(0.9 ** 3, 12)
+})
+
+test('a tree of one cultivar without an interstem, or of six, has not several unions here', () => {
+  const of = (cultivars: number) => () => severalUnions(wedge, { cultivars, hasInterstem: false })
+  expect(of(1)).toThrow('severalUnions: cultivars must be 2 to 5, or 1 with an interstem, got 1')
+  expect(of(6)).toThrow(RangeError)
+})
+
+test('buds of several cultivars are set on one stock, but no bud holds an interstem; a cutting has no stock', () => {
+  const bud = starterProtocol('t_bud', speciesById('peach')!)
+  expect(canBeUnited(bud, { cultivars: 2, hasInterstem: false })).toBe(true)
+  expect(canBeUnited(bud, { cultivars: 1, hasInterstem: true })).toBe(false)
+  expect(() => severalUnions(bud, { cultivars: 1, hasInterstem: true })).toThrow(RangeError)
+  const cutting = starterProtocol('hardwood_cutting', speciesById('fig')!)
+  expect(canBeUnited(cutting, { cultivars: 2, hasInterstem: false })).toBe(false)
 })
 
 const share = fc

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
-import type { Kind, KindId } from '../../../trade/index.ts'
+import { ONE_UNION } from '../../../trade/facts/index.ts'
+import { type Kind, type KindId, sameName } from '../../../trade/index.ts'
 import { useFruits } from '../../data/use-fruits.ts'
 import { useNames } from '../../data/use-names.tsx'
 import { Choices } from '../../parts/choices.tsx'
@@ -10,12 +11,14 @@ import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useTerm } from '../../text/use-term.ts'
-import { type KindTyped, kindBodies, NEW_STOCK, typedOf, waysOffered } from './kind-typed.ts'
+import { type KindTyped, kindBodies, NEW_STOCK, namesOf, typedOf, unionsOf } from './kind-typed.ts'
+import { OnOneTree } from './on-one-tree.tsx'
 import { Several } from './several.tsx'
+import { isSameUnions, waysOffered } from './ways-offered.ts'
 
 const PRODUCTS = ['tree', 'rootstock'] as const
 
-/** A fruit that is sold or a rootstock that is raised: its cultivar, the ways to make it, what it stands on, its price. */
+/** A fruit that is sold or a rootstock that is raised: its cultivars, the ways to make it, what it stands on, its price. */
 export function KindForm({ kind, onClose }: { readonly kind: Kind | null; readonly onClose: () => void }) {
   const { t } = useTranslation()
   const term = useTerm()
@@ -40,6 +43,8 @@ export function KindForm({ kind, onClose }: { readonly kind: Kind | null; readon
           product: 'tree',
           species: '',
           cultivar: '',
+          others: [],
+          interstem: '',
           name: '',
           size: '',
           price: null,
@@ -50,24 +55,49 @@ export function KindForm({ kind, onClose }: { readonly kind: Kind | null; readon
         }
       : typedOf(kind, ground.cultivars),
   )
-  const change = (part: Partial<KindTyped>) => setTyped({ ...typed, ...part })
-  const offered = waysOffered(ground, typed.species, typed.product)
+  const before = kind === null ? ONE_UNION : unionsOf(typedOf(kind, ground.cultivars))
+  const offeredFor = (one: KindTyped) => {
+    const unions = unionsOf(one)
+    const kept = kind !== null && isSameUnions(before, unions) ? kind.ways : []
+    return waysOffered(
+      ground,
+      one.species,
+      one.product,
+      unions,
+      kept.map(({ protocol }) => protocol),
+    )
+  }
+  const offered = offeredFor(typed)
+  const change = (part: Partial<KindTyped>) => {
+    const next = { ...typed, ...part }
+    if (part.ways !== undefined || isSameUnions(unionsOf(typed), unionsOf(next))) return setTyped(next)
+    // The same methods, written for so many unions.
+    const among = offeredFor(next)
+    const same = among.filter(({ method }) => chosen.some(one => one.method === method))
+    setTyped({ ...next, ways: (same.length > 0 ? same : among.slice(0, 1)).map(({ protocol }) => protocol) })
+  }
   const chosen = offered.filter(({ protocol }) => typed.ways.includes(protocol))
   const stocks = ground.kinds.filter(({ form }) => form === 'rootstock')
   const ofFruit = stocks.filter(({ species }) => species === typed.species)
   const isWorked = chosen.some(({ onRootstock }) => onRootstock)
   const isNamed = typed.cultivar.trim() !== ''
   const needsCultivar = typed.product === 'tree' && !isNamed && chosen.some(({ method }) => method !== 'seed')
+  const twice = namesOf(typed).find((name, at, all) => all.findIndex(one => sameName(one, name)) < at)
+  const isSeveral = !isSameUnions(unionsOf(typed), ONE_UNION)
   const lacks =
     typed.species === ''
       ? t('nursery.kind.needFruit')
-      : chosen.length === 0
-        ? t('nursery.kind.needWay')
-        : needsCultivar
-          ? t('nursery.kind.needCultivar')
-          : typed.price === null
-            ? t('nursery.kind.needPrice')
-            : null
+      : twice !== undefined
+        ? t('nursery.kind.needOther', { name: twice })
+        : isSeveral && offered.length === 0
+          ? t('nursery.kind.needUnion')
+          : chosen.length === 0
+            ? t('nursery.kind.needWay')
+            : needsCultivar
+              ? t('nursery.kind.needCultivar')
+              : typed.price === null
+                ? t('nursery.kind.needPrice')
+                : null
   const bodies = lacks === null ? kindBodies(ground, typed, kind) : null
   const named =
     bodies?.flatMap(body => (body.kind === 'kind-set/1' ? [body.kindOfTree.name] : [])).at(-1) ?? ''
@@ -130,6 +160,13 @@ export function KindForm({ kind, onClose }: { readonly kind: Kind | null; readon
         />
       </div>
       {typed.product === 'tree' && <p className="soft small">{t('nursery.kind.cultivarSays')}</p>}
+      {typed.product === 'tree' && typed.species !== '' && (
+        <details open={!isSameUnions(before, ONE_UNION) || undefined}>
+          <summary>{t('nursery.kind.onOneTree')}</summary>
+          <OnOneTree typed={typed} cultivars={ground.cultivars} onChange={change} />
+        </details>
+      )}
+      {isSeveral && offered.length === 0 && <p className="warn">{t('nursery.kind.needUnion')}</p>}
       {offered.length > 0 && (
         <Several
           label={t('nursery.kind.ways')}

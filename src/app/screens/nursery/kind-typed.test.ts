@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest'
 import { type Entry, foldEntries } from '../../../record/index.ts'
-import { fruitsWith } from '../../../trade/facts/index.ts'
-import { copyProtocol, EntryId, ProtocolId } from '../../../trade/index.ts'
-import { type Ground, type KindTyped, kindBodies, typedOf, waysOffered } from './kind-typed.ts'
+import { fruitsWith, starterProtocol } from '../../../trade/facts/index.ts'
+import { Cultivar, copyProtocol, EntryId, ProtocolId } from '../../../trade/index.ts'
+import { type KindTyped, kindBodies, typedOf, unionsOf } from './kind-typed.ts'
+import { type Ground, waysOffered } from './ways-offered.ts'
 
 const empty: Ground = {
   fruits: fruitsWith({ fruits: [], sets: [] }),
@@ -14,6 +15,8 @@ const typed: KindTyped = {
   product: 'tree',
   species: 'fig',
   cultivar: 'Green Purse',
+  others: [],
+  interstem: '',
   name: '',
   size: '3 l pot',
   price: 9,
@@ -91,4 +94,82 @@ test('a kind that is opened and kept unchanged says the kind as it was, and noth
 test('nothing is said while the fruit, a way or the price lacks', () => {
   for (const lacking of [{ species: '' }, { ways: [] }, { price: null }])
     expect(kindBodies(empty, { ...typed, ...lacking }, null)).toBeNull()
+})
+
+const apple = { ...typed, species: 'apple', cultivar: 'Amber Russet', size: '' }
+const ONE = 'apple-whip-tongue-graft'
+
+test('three cultivars on one tree: the two further ones come along, and the way is written for three unions', () => {
+  const several = { ...apple, others: ['Winter Lantern', ' ', 'Early Bell'], ways: [`${ONE}-x3`] }
+  expect(unionsOf(several)).toEqual({ cultivars: 3, hasInterstem: false })
+  const { cultivars, kinds, protocols } = folded(kindBodies(empty, several, null)!)
+  const tree = [...kinds.values()].find(({ form }) => form === 'multi-worked')!
+  expect(tree.name).toBe('Apple ‘Amber Russet’, ‘Winter Lantern’, ‘Early Bell’')
+  expect(tree.cultivars.map(id => cultivars.get(id)!.name)).toEqual([
+    'Amber Russet',
+    'Winter Lantern',
+    'Early Bell',
+  ])
+  expect(tree.ways).toEqual([{ protocol: `${ONE}-x3`, rootstocks: [tree.rootstock] }])
+  expect(protocols.get(tree.ways[0]!.protocol)!.basedOn).toBe(ONE)
+})
+
+test('an interstem is a cultivar of the nursery’s, of another fruit too, or a new one; its piece is taken with the scion', () => {
+  const quince = { id: 'quince-provence', name: 'Provence', species: 'quince', synonyms: [] }
+  const ground = { ...empty, cultivars: [Cultivar.parse(quince)] }
+  const between = (interstem: string) => {
+    const bodies = kindBodies(ground, { ...apple, interstem, ways: [`${ONE}-interstem`] }, null)!
+    const { kinds, protocols, cultivars } = folded(bodies)
+    const tree = [...kinds.values()].find(({ form }) => form === 'worked')!
+    expect(
+      protocols
+        .get(tree.ways[0]!.protocol)!
+        .takes.flatMap(one => (one.what === 'material' ? [one.part] : [])),
+    ).toEqual(['scion', 'interstem'])
+    expect(tree.cultivars).toHaveLength(1)
+    return [tree.interstem, cultivars.get(tree.interstem!)?.species]
+  }
+  expect(between('provence')).toEqual(['quince-provence', undefined])
+  expect(between('Old Abbot')).toEqual(['apple-old-abbot', 'apple'])
+})
+
+test('a tree of several cultivars is read back as it was typed, and keeps its way whatever way that is', () => {
+  const several = {
+    ...apple,
+    others: ['Winter Lantern'],
+    interstem: 'Old Abbot',
+    ways: [`${ONE}-x2-interstem`],
+  }
+  const ground = groundOf(kindBodies(empty, several, null)!)
+  const kind = ground.kinds.find(({ form }) => form === 'multi-worked')!
+  expect(typedOf(kind, ground.cultivars)).toMatchObject({
+    cultivar: 'Amber Russet',
+    others: ['Winter Lantern'],
+    interstem: 'Old Abbot',
+  })
+  expect(kindBodies(ground, typedOf(kind, ground.cultivars), kind)).toEqual([
+    { kind: 'kind-set/1', kindOfTree: kind },
+  ])
+  const plain = starterProtocol('whip_tongue_graft', ground.fruits.byId('apple')!)
+  const byPlain = { ...kind, ways: [{ protocol: plain.id, rootstocks: kind.ways[0]!.rootstocks }] }
+  const own = { ...ground, protocols: [...ground.protocols, plain] }
+  expect(kindBodies(own, typedOf(byPlain, own.cultivars), byPlain)).toEqual([
+    { kind: 'kind-set/1', kindOfTree: byPlain },
+  ])
+})
+
+test('ways for several unions are offered for so many alone, and an interstem is grafted, not budded', () => {
+  const ids = (cultivars: number, hasInterstem: boolean, ground = empty) =>
+    waysOffered(ground, 'apple', 'tree', { cultivars, hasInterstem }).map(
+      ({ protocol }) => protocol as string,
+    )
+  expect(ids(1, false)).toContain('apple-chip-bud')
+  expect(ids(2, false)).toContain('apple-chip-bud-x2')
+  expect(ids(1, true)).toContain(`${ONE}-interstem`)
+  expect(ids(1, true)).not.toContain('apple-chip-bud-interstem')
+  const has = groundOf(
+    kindBodies(empty, { ...apple, others: ['Winter Lantern'], ways: [`${ONE}-x2`] }, null)!,
+  )
+  expect(ids(1, false, has)).not.toContain(`${ONE}-x2`)
+  expect(ids(2, false, has).filter(id => id === `${ONE}-x2`)).toHaveLength(1)
 })

@@ -1,42 +1,18 @@
 import type { Body } from '../../../record/index.ts'
-import { type Fruits, productsOf, type Species, starterProtocol } from '../../../trade/facts/index.ts'
-import {
-  Cultivar,
-  formOfMethod,
-  Kind,
-  type KindId,
-  type MethodId,
-  type Protocol,
-  type ProtocolId,
-  sameName,
-} from '../../../trade/index.ts'
+import { ONE_UNION, type Species, type Unions } from '../../../trade/facts/index.ts'
+import { Cultivar, formOfMethod, Kind, type KindId, sameName } from '../../../trade/index.ts'
 import { freeId } from './typed.ts'
-
-export type Product = 'tree' | 'rootstock'
-
-/** A way by which a kind may be made: a protocol that the nursery has, or one that the facts give and it takes over. */
-export interface WayOffered {
-  readonly protocol: ProtocolId
-  readonly name: string
-  readonly method: MethodId
-  readonly onRootstock: boolean
-  /** Null where the nursery has it. */
-  readonly fromFacts: Protocol | null
-}
-
-/** What the nursery has already, as far as a kind can meet it. */
-export interface Ground {
-  readonly fruits: Fruits
-  readonly cultivars: readonly Cultivar[]
-  readonly kinds: readonly Kind[]
-  readonly protocols: readonly Pick<Protocol, 'id' | 'name' | 'method' | 'species' | 'takes'>[]
-}
+import { type Ground, type Product, waysOffered } from './ways-offered.ts'
 
 /** A kind of tree as it is being typed. */
 export interface KindTyped {
   readonly product: Product
   readonly species: string
   readonly cultivar: string
+  /** What else is worked on the same tree; one left empty is none. */
+  readonly others: readonly string[]
+  /** The cultivar of the piece between stock and scion; empty: none. */
+  readonly interstem: string
   /** Empty: it is named after fruit and cultivar. */
   readonly name: string
   readonly size: string
@@ -55,53 +31,33 @@ const BOUGHT_MOST_PER_WEEK = 500
 /** A rootstock that is made along with a kind, until the nursery says its own: ours, no source. */
 export const NEW_STOCK = { price: 3, weeksNotice: 8 }
 
-const isFor = (species: Species, product: Product) => (way: Species['ways'][number]) =>
-  productsOf(species, way.method).includes(product) &&
-  way.importance !== 'experimental' &&
-  !/^top-working|breeding/.test(way.role)
-
-/** The ways to make a fruit: its own protocols, copies among them, and those of the facts, the commonest first. */
-export function waysOffered(ground: Ground, speciesId: string, product: Product): readonly WayOffered[] {
-  const species = ground.fruits.asGiven(speciesId)
-  if (species === undefined) return []
-  const order = ['main', 'common', 'minor']
-  const starters = [...species.ways]
-    .filter(isFor(species, product))
-    .sort((a, b) => order.indexOf(a.importance) - order.indexOf(b.importance))
-    .map(way => starterProtocol(way.method, species, product))
-  const others: readonly string[] = species.ways.flatMap(way =>
-    productsOf(species, way.method).map(each => starterProtocol(way.method, species, each).id),
-  )
-  const has = new Map(ground.protocols.map(protocol => [protocol.id, protocol]))
-  return [
-    ...ground.protocols
-      .filter(one => (one.species === null || one.species === speciesId) && !others.includes(one.id))
-      .map(one => offered(one, null)),
-    ...starters.map(one => offered(has.get(one.id) ?? one, has.has(one.id) ? null : one)),
-  ]
-}
-
-const offered = (
-  { id, name, method, takes }: Pick<Protocol, 'id' | 'name' | 'method' | 'takes'>,
-  fromFacts: Protocol | null,
-): WayOffered => ({
-  protocol: id,
-  name,
-  method,
-  onRootstock: takes.some(({ what }) => what === 'rootstock'),
-  fromFacts,
-})
+/** What is worked on one stock of it. */
+export const unionsOf = ({ product, others, interstem }: KindTyped): Unions =>
+  product === 'rootstock'
+    ? ONE_UNION
+    : {
+        cultivars: 1 + others.filter(name => name.trim() !== '').length,
+        hasInterstem: interstem.trim() !== '',
+      }
 
 const shortName = ({ commonName }: Species): string => commonName.replace(/ \(.*| and .*|, .*| \/ .*/, '')
 
 const boughtIn = (price: number | null, weeksNotice: number): Kind['buyIn'] =>
   price === null ? null : { price, weeksNotice, mostPerWeek: BOUGHT_MOST_PER_WEEK }
 
+/** What is typed of it, without what was left empty: the cultivars, the first one first. */
+export const namesOf = ({ cultivar, others }: KindTyped): readonly string[] =>
+  [cultivar, ...others].map(name => name.trim()).filter(name => name !== '')
+
 const nameOf = (typed: KindTyped, species: Species, form: string): string => {
   const fruit = shortName(species)
   const cultivar = typed.cultivar.trim()
   if (typed.product === 'rootstock') return [`${fruit} rootstock`, cultivar].filter(Boolean).join(' ')
-  if (cultivar !== '') return `${fruit} ‘${cultivar}’`
+  const between = typed.interstem.trim() === '' ? '' : ` on interstem ‘${typed.interstem.trim()}’`
+  if (cultivar !== '')
+    return `${fruit} ${namesOf(typed)
+      .map(name => `‘${name}’`)
+      .join(', ')}${between}`
   return form === 'seedling' ? `${fruit} seedling` : fruit
 }
 
@@ -112,7 +68,8 @@ const nameOf = (typed: KindTyped, species: Species, form: string): string => {
  */
 export function kindBodies(ground: Ground, typed: KindTyped, before: Kind | null): readonly Body[] | null {
   const species = ground.fruits.byId(typed.species)
-  const all = waysOffered(ground, typed.species, typed.product)
+  const kept = before?.ways.map(({ protocol }) => protocol)
+  const all = waysOffered(ground, typed.species, typed.product, unionsOf(typed), kept)
   const ways = all.filter(({ protocol }) => typed.ways.includes(protocol))
   const [first] = ways
   if (species === undefined || first === undefined || typed.price === null) return null
@@ -120,11 +77,21 @@ export function kindBodies(ground: Ground, typed: KindTyped, before: Kind | null
     fromFacts === null ? [] : [{ kind: 'protocol-set/1', protocol: fromFacts }],
   )
   const form = typed.product === 'rootstock' ? 'rootstock' : formOfMethod(first.method)
-  const said = typed.cultivar.trim()
+  const known = [...ground.cultivars]
+  const named = (name: string, ofAnyFruit: boolean): Cultivar['id'] => {
+    const cultivar = cultivarOf(known, species, name, ofAnyFruit)
+    if (!known.includes(cultivar)) {
+      known.push(cultivar)
+      bodies.push({ kind: 'cultivar-set/1', cultivar })
+    }
+    return cultivar.id
+  }
   // Of a rootstock the name alone tells which it is, for its mother beds are known by the kind.
-  const named = typed.product === 'rootstock' || said === '' ? null : cultivarOf(ground, species, said)
-  if (named !== null && !ground.cultivars.includes(named))
-    bodies.push({ kind: 'cultivar-set/1', cultivar: named })
+  const isTree = typed.product === 'tree'
+  const cultivars = isTree
+    ? namesOf(typed).map((name, nth) => named(name, nth > 0))
+    : (before?.cultivars ?? [])
+  const between = typed.interstem.trim()
   const isWorked = ways.some(({ onRootstock }) => onRootstock)
   const stock = !isWorked ? null : typed.rootstock === 'new' ? newStock(ground, species) : null
   if (stock !== null) bodies.push(...stock.bodies)
@@ -144,10 +111,10 @@ export function kindBodies(ground: Ground, typed: KindTyped, before: Kind | null
       ),
     name,
     species: species.id,
-    cultivars:
-      before !== null && before.cultivars.length > 1 ? before.cultivars : named === null ? [] : [named.id],
-    form: before?.form === 'multi-worked' || before?.form === 'reworked' ? before.form : form,
+    cultivars,
+    form: before?.form === 'reworked' ? 'reworked' : cultivars.length > 1 ? 'multi-worked' : form,
     rootstock,
+    interstem: isTree ? (between === '' ? null : named(between, true)) : (before?.interstem ?? null),
     size,
     price: typed.price,
     holdingCostPerWeek:
@@ -164,10 +131,24 @@ export function kindBodies(ground: Ground, typed: KindTyped, before: Kind | null
   return [...bodies, { kind: 'kind-set/1', kindOfTree }]
 }
 
-const cultivarOf = ({ cultivars }: Ground, species: Species, name: string): Cultivar =>
-  cultivars.find(
-    one => one.species === species.id && [one.name, ...one.synonyms].some(each => sameName(each, name)),
-  ) ??
+/** The cultivar that is called so: of this fruit, or else of any, where it goes with another on one tree. */
+export function cultivarCalled(
+  cultivars: readonly Cultivar[],
+  species: string,
+  name: string,
+  ofAnyFruit: boolean,
+): Cultivar | undefined {
+  const called = cultivars.filter(one => [one.name, ...one.synonyms].some(each => sameName(each, name)))
+  return called.find(one => one.species === species) ?? (ofAnyFruit ? called[0] : undefined)
+}
+
+const cultivarOf = (
+  cultivars: readonly Cultivar[],
+  species: Species,
+  name: string,
+  ofAnyFruit: boolean,
+): Cultivar =>
+  cultivarCalled(cultivars, species.id, name, ofAnyFruit) ??
   Cultivar.parse({
     id: freeId(
       `${species.id} ${name}`,
@@ -210,15 +191,21 @@ function newStock(
 }
 
 /** A kind as the form shows it, to be changed. */
-export const typedOf = (kind: Kind, cultivars: readonly Cultivar[]): KindTyped => ({
-  product: kind.form === 'rootstock' ? 'rootstock' : 'tree',
-  species: kind.species,
-  cultivar: cultivars.find(({ id }) => id === kind.cultivars[0])?.name ?? '',
-  name: kind.name,
-  size: kind.size,
-  price: kind.price,
-  ways: kind.ways.map(({ protocol }) => protocol),
-  rootstock: kind.rootstock ?? 'new',
-  boughtAt: kind.buyIn?.price ?? null,
-  weeksNotice: kind.buyIn?.weeksNotice ?? NEW_STOCK.weeksNotice,
-})
+export function typedOf(kind: Kind, cultivars: readonly Cultivar[]): KindTyped {
+  const nameOf = (id: Cultivar['id']) => cultivars.find(one => one.id === id)?.name ?? id
+  const [cultivar = '', ...others] = kind.cultivars.map(nameOf)
+  return {
+    product: kind.form === 'rootstock' ? 'rootstock' : 'tree',
+    species: kind.species,
+    cultivar,
+    others,
+    interstem: kind.interstem === null ? '' : nameOf(kind.interstem),
+    name: kind.name,
+    size: kind.size,
+    price: kind.price,
+    ways: kind.ways.map(({ protocol }) => protocol),
+    rootstock: kind.rootstock ?? 'new',
+    boughtAt: kind.buyIn?.price ?? null,
+    weeksNotice: kind.buyIn?.weeksNotice ?? NEW_STOCK.weeksNotice,
+  }
+}

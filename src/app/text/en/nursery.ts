@@ -51,6 +51,16 @@ export const nursery = {
     wayOwn: '{{way}} (yours)',
     wayFacts: '{{way}} (as the facts have it)',
     rootstock: 'Stands on',
+    onOneTree: 'Several cultivars on one tree, or an interstem',
+    others: 'Further cultivars on the same tree',
+    othersSays: 'Each gives a stick, all must take, and the handwork is done for each.',
+    addOther: 'Add a cultivar',
+    interstem: 'Interstem, its cultivar',
+    noInterstem: 'none',
+    interstemSays:
+      'A piece of it stands between rootstock and top, both worked in one go. Its wood comes from a mother tree of that cultivar, or is taken as bought.',
+    newHere: 'New here: taken as a cultivar of the same fruit.',
+    ofFruit: 'The one that you have of another fruit: {{fruit}}.',
     newStock: 'A new rootstock of the same fruit',
     newStockSays:
       'It is raised as the facts have it, or bought in at {{price}} with {{weeks}} weeks of notice: ours, no source. Change it in this list afterwards.',
@@ -63,6 +73,9 @@ export const nursery = {
     needFruit:
       'Fruit: none is chosen. Choose one from the list; a fruit that is not there is added under Fruits.',
     needWay: 'How it may be made: nothing is ticked. Tick at least one way.',
+    needOther: 'Cultivar: {{name}} is there twice. Write another, or leave one out.',
+    needUnion:
+      'How it may be made: no graft of this fruit onto a rootstock is known. Add such a way under Fruits, or leave further cultivars and the interstem out.',
     needCultivar:
       'Cultivar: it is empty, and only seedlings have none. Write its name, or tick no way but seed.',
     needPrice: 'Price: it is empty. Write what one costs; 0 where it is not sold.',

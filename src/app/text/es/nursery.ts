@@ -51,6 +51,16 @@ export const nursery = {
     wayOwn: '{{way}} (suyo)',
     wayFacts: '{{way}} (según los datos)',
     rootstock: 'Sobre',
+    onOneTree: 'Varias variedades en un árbol, o madera intermedia',
+    others: 'Otras variedades en el mismo árbol',
+    othersSays: 'Cada una da una púa, todas han de prender, y el trabajo se hace para cada una.',
+    addOther: 'Añadir una variedad',
+    interstem: 'Madera intermedia, su variedad',
+    noInterstem: 'ninguna',
+    interstemSays:
+      'Un trozo de ella queda entre el patrón y la copa; todo se injerta de una vez. Su madera viene de una planta madre de esa variedad, o cuenta como comprada.',
+    newHere: 'Nueva aquí: cuenta como una variedad del mismo frutal.',
+    ofFruit: 'La que tiene de otro frutal: {{fruit}}.',
     newStock: 'Un portainjerto nuevo del mismo frutal',
     newStockSays:
       'Se cría como dicen los datos, o se compra a {{price}} con {{weeks}} semanas de aviso: cifra nuestra, sin fuente. Cámbielo después en esta lista.',
@@ -62,6 +72,9 @@ export const nursery = {
     notice: 'Semanas de aviso',
     needFruit: 'Frutal: no hay ninguno elegido. Elija uno de la lista; el que falte se añade en Frutales.',
     needWay: 'Cómo se puede hacer: no hay nada marcado. Marque al menos una manera.',
+    needOther: 'Variedad: {{name}} está dos veces. Escriba otra, o quite una.',
+    needUnion:
+      'Cómo se puede hacer: no se conoce ningún injerto de este frutal sobre patrón. Añada uno en Frutales, o quite las otras variedades y la madera intermedia.',
     needCultivar:
       'Variedad: está vacía, y solo las plantas de semilla no la tienen. Escríbala, o marque solo la semilla.',
     needPrice: 'Precio: está vacío. Escriba cuánto cuesta uno; 0 si no se vende.',

@@ -74,6 +74,13 @@ const words = {
   'top-working': 'reinjerto en copa',
 }
 
+/** Protocols for several unions, by what is added to the name of the one for one. */
+const unions = Object.entries({
+  ', # cultivars on one tree': ', # cultivares en un árbol',
+  ', with an interstem': ', con madera intermedia',
+  ', # cultivars on one tree, with an interstem': ', # cultivares en un árbol, con madera intermedia',
+})
+
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** What a method is called in its fruit's protocol, and what a protocol warns of where little is known. */
@@ -90,6 +97,10 @@ const protocols = Object.fromEntries(
     ...Object.entries(methods).flatMap(([method, método]) => [
       [`${fruit}: ${method.toLowerCase()}`, `${frutal}: ${lower(método)}`],
       [`${fruit}: ${method.toLowerCase()}, rootstock`, `${frutal}: ${lower(método)}, patrón`],
+      ...unions.map(([added, añadido]) => [
+        `${fruit}: ${method.toLowerCase()}${added}`,
+        `${frutal}: ${lower(método)}${añadido}`,
+      ]),
     ]),
   ]),
 )
