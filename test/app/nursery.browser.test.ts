@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
 import { daysBetween, mondayOf } from '../../src/app/text/format.ts'
+import { entryOf } from '../served-nursery.ts'
 import { axeOn } from './axe.ts'
 import { withKeys } from './hands.ts'
 import { openScreen, type ServedApp, serveApp } from './serve-app.ts'
@@ -214,12 +215,16 @@ test('closed days of a place and days away of a person are typed in, changed and
   await hands.write(to, `0808${year}`)
   await keep()
   await expect.poll(async () => (await ada()).away).toEqual([{ ...days, to: `${year}-08-08` }])
-  await press('Change Ada')
-  await hands.press(dialog.getByRole('button', { name: /^Leave out: Days away/ }))
-  await keep()
-  await expect.poll(async () => (await ada()).away).toEqual([])
+  const leaveOut = async () => {
+    await press('Change Ada')
+    await hands.press(dialog.getByRole('button', { name: /^Leave out: Days away/ }))
+    await keep()
+    await expect.poll(async () => (await ada()).away).toEqual([])
+  }
+  await leaveOut()
   await press('Undo')
   await expect.poll(async () => (await ada()).away).toEqual([{ ...days, to: `${year}-08-08` }])
+  await leaveOut()
   await press(`Change ${bench!.name}`)
   await hands.press(dialog.getByRole('button', { name: /^Leave out: Closed days/ }))
   await keep()
@@ -260,3 +265,103 @@ test('what a mother tree gives is changed once it was counted, by keyboard: how 
   await expect.poll(gives).toEqual(mother.gives)
   expect(problems).toEqual([])
 })
+
+test('a tree of two cultivars with an interstem is typed in by keyboard: the way is written for three unions, a batch tells the mother of each wood, and the plan takes a stick of each', async () => {
+  const { page, problems } = app
+  const hands = withKeys(page)
+  const dialog = page.getByRole('dialog')
+  const press = (name: string) => hands.press(page.getByRole('button', { name, exact: true }))
+  const keep = async () => {
+    await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
+    await dialog.waitFor({ state: 'detached' })
+  }
+  const apples = async () => (await app.client.nursery()).kinds.filter(({ form }) => /worked/.test(form))
+  await openScreen(page, app, '/nursery')
+  await press('Add what you grow')
+  await hands.write(dialog.getByLabel('Fruit'), 'Apple')
+  await hands.write(dialog.getByLabel('Cultivar', { exact: true }), 'Amber Russet')
+  await hands.write(dialog.getByLabel('Price of one'), '25')
+  await hands.press(dialog.getByText('Several cultivars on one tree, or an interstem'))
+  await hands.press(dialog.getByRole('button', { name: 'Add a cultivar' }))
+  await page.keyboard.type('Amber Russet')
+  await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
+  await dialog.getByText('Amber Russet is there twice').waitFor()
+  await hands.write(dialog.getByLabel('Cultivar', { exact: true }).nth(1), 'Winter Lantern')
+  await hands.write(dialog.getByLabel('Interstem', { exact: true }), 'Old Abbot')
+  const graft = dialog.getByLabel(/whip and tongue graft, 2 cultivars on one tree, with an interstem/)
+  if (!(await graft.isChecked())) await hands.write(graft, ' ')
+  await keep()
+  const NAME = 'Apple ‘Amber Russet’, ‘Winter Lantern’ on interstem ‘Old Abbot’'
+  await expect.poll(async () => (await apples()).map(({ name }) => name)).toEqual([NAME])
+  const [tree] = await apples()
+  expect(tree).toMatchObject({ form: 'multi-worked', interstem: 'apple-old-abbot' })
+  expect(tree!.cultivars).toEqual(['apple-amber-russet', 'apple-winter-lantern'])
+  const { protocols } = await app.client.nursery()
+  expect(
+    protocols
+      .find(({ id }) => tree!.ways.some(({ protocol }) => protocol === id))!
+      .takes.flatMap(one => (one.what === 'material' ? [one.part] : [])),
+  ).toEqual(['scion', 'interstem'])
+
+  const three = ['Amber Russet', 'Winter Lantern', 'Old Abbot']
+  for (const cultivar of three) {
+    await press('Enter a mother tree')
+    await hands.write(dialog.getByLabel(/^Of which cultivar/), cultivar)
+    await dialog.getByLabel('How many a year').waitFor()
+    await keep()
+  }
+  const ofTree = async () =>
+    (await app.client.mothers()).filter(({ cultivarName }) => three.includes(cultivarName))
+  await expect.poll(async () => (await ofTree()).length).toBe(3)
+  const givers = (await ofTree()).map(({ mother }) => mother.id).sort()
+
+  await press('Enter a batch')
+  // The rootstock that came along with the tree stands before it.
+  await hands.write(dialog.getByLabel('Kind', { exact: true }), 'Apple')
+  await page.keyboard.press('ArrowDown')
+  await hands.write(dialog.getByLabel('Plants now'), '10')
+  for (const [label, cultivar] of [
+    ['Wood of Amber Russet from', 'Amber Russet'],
+    ['Wood of Winter Lantern from', 'Winter Lantern'],
+    ['Wood of Old Abbot for the interstem from', 'Old Abbot'],
+  ] as const)
+    await hands.write(dialog.getByLabel(label), cultivar)
+  await keep()
+  const batch = async () => rowsOf(await app.client.batches()).find(({ kind }) => kind === tree!.id)
+  await expect.poll(batch).toBeDefined()
+  const { from } = await app.client.batch((await batch())!.id)
+  expect(from.map(({ id }) => id).sort()).toEqual(givers)
+  expect(await app.client.queries()).toEqual([])
+
+  const order = {
+    ...(await app.client.orders())[0]!.order,
+    id: 'O-apples',
+    kind: tree!.id,
+    number: 20,
+    earliest: `${nextYear - 1}-11-01`,
+    due: `${nextYear}-02-01`,
+    latest: `${nextYear}-06-01`,
+  }
+  // Ada does not graft.
+  const person = { id: 'bo', name: 'Bo', skills: ['grafting', 'general'], hoursPerWeek: 38 }
+  const said = [
+    { kind: 'order-placed/1', order },
+    { kind: 'person-set/1', person },
+  ]
+  await app.client.pushEntries(said.map(body => entryOf(body, localToday())))
+  await planSeason(app.client)
+  const start = (await app.client.seasonPlan()).starts.find(({ kind }) => kind === tree!.id)!
+  expect(start.mothers.map(({ mother }) => mother).sort()).toEqual(givers)
+  for (const { number } of start.mothers) expect(number).toBe(start.number)
+
+  await press(`Change ${NAME}`)
+  await hands.press(dialog.getByRole('button', { name: 'Leave out: Winter Lantern' }))
+  await hands.write(dialog.getByLabel('Interstem', { exact: true }), ' ')
+  await keep()
+  await expect
+    .poll(async () => (await apples()).map(({ form, interstem, cultivars }) => [form, interstem, cultivars]))
+    .toEqual([['worked', null, ['apple-amber-russet']]])
+  await press('Undo')
+  await expect.poll(apples).toEqual([tree])
+  expect(problems).toEqual([])
+}, 300_000)

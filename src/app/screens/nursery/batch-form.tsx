@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { useTranslation } from 'react-i18next'
 import { uuidv7 } from 'uuidv7'
 import { finishedStep } from '../../../record/index.ts'
-import type { KindId, PersonId } from '../../../trade/index.ts'
+import type { PersonId } from '../../../trade/index.ts'
 import { look } from '../../data/queries.ts'
 import { deviceDay } from '../../data/today.ts'
 import { useNames } from '../../data/use-names.tsx'
@@ -13,7 +13,7 @@ import { Field } from '../../parts/field.tsx'
 import { NumberAsked } from '../../parts/number-asked.tsx'
 import { Pick } from '../../parts/pick.tsx'
 import { nextBatchName } from '../this-week/deed.ts'
-import { type BatchTyped, batchLacks, batchStarted } from './batch-typed.ts'
+import { type BatchTyped, batchLacks, batchStarted, isAnyBought, type Wood, woodsOf } from './batch-typed.ts'
 
 /** A batch that is begun by hand, or that stood before the record knew of it. */
 export function BatchForm({ onClose }: { readonly onClose: () => void }) {
@@ -34,7 +34,7 @@ export function BatchForm({ onClose }: { readonly onClose: () => void }) {
     startedOn: today,
     step: '',
     since: today,
-    materialFrom: '',
+    woodFrom: {},
     rootstockFrom: '',
     supplier: '',
   }))
@@ -45,7 +45,7 @@ export function BatchForm({ onClose }: { readonly onClose: () => void }) {
   const choose = (id: string, by = kinds.get(id)?.ways[0]?.protocol ?? '') => {
     setKind(id)
     setWay(by)
-    change({ step: protocols.get(by)?.steps[0]?.id ?? '', materialFrom: '', rootstockFrom: '' })
+    change({ step: protocols.get(by)?.steps[0]?.id ?? '', woodFrom: {}, rootstockFrom: '' })
   }
   const lack = batchLacks(typed, first, today)
   const lacks =
@@ -57,7 +57,13 @@ export function BatchForm({ onClose }: { readonly onClose: () => void }) {
           ? null
           : t(`nursery.batch.need.${lack}`)
   const stocks = ofKind?.ways.find(one => one.protocol === way)?.rootstocks ?? []
-  const takes = (what: 'material' | 'rootstock') => protocol?.takes.some(one => one.what === what) === true
+  const woods = ofKind === undefined || protocol === undefined ? [] : woodsOf(ofKind, protocol.takes)
+  const labelOf = ({ cultivar, isInterstem }: Wood): string =>
+    woods.length === 1
+      ? t('nursery.batch.materialFrom')
+      : t(isInterstem ? 'nursery.batch.interstemFrom' : 'nursery.batch.woodFrom', {
+          cultivar: nursery?.cultivars.find(({ id }) => id === cultivar)?.name ?? '',
+        })
   const place =
     protocol?.steps.find(({ id }) => id === typed.step)?.place ?? protocol?.steps.at(-1)?.place ?? null
   const benches = nursery?.benches ?? []
@@ -67,11 +73,11 @@ export function BatchForm({ onClose }: { readonly onClose: () => void }) {
     <EntryForm
       title={t('nursery.batch.add')}
       bodies={
-        lacks === null && protocol !== undefined && typed.number !== null
+        lacks === null && ofKind !== undefined && protocol !== undefined && typed.number !== null
           ? [
               batchStarted(
                 { ...typed, number: typed.number },
-                { id: uuidv7(), kind: kind as KindId, protocol, by: whoNow() as PersonId | null },
+                { id: uuidv7(), kind: ofKind, protocol, by: whoNow() as PersonId | null },
               ),
             ]
           : null
@@ -154,27 +160,28 @@ export function BatchForm({ onClose }: { readonly onClose: () => void }) {
           </div>
           {typed.step !== first && <p className="soft small">{t('nursery.batch.takenOverSays')}</p>}
           <div className="form-grid">
-            {takes('material') && (
+            {woods.map(wood => (
               <Pick
-                label={t('nursery.batch.materialFrom')}
-                value={typed.materialFrom}
+                key={wood.key}
+                label={labelOf(wood)}
+                value={typed.woodFrom[wood.key] ?? ''}
                 options={[
                   none,
                   ...mothers
                     .filter(
                       ({ mother, retired }) =>
                         !retired &&
-                        (mother.rootstockKind === null
-                          ? ofKind?.cultivars.includes(mother.cultivar) === true
-                          : mother.rootstockKind === kind),
+                        (wood.cultivar === null
+                          ? mother.rootstockKind === kind
+                          : mother.cultivar === wood.cultivar && mother.rootstockKind === null),
                     )
                     .map(({ mother }) => ({ id: `mother ${mother.id}`, name: mother.name })),
                   bought,
                 ]}
-                onPick={materialFrom => change({ materialFrom })}
+                onPick={from => change({ woodFrom: { ...typed.woodFrom, [wood.key]: from } })}
               />
-            )}
-            {takes('rootstock') && (
+            ))}
+            {protocol.takes.some(({ what }) => what === 'rootstock') && (
               <Pick
                 label={t('nursery.batch.rootstockFrom')}
                 value={typed.rootstockFrom}
@@ -188,7 +195,7 @@ export function BatchForm({ onClose }: { readonly onClose: () => void }) {
                 onPick={rootstockFrom => change({ rootstockFrom })}
               />
             )}
-            {[typed.materialFrom, typed.rootstockFrom].includes('bought') && (
+            {isAnyBought(typed) && (
               <Field
                 label={t('nursery.batch.supplier')}
                 value={typed.supplier}

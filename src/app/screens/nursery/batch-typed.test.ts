@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { fruitsWith, starterProtocol } from '../../../trade/facts/index.ts'
-import type { KindId } from '../../../trade/index.ts'
-import { type BatchTyped, batchLacks, batchStarted } from './batch-typed.ts'
+import { fruitsWith, severalUnions, starterProtocol } from '../../../trade/facts/index.ts'
+import type { CultivarId, KindId } from '../../../trade/index.ts'
+import { type BatchTyped, batchLacks, batchStarted, woodsOf } from './batch-typed.ts'
 
 const today = '2026-11-26'
 const protocol = starterProtocol('whip_tongue_graft', fruitsWith({ fruits: [], sets: [] }).byId('apple')!)
@@ -14,17 +14,18 @@ const typed: BatchTyped & { readonly number: number } = {
   startedOn: '2026-03-02',
   step: first,
   since: today,
-  materialFrom: '',
+  woodFrom: {},
   rootstockFrom: '',
   supplier: '',
 }
+const appleTree = { id: 'apple' as KindId, cultivars: ['a' as CultivarId], interstem: null }
 /** A stick of five buds serves five plants. */
-const started = (said: Partial<BatchTyped>) =>
+const started = (said: Partial<BatchTyped>, kind: Parameters<typeof woodsOf>[0] = appleTree) =>
   batchStarted(
     { ...typed, ...said, number: 40 },
     {
       id: 'b',
-      kind: 'apple' as KindId,
+      kind,
       protocol: {
         id: protocol.id,
         takes: protocol.takes.map(one => (one.what === 'material' ? { ...one, perPlant: 0.2 } : one)),
@@ -46,7 +47,7 @@ test('a batch begun by hand is at its first step; one that stood already is take
 
 test('wood is told in sticks for so many plants, rootstocks one for each, bought ones with who sold them', () => {
   expect(
-    started({ materialFrom: 'mother M 1', rootstockFrom: 'bought', supplier: 'a neighbour' }),
+    started({ woodFrom: { 'scion a': 'mother M 1' }, rootstockFrom: 'bought', supplier: 'a neighbour' }),
   ).toMatchObject({
     sources: expect.arrayContaining([
       { from: 'mother', mother: 'M 1', material: 'scion sticks', number: 8 },
@@ -56,6 +57,26 @@ test('wood is told in sticks for so many plants, rootstocks one for each, bought
   expect(started({ rootstockFrom: 'batch s' })).toMatchObject({
     sources: [{ from: 'batch', batch: 's', as: 'rootstock', number: 40 }],
   })
+})
+
+test('of a tree of two cultivars with an interstem a stick of each is told, from its own mother', () => {
+  const double = severalUnions(protocol, { cultivars: 2, hasInterstem: true })
+  const several = { ...appleTree, cultivars: ['a', 'b'] as CultivarId[], interstem: 'c' as CultivarId }
+  expect(woodsOf(several, [...double.takes]).map(({ key, perPlant }) => [key, perPlant])).toEqual([
+    ['scion a', 1],
+    ['scion b', 1],
+    ['interstem c', 1],
+  ])
+  const woodFrom = { 'scion a': 'mother A', 'scion b': 'mother B' }
+  expect(started({ woodFrom }, several)).toMatchObject({
+    sources: [
+      { from: 'mother', mother: 'A', material: 'scion sticks', number: 8 },
+      { from: 'mother', mother: 'B', material: 'scion sticks', number: 8 },
+    ],
+  })
+  expect(
+    woodsOf({ ...appleTree, cultivars: [] }, [...protocol.takes]).map(({ cultivar }) => cultivar),
+  ).toEqual([null])
 })
 
 test.each([

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { fruitsWith, starterProtocol } from '../../../trade/facts/index.ts'
+import { fruitsWith, severalUnions, starterProtocol } from '../../../trade/facts/index.ts'
 import { Cultivar, Kind } from '../../../trade/index.ts'
 import { givenIn, motherMade, usualGives } from './mother-typed.ts'
 
@@ -32,6 +32,26 @@ test('a mother gives what the ways of its kinds take, in the months of their sta
   expect(usualGives(ground, givenIn(ground)[0]!)).toEqual([
     { material: 'cuttings', perYear: 200, perWeek: null, months: [1, 11, 12] },
   ])
+})
+
+test('a mother of an interstem gives the sticks that its trees take of it, and no scions of them', () => {
+  const graft = starterProtocol('whip_tongue_graft', fruits.byId('apple')!)
+  const double = severalUnions(graft, { cultivars: 1, hasInterstem: true })
+  const between = Cultivar.parse({ id: 'between', name: 'Old Abbot', species: 'apple' })
+  const tree = {
+    ...kind('worked', ['fig-a']),
+    interstem: between.id,
+    ways: [{ protocol: double.id, rootstocks: [] }],
+  }
+  const of = { cultivar: between, stock: null }
+  const protocols = [
+    { ...double, takes: [...double.takes], window: { ...ground.protocols[0]!.window, months: [3] } },
+  ]
+  expect(usualGives({ kinds: [tree], protocols }, of)).toMatchObject([
+    { material: 'scion sticks', months: [2, 3] },
+  ])
+  const plain = [{ ...protocols[0]!, takes: [...graft.takes] }]
+  expect(usualGives({ kinds: [tree], protocols: plain }, of)).toEqual([])
 })
 
 test('a mother of a rootstock stands under a cultivar of its name, made once', () => {

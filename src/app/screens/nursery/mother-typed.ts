@@ -1,7 +1,7 @@
 import type { ProtocolSummary } from '../../../api/index.ts'
 import { Mother, type Supply } from '../../../record/index.ts'
 import { monthsOfSupply, usualYield } from '../../../trade/facts/index.ts'
-import type { Cultivar, Kind, Material } from '../../../trade/index.ts'
+import type { Cultivar, Kind } from '../../../trade/index.ts'
 import { freeId } from './typed.ts'
 
 /** What a mother tree gives: wood of a cultivar, or what a rootstock is raised from. */
@@ -30,24 +30,27 @@ export function usualGives(
   { kinds, protocols }: Pick<Ground, 'kinds' | 'protocols'>,
   of: Pick<GivenOf, 'cultivar' | 'stock'>,
 ): readonly Supply[] {
-  const ways = kinds
-    .filter(kind =>
-      of.stock !== null
-        ? kind.id === of.stock.id
-        : of.cultivar !== null && kind.cultivars.includes(of.cultivar.id),
-    )
-    .flatMap(kind => kind.ways.flatMap(way => protocols.find(({ id }) => id === way.protocol) ?? []))
-  const taken = (protocol: (typeof ways)[number]): readonly Material[] =>
-    protocol.takes.flatMap(one =>
-      one.what === 'material' && (of.stock !== null || one.part !== 'rootstock') ? [one.material] : [],
-    )
-  return [...new Set(ways.flatMap(taken))].map(material => ({
+  const { cultivar, stock } = of
+  const taken = kinds.flatMap(kind => {
+    const isTop =
+      stock !== null ? kind.id === stock.id : cultivar !== null && kind.cultivars.includes(cultivar.id)
+    const isBetween = stock === null && cultivar !== null && kind.interstem === cultivar.id
+    if (!isTop && !isBetween) return []
+    return kind.ways.flatMap(way => {
+      const protocol = protocols.find(({ id }) => id === way.protocol)
+      return (protocol?.takes ?? []).flatMap(one => {
+        if (one.what !== 'material') return []
+        const fits =
+          one.part === 'interstem' ? isBetween : isTop && (stock !== null || one.part !== 'rootstock')
+        return fits ? [{ material: one.material, months: protocol!.window.months }] : []
+      })
+    })
+  })
+  return [...new Set(taken.map(({ material }) => material))].map(material => ({
     material,
     perYear: usualYield(material),
     perWeek: null,
-    months: monthsOfSupply(
-      ways.filter(way => taken(way).includes(material)).map(({ window }) => window.months),
-    ),
+    months: monthsOfSupply(taken.flatMap(one => (one.material === material ? [one.months] : []))),
   }))
 }
 
