@@ -220,6 +220,13 @@ const lyingOver = async (): Promise<
     ].map(form => [`/nursery?open=${form}`] as const),
     ['/nursery?open=person+new', press('Add days away')],
     ['/nursery?open=bench+new', press('Add closed days')],
+    [
+      `/nursery?open=kind+${kinds.find(({ form }) => form !== 'rootstock')!.id}`,
+      async page => {
+        await page.getByText('Several cultivars on one tree').click()
+        await press('Add a cultivar')(page)
+      },
+    ],
     ['/species?open=add'],
     ['/species/fig?open=add'],
     [`/lineage/mother/${known.held}/affected?open=hold`],

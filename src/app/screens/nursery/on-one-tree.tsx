@@ -19,7 +19,7 @@ export function OnOneTree({
 }) {
   const { t } = useTranslation()
   return (
-    <>
+    <div className="stack on-one-tree">
       <ListAsked
         label={t('nursery.kind.others')}
         says={t('nursery.kind.othersSays')}
@@ -30,7 +30,7 @@ export function OnOneTree({
         onChange={rows => onChange({ others: rows.map(({ name }) => name) })}
       >
         {({ name }, change) => (
-          <div>
+          <div className="field">
             <Field
               label={t('nursery.kind.cultivar')}
               value={name}
@@ -40,7 +40,7 @@ export function OnOneTree({
           </div>
         )}
       </ListAsked>
-      <div>
+      <div className="field">
         <Field
           label={t('nursery.kind.interstem')}
           placeholder={t('nursery.kind.noInterstem')}
@@ -50,7 +50,7 @@ export function OnOneTree({
         <KnownAs name={interstem} species={species} cultivars={cultivars} />
         <p className="soft small">{t('nursery.kind.interstemSays')}</p>
       </div>
-    </>
+    </div>
   )
 }
 
