@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { weekAfter } from '../../src/app/text/format.ts'
 import { inEnglish } from '../../src/trade/index.ts'
+import { axeOn } from './axe.ts'
 import { withKeys } from './hands.ts'
 import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 
@@ -20,7 +21,7 @@ async function countable() {
   throw new Error('The small nursery has no batch that stands and goes to an order.')
 }
 
-test('a poor count by keyboard alone is kept, planned again, and the screen says what it changed', async () => {
+test('a poor count by keyboard alone is kept, planned again, and the screen says what it changed, in which axe finds no fault', async () => {
   const { row, orders } = await countable()
   const { page, problems } = app
   await page.goto(`${app.address}/batches/${row.id}/count`)
@@ -42,6 +43,8 @@ test('a poor count by keyboard alone is kept, planned again, and the screen says
   const planned = await app.client.seasonPlan()
   for (const { order, chance } of orders)
     expect(planned.orders.find(one => one.order === order)!.chance).toBeLessThanOrEqual(chance)
+  const { violations } = await (await axeOn(page)).include('.after').include('.done').analyze()
+  expect(violations.map(({ id, nodes }) => `${id} at ${nodes[0]?.target}`)).toEqual([])
   // What the plan now does otherwise, and why, stands on the screen, and is true of the plan itself.
   const why = `since batch ${row.name} counted 1 where `
   expect(await after.textContent()).toContain(why)

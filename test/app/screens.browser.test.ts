@@ -269,10 +269,56 @@ const contrastsIn = async (over: string) => {
   return found
 }
 
-test('axe finds no fault in any form, list or sheet that lies over a page, nor in the finder, on paper; no contrast below AA in the dark or AAA in the sun', async () => {
+const over = '[role="dialog"], .pop, form.tick'
+
+/** What axe says of a part of the page: on paper, and of its colours in the dark and in the sun where they are not known. */
+const faultsIn = async (part: string, isOfKnownColours = false): Promise<readonly string[]> => {
+  const { page } = app
+  const [paper, look] = onPaper
+  await turn(page, paper)
+  const { violations } = await look(await axeOn(page))
+    .include(part)
+    .analyze()
+  const contrasts = isOfKnownColours ? [] : await page.evaluate(contrastsIn, part)
+  return [...violations, ...contrasts].map(
+    ({ id, nodes }) => `${id} at ${nodes[0]?.target}: ${nodes[0]?.any[0]?.message}`,
+  )
+}
+
+/**
+ * What comes of keeping a form as it stands: what it lacks is said in it, and read by axe; or it is told that it was kept,
+ * the focus is somewhere, and it is taken back again. What is told is the same line for all: axe reads the first. So are the
+ * colours in which a form says what it lacks.
+ */
+const faultsOfKeeping = async (told: Set<string>): Promise<readonly string[]> => {
+  const { page } = app
+  const keep = page.locator(over).locator('button[type="submit"]:enabled')
+  if ((await keep.count()) === 0) return []
+  const lacks = page.locator(over).locator('[role="alert"], [aria-invalid="true"]')
+  const line = page.locator('.done-line')
+  await keep.first().click()
+  await lacks.or(line).first().waitFor()
+  if (await lacks.first().isVisible()) {
+    const faults = await faultsIn(over, told.has('lacks'))
+    told.add('lacks')
+    return faults
+  }
+  const faults: string[] = told.has('kept') ? [] : [...(await faultsIn('.done'))]
+  told.add('kept')
+  await expect.poll(() => page.locator(over).count()).toBe(0)
+  await page
+    .waitForFunction(() => document.activeElement !== document.body, null, { timeout: 5000 })
+    .catch(() => faults.push('kept, the focus is lost'))
+  const undo = line.getByRole('button', { name: 'Undo' })
+  if ((await undo.count()) > 0) await undo.click()
+  await line.getByRole('button', { name: 'Close' }).click()
+  return faults
+}
+
+test('axe finds no fault in any form, list or sheet that lies over a page, nor in the finder, nor in what a form lacks or in what is told once it is kept, on paper; no contrast below AA in the dark or AAA in the sun; and a form that was kept leaves the focus on the page', async () => {
   const { page, problems } = app
   const faults: string[] = []
-  const over = '[role="dialog"], .pop, form.tick'
+  const told = new Set<string>()
   await page.goto(`${app.address}/work`)
   for (const [path, lays] of await lyingOver()) {
     // Within the app, as a link in it does: nothing is read in again.
@@ -292,15 +338,11 @@ test('axe finds no fault in any form, list or sheet that lies over a page, nor i
       faults.push(`${path}: nothing lies over the page`)
       continue
     }
-    const [paper, look] = onPaper
-    await turn(page, paper)
-    const { violations } = await look(await axeOn(page))
-      .include(over)
-      .analyze()
-    for (const { id, nodes } of [...violations, ...(await page.evaluate(contrastsIn, over))])
-      faults.push(`${path}: ${id} at ${nodes[0]?.target}: ${nodes[0]?.any[0]?.message}`)
+    for (const fault of [...(await faultsIn(over)), ...(await faultsOfKeeping(told))])
+      faults.push(`${path}: ${fault}`)
   }
   expect([...faults, ...problems]).toEqual([])
+  expect([...told].sort()).toEqual(['kept', 'lacks'])
 })
 
 test('on a phone the finder stands whole in the window', async () => {
