@@ -158,6 +158,18 @@ test('a tree of several cultivars is read back as it was typed, and keeps its wa
   ])
 })
 
+test('a name that came of fruit and cultivar follows a further cultivar; one that was given stays', () => {
+  const before = groundOf(kindBodies(empty, { ...apple, ways: [ONE] }, null)!)
+  const plain = before.kinds.find(({ form }) => form === 'worked')!
+  const renamed = (kind: typeof plain) => {
+    const more = { ...typedOf(kind, before.cultivars), others: ['Winter Lantern'], ways: [`${ONE}-x2`] }
+    return folded(kindBodies(before, more, kind)!).kinds.get(kind.id)!.name
+  }
+  expect(plain.name).toBe('Apple ‘Amber Russet’')
+  expect(renamed(plain)).toBe('Apple ‘Amber Russet’, ‘Winter Lantern’')
+  expect(renamed({ ...plain, name: 'Our best' })).toBe('Our best')
+})
+
 test('ways for several unions are offered for so many alone, and an interstem is grafted, not budded', () => {
   const ids = (cultivars: number, hasInterstem: boolean, ground = empty) =>
     waysOffered(ground, 'apple', 'tree', { cultivars, hasInterstem }).map(

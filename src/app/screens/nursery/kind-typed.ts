@@ -99,8 +99,13 @@ export function kindBodies(ground: Ground, typed: KindTyped, before: Kind | null
   const taken = [...ground.kinds, ...(stock === null ? [] : [stock.kind])]
   const plain = nameOf(typed, species, form)
   const size = typed.size.trim()
-  const isTwice = taken.some(({ id, name }) => id !== before?.id && sameName(name, plain))
-  const name = typed.name.trim() || (isTwice && size !== '' ? `${plain}, ${size}` : plain)
+  const isTwice =
+    plain !== before?.name && taken.some(({ id, name }) => id !== before?.id && sameName(name, plain))
+  // A name that came of fruit and cultivar follows them; one that was given stays.
+  const isGiven =
+    before === null || before.name !== nameOf(typedOf(before, ground.cultivars), species, before.form)
+  const said = isGiven || typed.name.trim() !== before.name ? typed.name.trim() : ''
+  const name = said || (isTwice && size !== '' ? `${plain}, ${size}` : plain)
   const kindOfTree = Kind.parse({
     ...before,
     id:
