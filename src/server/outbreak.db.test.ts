@@ -212,7 +212,7 @@ test('the season planned anew leaves out all that is held: no tree of it is prom
   for (const { order, isWaiting } of letters) expect(isWaiting).toBe(order !== null)
 })
 
-test('what is sent out all the same is kept, and asked about', async () => {
+test('what is sent out all the same is kept, and asked about, what was entered last first', async () => {
   const { carriers } = await affected()
   const { batch } =
     carriers.find(({ finished }) => finished >= 3) ?? carriers.find(({ alive }) => alive >= 3)!
@@ -220,6 +220,9 @@ test('what is sent out all the same is kept, and asked about', async () => {
     entryOf({ kind: 'dispatched/1', batch, order: OrderId.parse('O-001'), number: 3, to: '' }),
   ])
   const queries: QueryRow[] = await ask('/api/queries')
+  const days = queries.map(({ raisedBy }) => raisedBy?.on ?? '')
+  expect(new Set(days).size).toBeGreaterThan(1)
+  expect(days).toEqual([...days].sort().reverse())
   expect(
     queries
       .filter(query => query.batch === batch)

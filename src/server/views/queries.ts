@@ -17,5 +17,9 @@ export const queryRow = (memory: NurseryMemory, query: Query): QueryRow => {
   }
 }
 
+/** What was entered last stands first: a slip just made is in sight. */
 export const queryRows = (memory: NurseryMemory): QueryRow[] =>
-  memory.nursery().queries.map(query => queryRow(memory, query))
+  memory
+    .nursery()
+    .queries.map(query => queryRow(memory, query))
+    .sort((a, b) => (b.raisedBy?.on ?? '').localeCompare(a.raisedBy?.on ?? ''))

@@ -20,6 +20,13 @@ test('what was before is drawn on the same scale, and the wider of the two fills
   expect(rungs[0]!.width).toBeCloseTo(159)
 })
 
+test('a name of two lines has room over its rung, and what comes below moves down by that line', () => {
+  const one = layOutLadder(numbers, 320)
+  const two = layOutLadder(numbers, 320, [], [1, 2, 1, 1])
+  const down = (at: number) => two.rungs[at]!.y - one.rungs[at]!.y
+  expect([down(0), down(1), down(2), down(3), two.height - one.height]).toEqual([0, 15, 15, 15, 15])
+})
+
 test('on a phone the bars use the whole width', () => {
   expect(layOutLadder(numbers, 320).rungs[0]!.width).toBeCloseTo(318)
 })

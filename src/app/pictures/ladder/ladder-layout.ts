@@ -19,7 +19,7 @@ export interface LadderLayout {
   readonly height: number
 }
 
-export const LADDER = { left: 1, bar: 30, name: 22, gap: 30 } as const
+export const LADDER = { left: 1, bar: 30, name: 22, line: 15, gap: 30 } as const
 /** Room for a rate beside the narrowing, where there is room at all. */
 const NOTE_WIDTH = 260
 const ROOMY = 620
@@ -27,26 +27,33 @@ const ROOMY = 620
 /**
  * Rungs from what is started (above) to what is needed (below), each as wide as its number, its name over it.
  * @param before the number that each rung had before, where it had one
+ * @param lines in how many lines each name is written
  */
 export const layOutLadder = (
   numbers: readonly number[],
   width: number,
   before: readonly (number | null)[] = [],
+  lines: readonly number[] = [],
 ): LadderLayout => {
   const most = Math.max(1, ...numbers, ...before.map(number => number ?? 0))
   const scale = linear(0, most, 0, width - 2 * LADDER.left - (width >= ROOMY ? NOTE_WIDTH : 0))
-  const pitch = LADDER.name + LADDER.bar + LADDER.gap
+  const tops: number[] = []
+  let end = 0
+  for (const index of numbers.keys()) {
+    tops.push(end + LADDER.name + ((lines[index] ?? 1) - 1) * LADDER.line)
+    end = tops[index]! + LADDER.bar + LADDER.gap
+  }
   return {
-    height: numbers.length * pitch - LADDER.gap + 2,
+    height: end - LADDER.gap + 2,
     rungs: numbers.map((number, index) => {
-      const y = index * pitch + LADDER.name
+      const y = tops[index]!
       const bar = Math.max(2, scale(number))
       const earlier = before[index] ?? null
       const was = earlier === null ? null : Math.max(2, scale(earlier))
       const below = numbers[index + 1]
       if (below === undefined) return { y, width: bar, was, taper: null }
       const next = Math.max(2, scale(below))
-      const [from, to] = [y + LADDER.bar, y + pitch]
+      const [from, to] = [y + LADDER.bar, tops[index + 1]!]
       return {
         y,
         width: bar,

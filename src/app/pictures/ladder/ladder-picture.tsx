@@ -5,7 +5,7 @@ import { useWeekName } from '../../text/use-week-said.ts'
 import './ladder.css'
 import { useTerm } from '../../text/use-term.ts'
 import { asButton } from '../as-button.ts'
-import { fitted } from '../fitted.ts'
+import { wrapped } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { LADDER, layOutLadder } from './ladder-layout.ts'
 import { rungsDown } from './rungs-down.ts'
@@ -105,10 +105,13 @@ export function LadderPicture({
       })}
     >
       {width => {
+        const letters = Math.floor((width - WEEK_ROOM) / LETTER)
+        const names = rungs.map(({ name }) => wrapped(term(name), letters))
         const layout = layOutLadder(
           rungs.map(({ number }) => number),
           width,
           rungs.map(rung => wasOf(rung)?.number ?? null),
+          names.map(({ length }) => length),
         )
         return (
           <svg
@@ -138,10 +141,17 @@ export function LadderPicture({
                     height={LADDER.bar}
                     className={index === rungs.length - 1 ? 'ladder-needed' : 'ladder-rung'}
                   />
-                  <text x={LADDER.left} y={y - 6}>
-                    <tspan className="strong">
-                      {fitted(term(rung.name), Math.floor((width - WEEK_ROOM) / LETTER))}
-                    </tspan>
+                  <text>
+                    {names[index]!.map((line, at, { length }) => (
+                      <tspan
+                        key={line}
+                        x={LADDER.left}
+                        y={y - 6 - (length - 1 - at) * LADDER.line}
+                        className="strong"
+                      >
+                        {line}
+                      </tspan>
+                    ))}
                     <tspan className="soft" dx={6}>
                       {weekText(rung.week)}
                     </tspan>
