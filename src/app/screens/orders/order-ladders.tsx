@@ -12,6 +12,7 @@ import { LadderPicture } from '../../pictures/ladder/ladder-picture.tsx'
 import { rungsDown } from '../../pictures/ladder/rungs-down.ts'
 import { useWeekSaid } from '../../text/use-week-said.ts'
 import { type RateToSet, SetRate } from '../rates/set-rate.tsx'
+import { toldLadders } from './told-ladders.ts'
 
 type Ladder = OrderForecast['ladders'][number]
 
@@ -27,7 +28,7 @@ export function OrderLadders({ planned }: { readonly planned: UseQueryResult<Ord
   const { start, running } = useJob()
   const { data: batches } = useQuery(look.batchesAlive())
   const [opened, open] = useOpened()
-  const ladders = (forecast?.ladders ?? []).filter(({ rungs }) => rungs.some(({ number }) => number >= 0.5))
+  const ladders = toldLadders(forecast?.ladders ?? [])
   if (planned.data === undefined)
     return (
       <Asked query={planned} what={t('orders.howMade')}>
