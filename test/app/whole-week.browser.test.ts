@@ -48,7 +48,7 @@ const doNext = async (
   client: ReturnType<typeof createClient>,
   day: string,
 ): Promise<string | null> => {
-  const weekday = new Date(day).toLocaleDateString('en-GB', { weekday: 'long' })
+  const weekday = new Date(day).toLocaleDateString('en-GB', { weekday: 'long', timeZone: 'UTC' })
   const all = page.locator(`section.day.today[aria-label="${weekday}"] li .task[data-state="open"]`)
   const office = async () => {
     const { planned, done } = await client.work()
