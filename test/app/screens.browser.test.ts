@@ -307,7 +307,7 @@ const faultsOfKeeping = async (told: Set<string>): Promise<readonly string[]> =>
   told.add('kept')
   await expect.poll(() => page.locator(over).count()).toBe(0)
   await page
-    .waitForFunction(() => document.activeElement !== document.body, null, { timeout: 5000 })
+    .waitForFunction(() => document.activeElement !== document.body, null, { timeout: 20_000 })
     .catch(() => faults.push('kept, the focus is lost'))
   const undo = line.getByRole('button', { name: 'Undo' })
   if ((await undo.count()) > 0) await undo.click()
@@ -329,7 +329,7 @@ test('axe finds no fault in any form, list or sheet that lies over a page, nor i
     const found = await page
       .locator(over)
       .first()
-      .waitFor({ timeout: 5000 })
+      .waitFor({ timeout: 20_000 })
       .then(
         () => true,
         () => false,
