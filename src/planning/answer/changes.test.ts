@@ -83,6 +83,17 @@ describe('without an accepted plan, a plan is compared with the one before', () 
     )
   })
 
+  test('an order that is surer after a poor count owes it to what was planned anew, and says so', async () => {
+    const before = await planned('2026-04-13', said)
+    const after = await planned('2026-04-13', said, [counted(52, 53)], {
+      ...before,
+      orders: before.orders.map(one => ({ ...one, chance: 0.6 })),
+    })
+    expect(sentences(after)[0]).toMatch(
+      /^Order figs is now \d+ in 100 instead of 60: planned anew, since batch 118 counted 52 where 84 were expected\.$/,
+    )
+  })
+
   test('what is not yet to tell is said beside what took', async () => {
     const late = [batch118(105), order('figs', 'fig', 72, '2026-08-01')]
     const before = await planned('2026-04-13', late)

@@ -16,6 +16,8 @@ interface Told {
   readonly order: Change['order']
   readonly start: string | null
   readonly size: number
+  /** An order that is surer than before owes it to what is planned anew, whatever came in. */
+  readonly isSurer: boolean
   readonly direct: News | null
   readonly scarce: ReadonlyMap<string, Phrase>
 }
@@ -43,6 +45,7 @@ export function changesOf(planned: Planned, orders: readonly OrderForecast[]): C
         order,
         start: null,
         size: Math.abs(now - before),
+        isSurer: now > before,
         direct: reasons.forOrder(forecast),
         scarce: reasons.scarceOfOrder(forecast),
       }
@@ -74,8 +77,10 @@ export function changesOf(planned: Planned, orders: readonly OrderForecast[]): C
           Number(b.direct !== null) - Number(a.direct !== null) ||
           b.size - a.size,
       )
-      .map(({ says, because, order, start, news: behind }) => ({
-        sentence: phrase('{Says}, since {because}.', { says, because }),
+      .map(({ says, isSurer, because, order, start, news: behind }) => ({
+        sentence: isSurer
+          ? phrase('{Says}: planned anew, since {because}.', { says, because })
+          : phrase('{Says}, since {because}.', { says, because }),
         because,
         order: order ?? behind.order,
         start,
@@ -102,6 +107,7 @@ function startsTold(
     order: null,
     start: among.at(-1)!.id,
     size: among.reduce((sum, { before, now }) => sum + Math.abs(now - before), 0),
+    isSurer: false,
     direct,
     scarce: new Map(among.flatMap(({ week }) => [...reasons.scarceOfStart(way, week)])),
   })

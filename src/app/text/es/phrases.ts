@@ -213,6 +213,7 @@ export const phrases: Readonly<Record<string, string>> = {
     'el pedido {order} está ahora en {now} de 100 en vez de {before}',
   '{news}, and both draw on {scarce}': '{news}, y los dos piden de {scarce}',
   '{Says}, since {because}.': '{Says}, porque {because}.',
+  '{Says}: planned anew, since {because}.': '{Says}: se planificó de nuevo, porque {because}.',
   'week {week}': 'semana {week}',
   'weeks {from} to {to}': 'semanas {from} a {to}',
   ' in {weeks}': ' en {weeks}',
