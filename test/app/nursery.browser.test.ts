@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { rowsOf } from '../../src/api/index.ts'
 import { placesLacking } from '../../src/app/screens/nursery/places-lacking.ts'
@@ -15,6 +16,21 @@ beforeAll(async () => {
 afterAll(() => app.close())
 
 const nextYear = Number(localToday().slice(0, 4)) + 2
+
+/** A form that lies over a page, opened and kept by keys. */
+function formsByKeys(page: Page) {
+  const hands = withKeys(page)
+  const dialog = page.getByRole('dialog')
+  return {
+    hands,
+    dialog,
+    press: (name: string) => hands.press(page.getByRole('button', { name, exact: true })),
+    keep: async () => {
+      await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
+      await dialog.waitFor({ state: 'detached' })
+    },
+  }
+}
 
 test('the invented nursery is opened to look around in, and put aside for one of one’s own: that is empty, and what was put aside is kept', async () => {
   const { page, problems } = app
@@ -160,13 +176,7 @@ test('what was typed is changed and retired, and comes back by undo', async () =
 
 test('closed days of a place and days away of a person are typed in, changed and left out by keyboard: the season has no room and no hands on them, and undo brings them back', async () => {
   const { page, problems } = app
-  const hands = withKeys(page)
-  const dialog = page.getByRole('dialog')
-  const press = (name: string) => hands.press(page.getByRole('button', { name, exact: true }))
-  const keep = async () => {
-    await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
-    await dialog.waitFor({ state: 'detached' })
-  }
+  const { hands, dialog, press, keep } = formsByKeys(page)
   const ada = async () => (await app.client.nursery()).people[0]!
   const [bench] = (await app.client.nursery()).benches
   // The sixth of June to the seventh of July, whichever of day and month comes first in the browser's own order.
@@ -268,13 +278,7 @@ test('what a mother tree gives is changed once it was counted, by keyboard: how 
 
 test('a tree of two cultivars with an interstem is typed in by keyboard: the way is written for three unions, a batch tells the mother of each wood, and the plan takes a stick of each', async () => {
   const { page, problems } = app
-  const hands = withKeys(page)
-  const dialog = page.getByRole('dialog')
-  const press = (name: string) => hands.press(page.getByRole('button', { name, exact: true }))
-  const keep = async () => {
-    await hands.press(dialog.getByRole('button', { name: 'Keep', exact: true }))
-    await dialog.waitFor({ state: 'detached' })
-  }
+  const { hands, dialog, press, keep } = formsByKeys(page)
   const apples = async () => (await app.client.nursery()).kinds.filter(({ form }) => /worked/.test(form))
   await openScreen(page, app, '/nursery')
   await press('Add what you grow')

@@ -3,7 +3,7 @@ import { inEnglish, PersonId, type Phrase, type PlaceKind, phrase, type Skill } 
 import { everyWeek, tinyPerson, tinyPlace } from '../fixtures/solved.ts'
 import { certain, type TinySeason, tinyKind, tinySeason } from '../fixtures/tiny-season.ts'
 import type { Load, Plan } from '../plan.ts'
-import type { Course, SeasonPerson } from '../season.ts'
+import type { Course, MotherPool, SeasonPerson } from '../season.ts'
 import { earliestStart } from './earliest-start.ts'
 import { freeInstead, leftFree } from './left-free.ts'
 
@@ -26,6 +26,20 @@ const plan = (...loads: Partial<Load>[]): Pick<Plan, 'loads' | 'firstWeek'> => (
 })
 const asked = { kind: 0, number: 95, sure: 0.9 }
 const none = new Map<number, number[]>()
+
+/** Mothers that give 60 sticks a week, and so many in a year. */
+const sticks = (perYear: number): MotherPool => ({
+  cultivar: null,
+  rootstockKind: null,
+  material: 'scion sticks',
+  name: 'fig, scion sticks',
+  mothers: [],
+  perWeek: everyWeek(weeks, 60),
+  perYear: [{ fromWeek: 0, toWeek: weeks - 1, most: perYear }],
+  stored: [],
+  keepsWeeks: 0,
+  young: null,
+})
 
 test('with nothing in the way it begins in the first open week', () => {
   const season = fig({})
@@ -121,20 +135,7 @@ test('wood: what the plan takes is taken, in the week and in the year', () => {
   const season = fig(
     { material: [{ pool: 0, offset: 0, perPlant: 0.5 }] },
     {
-      pools: [
-        {
-          cultivar: null,
-          rootstockKind: null,
-          material: 'scion sticks',
-          name: 'fig, scion sticks',
-          mothers: [],
-          perWeek: everyWeek(weeks, 60),
-          perYear: [{ fromWeek: 0, toWeek: weeks - 1, most: 160 }],
-          stored: [],
-          keepsWeeks: 0,
-          young: null,
-        },
-      ],
+      pools: [sticks(160)],
     },
   )
   const planned = [
@@ -226,20 +227,7 @@ describe('a start of the plan begun otherwise', () => {
       },
       {
         people: [tinyPerson('Ada', ['grafting'], everyWeek(weeks, 12 * 60))],
-        pools: [
-          {
-            cultivar: null,
-            rootstockKind: null,
-            material: 'scion sticks',
-            name: 'fig, scion sticks',
-            mothers: [],
-            perWeek: everyWeek(weeks, 60),
-            perYear: [{ fromWeek: 0, toWeek: weeks - 1, most: 60 }],
-            stored: [],
-            keepsWeeks: 0,
-            young: null,
-          },
-        ],
+        pools: [sticks(60)],
       },
     )
     const expected = Array.from({ length: weeks }, (_, week) => (week === 3 ? 10 : week === 4 ? 4 : 0))
