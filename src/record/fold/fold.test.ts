@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { BatchId, type EntryId, StepId } from '../../trade/index.ts'
+import { BatchId, BenchId, type EntryId, StepId } from '../../trade/index.ts'
 import type { AnyEntry, Body, Entry, LaterEntry } from '../entry.ts'
 import { exampleRegisters } from '../example-registers.ts'
 import { historyText, readHistory } from '../history.ts'
 import { canonicalNursery } from '../nursery-text.ts'
+import { Bench } from '../register.ts'
 import type { Batch, Nursery } from '../state.ts'
 import { aliveIn } from './batch-draft.ts'
 import { createFold, foldEntries } from './fold.ts'
@@ -139,7 +140,7 @@ describe('what does not add up is kept and asked about', () => {
       query: before.queries[0]!.id,
       how: 'four came from B6',
     })
-    const after = foldEntries([...exampleRegisters, ...readHistory('B7[100] ✓80†15?9'), settling])
+    const listAfter = foldEntries([...exampleRegisters, ...readHistory('B7[100] ✓80†15?9'), settling])
     expect(after.queries).toEqual([])
     expect(after.settledQueries).toMatchObject([
       { kind: 'count-does-not-close', settled: { how: 'four came from B6' } },
@@ -201,6 +202,35 @@ describe('entries of a newer version', () => {
     expect(nursery.waiting).toEqual([later])
     expect(kindsOfQuery(nursery)).toEqual(['not-understood'])
     expect(standing(nursery, 'B7')).toEqual({ mist: 120 })
+  })
+})
+
+describe('things said anew', () => {
+  const bench = (id: string, areaSquareMetres: number) => ({
+    kind: 'bench-set/1' as const,
+    bench: Bench.parse({ id, name: id, place: 'mist bed', areaSquareMetres }),
+  })
+  const [first, second, third] = ['2026-01-01', '2026-01-02', '2026-01-03'].map((on, i) =>
+    told(on, bench(`b${i + 1}`, 10)),
+  ) as [Entry, Entry, Entry]
+  const b1 = BenchId.parse('b1')
+  const changed = told('2026-02-01', bench('b1', 12))
+  const removed = told('2026-02-02', { kind: 'bench-removed/1', bench: b1, why: '' })
+  const brought = told('2026-02-03', { kind: 'struck/1', entry: removed.id, why: 'still here' })
+
+  test('a changed bench, and one that was taken away and brought back, stay in their place in the list, whatever arrived first', () => {
+    const growing = createFold()
+    const listAfter = (...entries: Entry[]) => {
+      growing.add(entries)
+      return [...growing.nursery().benches.values()].map(({ id, areaSquareMetres }) => [id, areaSquareMetres])
+    }
+    expect(listAfter(third, changed, second, first)).toEqual([
+      ['b1', 12],
+      ['b2', 10],
+      ['b3', 10],
+    ])
+    expect(listAfter(removed).map(([id]) => id)).toEqual(['b2', 'b3'])
+    expect(listAfter(brought).map(([id]) => id)).toEqual(['b1', 'b2', 'b3'])
   })
 })
 

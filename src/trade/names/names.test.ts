@@ -59,8 +59,8 @@ describe('names that are the same', () => {
 })
 
 test('a cultivar is written with the species of its fruit, or the genus where the fruit has several', () => {
-  expect(cultivarWriting({ taxa: ['Malus domestica'] }, { name: 'Elstar' })).toBe("Malus domestica 'Elstar'")
+  expect(cultivarWriting({ taxa: ['Malus domestica'] }, { name: 'Elstar' })).toBe('Malus domestica ‘Elstar’')
   expect(cultivarWriting({ taxa: ['Citrus ×latifolia', 'Citrus ×aurantiifolia'] }, { name: 'Abers' })).toBe(
-    "Citrus 'Abers'",
+    'Citrus ‘Abers’',
   )
 })

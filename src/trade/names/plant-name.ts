@@ -41,13 +41,14 @@ export const writeName = (name: PlantName): string =>
 
 /**
  * The full name of a cultivar. A fruit of one species gives its name, a fruit of several only the genus,
- * which is enough for a cultivar.
- * @example cultivarWriting({ taxa: ['Malus domestica'] }, { name: 'Elstar' }) // "Malus domestica 'Elstar'"
+ * which is enough for a cultivar. In the quotation marks in which the screens write every cultivar: the code allows both.
+ * @source International Code of Nomenclature for Cultivated Plants, 9th ed. 2016, art. 14.1, from memory
+ * @example cultivarWriting({ taxa: ['Malus domestica'] }, { name: 'Elstar' }) // "Malus domestica ‘Elstar’"
  */
 export const cultivarWriting = (
   species: { readonly taxa: readonly string[] },
   cultivar: Pick<Cultivar, 'name'>,
 ): string => {
   const [taxon = ''] = species.taxa
-  return `${species.taxa.length === 1 ? taxon : taxon.split(' ')[0]} '${cultivar.name}'`
+  return `${species.taxa.length === 1 ? taxon : taxon.split(' ')[0]} ‘${cultivar.name}’`
 }
