@@ -140,7 +140,7 @@ describe('what does not add up is kept and asked about', () => {
       query: before.queries[0]!.id,
       how: 'four came from B6',
     })
-    const listAfter = foldEntries([...exampleRegisters, ...readHistory('B7[100] ✓80†15?9'), settling])
+    const after = foldEntries([...exampleRegisters, ...readHistory('B7[100] ✓80†15?9'), settling])
     expect(after.queries).toEqual([])
     expect(after.settledQueries).toMatchObject([
       { kind: 'count-does-not-close', settled: { how: 'four came from B6' } },
