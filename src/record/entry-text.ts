@@ -83,10 +83,10 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
     case 'site-set/1':
       return phrase('Site: {name}', { name: said.site.name })
     case 'bench-set/1':
-      return phrase('Bench {name}: {place}, {area} m²', {
+      return phrase('Bench {name}: {place}, {area}', {
         name: said.bench.name,
         place: phrase(said.bench.place),
-        area: said.bench.areaSquareMetres,
+        area: { amount: said.bench.areaSquareMetres, unit: 'm²' },
       })
     case 'bench-removed/1':
       return phrase('Bench {bench} removed{because}', {
@@ -233,10 +233,10 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
       return phrase('{number} put with batch {batch}', { number: said.number, batch: batch(said.into) })
     case 'measured/1': {
       const mean = said.calipersMm.reduce((sum, mm) => sum + mm, 0) / said.calipersMm.length
-      return phrase('{number} stems measured in {step}: mean {mean} mm', {
+      return phrase('{number} stems measured in {step}: mean {mean}', {
         number: said.calipersMm.length,
         step: stepName(said.batch, said.step),
-        mean: Math.round(10 * mean) / 10,
+        mean: { amount: Math.round(10 * mean) / 10, unit: 'mm' },
       })
     }
     case 'graded/1':
@@ -247,7 +247,10 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
           .join(', '),
       })
     case 'potted-on/1':
-      return phrase('{number} potted on to {litres} l', { number: said.number, litres: said.potLitres })
+      return phrase('{number} potted on to {pot}', {
+        number: said.number,
+        pot: { amount: said.potLitres, unit: 'litres' },
+      })
     case 'reworked/1':
       return phrase('{number} worked over to {kind}{from}', {
         number: said.number,

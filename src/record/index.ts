@@ -12,6 +12,7 @@ export {
   type LoggedEntry,
   Source,
 } from './entry.ts'
+export { changePhrase } from './entry-change.ts'
 export { canonicalJson, entryLine, type ParsedEntry, parseEntry, parseEntryLine } from './entry-line.ts'
 export { madeAt } from './entry-made.ts'
 export { compareEntries } from './entry-order.ts'

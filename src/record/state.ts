@@ -362,6 +362,8 @@ export interface Nursery {
   readonly holds: ReadonlyMap<EntryId, Hold>
   /** The last time that each bench was counted against the record. */
   readonly benchCounts: ReadonlyMap<BenchId, { readonly entry: EntryId; readonly on: Day }>
+  /** Of an entry that says a bench, a person or a mother tree anew, the one before it that said the same thing. */
+  readonly insteadOf: ReadonlyMap<EntryId, EntryId>
   /** Ids of the notes and photographs about anything with an id, struck ones too, in the order in which they count. */
   readonly notes: ReadonlyMap<string, readonly EntryId[]>
   readonly rateSets: readonly RateSet[]

@@ -87,6 +87,53 @@ test('of a task that is done the whole deed is named, of any number of tasks, an
   expect(await ask('one')).toEqual([])
 })
 
+test('a place, a person or a mother tree that is said anew says what of it changed, before and after; said first, what it is', async () => {
+  const { benches, people, mothers } = nursery.memory.nursery()
+  const bench = [...benches.values()][0]!
+  const person = [...people.values()][0]!
+  const { mother } = [...mothers.values()][0]!
+  const [supply] = mother.gives
+  const closed = [{ from: '2026-06-01', to: '2026-06-05', areaSquareMetres: 2, why: 'new heating' }]
+  const larger = entryOf({
+    kind: 'bench-set/1',
+    bench: { ...bench, areaSquareMetres: bench.areaSquareMetres + 1.5, closed },
+  })
+  await nursery.push([
+    larger,
+    entryOf({ kind: 'person-set/1', person: { ...person, hoursPerWeek: 12, skills: ['potting', 'seed'] } }),
+    entryOf({
+      kind: 'mother-set/1',
+      mother: {
+        ...mother,
+        block: 'Far block',
+        gives: [{ ...supply!, perYear: 77, perWeek: 9, months: [5, 6] }],
+      },
+    }),
+    entryOf({
+      kind: 'bench-set/1',
+      bench: { ...bench, id: 'new', name: 'New', place: 'mist bed', closed: [] },
+    }),
+  ])
+  const says = async (limit: number) => {
+    const { entries } = await journal(`?limit=${limit}`)
+    return entries.map(entry => inEnglish(entry.says))
+  }
+  expect(await says(4)).toEqual([
+    `Bench New: mist bed, ${bench.areaSquareMetres} m²`,
+    `Mother tree ${mother.name} changed: block Far block (before ${mother.block}), gives 77 ${supply!.material} a year, at most 9 a week, months 5, 6 (before ${mother.gives
+      .map(({ material, perYear, months }) => `${perYear} ${material} a year, months ${months.join(', ')}`)
+      .join(', ')})`,
+    `${person.name} changed: skills potting, seed (before ${person.skills.join(', ')}), hours a week 12 (before ${person.hoursPerWeek})`,
+    `Bench ${bench.name} changed: area ${bench.areaSquareMetres + 1.5} m² (before ${bench.areaSquareMetres} m²), closed days 2 m² from 2026-06-01 to 2026-06-05 (new heating) (before none)`,
+  ])
+  // What is struck is no longer what was there before.
+  await nursery.push([
+    entryOf({ kind: 'struck/1', entry: larger.id, why: 'another bench' }),
+    entryOf({ kind: 'bench-set/1', bench: { ...bench, name: 'Renamed' } }),
+  ])
+  expect((await says(1))[0]).toBe(`Bench Renamed changed: name Renamed (before ${bench.name})`)
+})
+
 test('a rate that was set names the kind of tree, or the protocol, and the step as the protocol calls it', async () => {
   const [protocol] = nursery.memory.nursery().protocols.values()
   const [kind] = nursery.memory.nursery().kinds.values()

@@ -19,19 +19,22 @@ test('a list is said with an "and" before its last', () => {
   ])
 })
 
-test('another language has its own words, order, numbers and days; names stay', () => {
+test('another language has its own words, order, numbers, days and measures; names stay', () => {
   const spanish: Record<string, string> = {
-    'batch {name} lost {number} on {day}': 'el {day} se perdieron {number} de {name}',
+    'batch {name} lost {number} on {day}, {area}': 'el {day} se perdieron {number} de {name}, {area}',
   }
-  const lost = phrase('batch {name} lost {number} on {day}', {
+  const lost = phrase('batch {name} lost {number} on {day}, {area}', {
     name: 'batch',
     number: 1.5,
     day: { day: '2026-05-04' },
+    area: { amount: 10, unit: 'm²' },
   })
   const telling = {
     words: (says: string) => spanish[says] ?? says,
     number: (value: number) => value.toLocaleString('es-ES'),
     day: (day: string) => day.split('-').reverse().join('/'),
+    // 10 m² = 107.64 ft²: 1 ft = 0.3048 m exactly (NIST SP 811, appendix B).
+    measure: (amount: number) => `${(amount / 0.3048 ** 2).toFixed(2)} ft²`,
   }
-  expect(told(lost, telling)).toBe('el 04/05/2026 se perdieron 1,5 de batch')
+  expect(told(lost, telling)).toBe('el 04/05/2026 se perdieron 1,5 de batch, 107.64 ft²')
 })

@@ -6,8 +6,14 @@ export interface Phrase {
   readonly says: string
   readonly of: Readonly<Record<string, Part>>
 }
-/** A name, as it is; a number; a day; words that are said in the language too, one or a list of them. */
-export type Part = string | number | { readonly day: string } | Phrase | readonly Phrase[]
+/** A name, as it is; a number; a day; a measure; words that are said in the language too, one or a list of them. */
+export type Part =
+  | string
+  | number
+  | { readonly day: string }
+  | { readonly amount: number; readonly unit: string }
+  | Phrase
+  | readonly Phrase[]
 
 export const phrase = (says: string, of: Phrase['of'] = {}): Phrase => ({ says, of })
 

@@ -6,6 +6,8 @@ export interface Telling {
   readonly words: (says: string) => string
   readonly number: (value: number) => string
   readonly day: (day: string) => string
+  /** In the units of the reader, of a measure in the metric one. */
+  readonly measure: (amount: number, unit: string) => string
 }
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
@@ -16,6 +18,7 @@ export function told(what: Phrase, telling: Telling): string {
     if (typeof one === 'string') return one
     if (typeof one === 'number') return telling.number(one)
     if ('says' in one) return told(one, telling)
+    if ('amount' in one) return telling.measure(one.amount, one.unit)
     return 'day' in one ? telling.day(one.day) : one.map(each => told(each, telling)).join(', ')
   }
   return telling.words(what.says).replace(/\{(\w+)\}/g, (place, name: string) => {
@@ -26,7 +29,12 @@ export function told(what: Phrase, telling: Telling): string {
   })
 }
 
-const plainEnglish: Telling = { words: says => says, number: String, day: day => day }
+const plainEnglish: Telling = {
+  words: says => says,
+  number: String,
+  day: day => day,
+  measure: (amount, unit) => `${amount} ${unit}`,
+}
 
 /** What is said, in English, numbers and days as programs write them. */
 export const inEnglish = (what: Phrase): string => told(what, plainEnglish)

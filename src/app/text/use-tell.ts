@@ -6,9 +6,13 @@ import { useTerm } from './use-term.ts'
 /** What the office says in words and parts, in the language spoken, numbers and days as the reader writes them. */
 export function useTell(): (what: Phrase) => string {
   const words = useTerm()
-  const { decimal, fullDay } = useFormat()
+  const { decimal, fullDay, shown } = useFormat()
   return useMemo(() => {
-    const telling = { words, number: decimal, day: fullDay }
+    const measure = (amount: number, metricUnit: string) => {
+      const { to, unit } = shown(metricUnit)
+      return `${decimal(to(amount))} ${unit}`
+    }
+    const telling = { words, number: decimal, day: fullDay, measure }
     return (what: Phrase) => told(what, telling)
-  }, [words, decimal, fullDay])
+  }, [words, decimal, fullDay, shown])
 }

@@ -75,9 +75,9 @@ function overfull({ season }: Planned): Phrase[] {
     }
     return worst > 0.5
       ? [
-          phrase('What stands in the {place} already takes up to {area} m² more than its benches have.', {
+          phrase('What stands in the {place} already takes up to {area} more than its benches have.', {
             place: phrase(place),
-            area: Math.ceil(worst),
+            area: { amount: Math.ceil(worst), unit: 'm²' },
           }),
         ]
       : []

@@ -1,12 +1,13 @@
 import { followFacts } from '../../trade/facts/index.ts'
 import type { BenchId, Cultivar, Kind, KindId, PersonId, Protocol, StepId } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
-import { compareEntries } from '../entry-order.ts'
 import { fruitsOf } from '../fruits-of.ts'
 import { type Bench, type Mother, type Order, type Person, Prices, Settings, type Site } from '../register.ts'
 import type { AcceptedPlan, FactSet, Nursery, RateSet, SpeciesSet, StartSet } from '../state.ts'
 import { stepsOf } from './batch-draft.ts'
+import { InPlace } from './in-place.ts'
 import type { Registers } from './register-questions.ts'
+import { SaidAnew } from './said-anew.ts'
 import { startKey } from './subjects.ts'
 
 type Maps =
@@ -51,10 +52,8 @@ export interface RegisterState {
   orders: Map<string, Order>
   lots: Map<string, NonNullable<ReturnType<Registers['lot']>>>
   benchCounts: Map<BenchId, { readonly entry: Entry['id']; readonly on: string }>
-  /** Of each register key the entry that speaks of it first: its place in a list, whatever is said of it later. */
-  firsts: Map<string, Entry>
-  /** Lists in order, as they were shown, until one of their things is said anew. */
-  inPlace: Map<string, ReadonlyMap<string, unknown>>
+  readonly inPlace: InPlace
+  readonly saidAnew: SaidAnew
 }
 
 export const newRegisters = (): RegisterState => ({
@@ -81,35 +80,16 @@ export const newRegisters = (): RegisterState => ({
   orders: new Map(),
   lots: new Map(),
   benchCounts: new Map(),
-  firsts: new Map(),
-  inPlace: new Map(),
+  inPlace: new InPlace(['bench', 'person', 'cultivar', 'kind', 'protocol']),
+  saidAnew: new SaidAnew(),
 })
 
 /** Folds one register key anew from its entries, struck ones left out, in the order in which they count. */
 export function foldRegister(state: RegisterState, key: string, entries: readonly Entry[]): void {
   forget(state, key)
   for (const entry of entries) hear(state, entry)
-  const [first] = entries
-  if (first) state.firsts.set(key, first)
-  else state.firsts.delete(key)
-  state.inPlace.delete(nounOf(key))
-}
-
-const nounOf = (key: string): string => key.split(' ', 1)[0]!
-
-/** In the order in which they were first spoken of; alike in any order of arrival. */
-function inPlace<K extends string, T>(
-  { firsts, inPlace: shown }: RegisterState,
-  noun: string,
-  things: ReadonlyMap<K, T>,
-): ReadonlyMap<K, T> {
-  const before = shown.get(noun) as ReadonlyMap<K, T> | undefined
-  if (before) return before
-  const placed = [...things].map(([id, thing]) => ({ id, thing, first: firsts.get(`${noun} ${id}`)! }))
-  const sorted = placed.sort((a, b) => compareEntries(a.first, b.first))
-  const list = new Map(sorted.map(({ id, thing }) => [id, thing]))
-  shown.set(noun, list)
-  return list
+  state.inPlace.note(key, entries)
+  state.saidAnew.note(key, entries)
 }
 
 function forget(state: RegisterState, key: string): void {
@@ -298,6 +278,7 @@ export function showRegisters(
   | 'speciesSets'
   | 'factSets'
   | 'benchCounts'
+  | 'insteadOf'
   | 'protocolVersions'
   | 'site'
   | 'prices'
@@ -313,12 +294,12 @@ export function showRegisters(
     prices: state.prices,
     settings: state.settings,
     acceptedPlan: state.acceptedPlan,
-    benches: inPlace(state, 'bench', state.benches),
-    people: inPlace(state, 'person', state.people),
-    cultivars: inPlace(state, 'cultivar', state.cultivars),
-    kinds: inPlace(state, 'kind', state.kinds),
+    benches: state.inPlace.list('bench', state.benches),
+    people: state.inPlace.list('person', state.people),
+    cultivars: state.inPlace.list('cultivar', state.cultivars),
+    kinds: state.inPlace.list('kind', state.kinds),
     protocols: new Map(
-      [...inPlace(state, 'protocol', state.protocols).values()].map(versions => {
+      [...state.inPlace.list('protocol', state.protocols).values()].map(versions => {
         const { protocol } = versions.at(-1)!
         return [protocol.id, factSets.length === 0 ? protocol : followFacts(protocol, fruits)]
       }),
@@ -335,6 +316,7 @@ export function showRegisters(
     factSets,
     tasksDone: new Map(state.tasksDone),
     benchCounts: new Map(state.benchCounts),
+    insteadOf: state.saidAnew.insteadOf(),
     former: {
       benches: new Map([...state.formerBenches].map(([id, { bench }]) => [id, bench])),
       people: new Map(state.formerPeople),

@@ -1,6 +1,6 @@
 import type { ShownEntry } from '../../api/index.ts'
-import { entryPhrase, type LoggedEntry, madeAt } from '../../record/index.ts'
-import type { EntryId } from '../../trade/index.ts'
+import { changePhrase, entryPhrase, type LoggedEntry, madeAt } from '../../record/index.ts'
+import type { EntryId, Phrase } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
 
 /** What was said of a thing and what was noted about it, in the order in which it happened. */
@@ -14,6 +14,14 @@ export const shownEntries = (memory: NurseryMemory, ids: readonly EntryId[]): Sh
 const inOrder = (entries: readonly LoggedEntry[]): LoggedEntry[] =>
   [...entries].sort((a, b) => a.on.localeCompare(b.on) || a.seq - b.seq)
 
+/** What an entry says; of a thing that was there before, what of it changed. */
+export const saidIn = (memory: NurseryMemory, { id, body }: LoggedEntry): Phrase => {
+  const nursery = memory.nursery()
+  const earlier = nursery.insteadOf.get(id)
+  const before = earlier && memory.entry(earlier)
+  return (before && changePhrase(before.body, body, nursery)) ?? entryPhrase(body, nursery)
+}
+
 export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntry => {
   const nursery = memory.nursery()
   const struck = nursery.struck.get(entry.id)
@@ -24,7 +32,7 @@ export const shownEntry = (memory: NurseryMemory, entry: LoggedEntry): ShownEntr
     at: entry.at,
     by: entry.by,
     kind: entry.body.kind,
-    says: entryPhrase(entry.body, nursery),
+    says: saidIn(memory, entry),
     picture: 'file' in entry.body ? String(entry.body.file) : null,
     made: madeAt(entry),
     struck: struck ? { on: struck.on, by: memory.entry(struck.by)?.by ?? null, why: struck.why } : null,

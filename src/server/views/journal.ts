@@ -1,9 +1,9 @@
 import type { JournalEntry, JournalPage, TaskDeed } from '../../api/index.ts'
 import type { Task } from '../../planning/index.ts'
-import { deedOf, entryPhrase, type LoggedEntry, visitSubjects } from '../../record/index.ts'
+import { deedOf, type LoggedEntry, visitSubjects } from '../../record/index.ts'
 import { type EntryId, inEnglish, type OrderId, type PersonId, type Phrase } from '../../trade/index.ts'
 import type { NurseryMemory } from '../nursery-memory.ts'
-import { shownEntry } from './entries.ts'
+import { saidIn, shownEntry } from './entries.ts'
 import { named } from './named.ts'
 
 /** So many entries are looked through for one answer, and so many read at once: nobody else waits long for it. */
@@ -65,13 +65,12 @@ const journalEntry = (
   taskOf: ReadonlyMap<string, Phrase>,
   entry: LoggedEntry,
 ): JournalEntry => {
-  const nursery = memory.nursery()
   const { body } = entry
   const about = new Map<string, JournalEntry['about'][number]>()
   visitSubjects(body as never, (type, id) => {
     const what = type === 'note' ? whatIs(memory, id) : type
     if (what === 'batch' || what === 'mother')
-      about.set(id, { what, id, name: named(nursery, { what, id }).name })
+      about.set(id, { what, id, name: named(memory.nursery(), { what, id }).name })
     if (what === 'order') about.set(id, { what, id, name: id })
   })
   const target = body.kind === 'struck/1' && 'entry' in body ? memory.entry(body.entry as EntryId) : undefined
@@ -80,7 +79,7 @@ const journalEntry = (
     ...shownEntry(memory, entry),
     device: entry.device,
     about: [...about.values()],
-    of: target === undefined ? (task ?? null) : entryPhrase(target.body, nursery),
+    of: target === undefined ? (task ?? null) : saidIn(memory, target),
   }
 }
 

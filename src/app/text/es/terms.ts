@@ -1,3 +1,4 @@
+import { entryPhrases } from './entry-phrases.ts'
 import { fruits, methods } from './fruits-and-methods.ts'
 import { measures } from './measures.ts'
 import { phrases } from './phrases.ts'
@@ -108,6 +109,7 @@ const protocols = Object.fromEntries(
 /** What records and facts say in English, in Spanish. A `#` stands for a number. */
 export const terms: Readonly<Record<string, string>> = {
   ...phrases,
+  ...entryPhrases,
   ...refusals,
   ...protocols,
   ...fruits,
