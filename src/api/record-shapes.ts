@@ -61,12 +61,14 @@ export const MotherView = z
     keeping: z.object({ how: z.string(), days: z.number(), basis: Basis }).readonly().nullable(),
     /** How many days its seed is good, and how it must be kept where the facts say so. */
     seedKeeping: z.object({ how: z.string(), days: z.number(), basis: Basis }).readonly().nullable(),
-    /** What she may still give this season, by material. */
+    /** What she may still give this season, by what she gives. */
     season: z.array(
       z
         .object({
           material: Material,
           season: z.number().int(),
+          months: z.array(z.number().int()).readonly(),
+          perWeek: z.number().nullable(),
           given: z.number(),
           mayGive: z.number(),
           /** Those of `entries` by which it was given. */

@@ -98,7 +98,7 @@ export interface MotherPool {
   readonly mothers: readonly PoolMother[]
   /** Most that all may give in a week (0 outside their months). */
   readonly perWeek: Float64Array
-  /** Most that all may give within calendar years (or what is left of this one). */
+  /** Most that all may give within each season of giving (or what is left of this one): stretches of weeks, none over another. */
   readonly perYear: readonly { readonly fromWeek: number; readonly toWeek: number; readonly most: number }[]
   /** Collected and not yet used: `number` usable through `untilWeek`. */
   readonly stored: readonly { readonly number: number; readonly untilWeek: number }[]
@@ -122,6 +122,7 @@ export interface Planted {
   readonly number: number
 }
 
+/** What a mother gives in months of their own: one for most; she stands here once for each. */
 export interface PoolMother {
   readonly id: MotherId
   readonly perWeek: Float64Array

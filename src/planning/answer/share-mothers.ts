@@ -81,12 +81,14 @@ function poolLedger(pool: MotherPool) {
           left: mother.seasons[s] ?? 0,
         })),
       )
-      return mothers.flatMap((mother, m) => {
-        if (taken[m]! <= 0) return []
+      const byMother = new Map<MotherId, number>()
+      mothers.forEach((mother, m) => {
+        if (taken[m]! <= 0) return
         mother.week[week]! -= taken[m]!
         mother.seasons[s]! -= taken[m]!
-        return [{ mother: mother.id, taken: taken[m]! }]
+        byMother.set(mother.id, (byMother.get(mother.id) ?? 0) + taken[m]!)
       })
+      return [...byMother].map(([mother, number]) => ({ mother, taken: number }))
     },
   }
 }

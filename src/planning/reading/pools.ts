@@ -1,5 +1,5 @@
 import {
-  givenInSeason,
+  countOnSupplies,
   type HeldThings,
   type MotherState,
   type Nursery,
@@ -15,8 +15,8 @@ import {
   type Protocol,
   phrase,
 } from '../../trade/index.ts'
-import { grouped } from '../grouped.ts'
 import type { MotherPool, PoolMother } from '../season.ts'
+import { type GivingSeason, givesInMonth, givingSeasons } from './giving-seasons.ts'
 import type { Weeks } from './weeks.ts'
 
 interface Wanted {
@@ -97,7 +97,7 @@ export function readPools(nursery: Nursery, weeks: Weeks, held: HeldThings, assu
       continue
     }
     index.set(key, pools.length)
-    pools.push(readPool(nursery, weeks, held, want, registered, seasonsOf(registered[0]!, want.material)))
+    pools.push(readPool(nursery, weeks, held, want, registered, seasonsOf(registered, want.material)))
   }
   return {
     pools,
@@ -123,7 +123,7 @@ function readPool(
   seasons: readonly GivingSeason[],
 ): MotherPool {
   const giving = registered.filter(state => mayGive(state, held))
-  const mothers: PoolMother[] = giving.map(state => readMother(weeks, state, material, seasons))
+  const mothers: PoolMother[] = giving.flatMap(state => readMother(weeks, state, material, seasons))
   const stored = [...nursery.lots.values()].flatMap(lot => {
     const left = lot.number - lot.used - lot.discarded
     const from = giving.find(({ mother }) => mother.id === lot.mother)
@@ -155,57 +155,38 @@ function readPool(
 const mayGive = ({ mother, retired, tests }: MotherState, held: HeldThings): boolean =>
   retired === null && !held.mothers.has(mother.id) && tests.at(-1)?.result !== 'positive'
 
-interface GivingSeason {
-  readonly season: number
-  readonly fromWeek: number
-  readonly toWeek: number
-}
-
-/** Stretches of weeks that are one season of giving: calendar years, or seasons over the turn of the year. */
-function givingSeasons(weeks: Weeks) {
-  const thursdays = Array.from({ length: weeks.count }, (_, week) => dayText(weeks.monday(week) + 3))
-  const known = new Map<string, readonly GivingSeason[]>()
-  return ({ mother: { gives } }: MotherState, material: Material): readonly GivingSeason[] => {
-    const months = gives.filter(supply => supply.material === material).flatMap(supply => supply.months)
-    const name = months.join()
-    const before = known.get(name)
-    if (before) return before
-    const stretches = grouped(thursdays.keys(), week => seasonYear(months, thursdays[week]!))
-    const seasons = [...stretches].map(([season, own]) => ({
-      season,
-      fromWeek: own[0]!,
-      toWeek: own.at(-1)!,
-    }))
-    known.set(name, seasons)
-    return seasons
-  }
-}
-
+/** Each supply of a mother gives by itself: in its own months, and no more of it than its own number. */
 function readMother(
   weeks: Weeks,
   { mother, given }: MotherState,
   material: Material,
-  seasons: readonly { fromWeek: number }[],
-): PoolMother {
-  const supplies = mother.gives.filter(supply => supply.material === material)
-  return {
-    id: mother.id,
-    perWeek: Float64Array.from({ length: weeks.count }, (_, week) =>
-      supplies.reduce(
-        (sum, supply) =>
-          sum +
-          (supply.months.length === 0 || supply.months.includes(weeks.month(week))
-            ? (supply.perWeek ?? supply.perYear)
-            : 0),
-        0,
-      ),
-    ),
-    perYear: seasons.map(({ fromWeek }) => {
-      const on = dayText(weeks.monday(fromWeek) + 3)
-      const { given: gone, mayGive: most } = givenInSeason(mother.gives, given, material, on)
-      return Math.max(0, most - gone)
-    }),
-  }
+  seasons: readonly GivingSeason[],
+): PoolMother[] {
+  const thursday = (week: number) => dayText(weeks.monday(week) + 3)
+  const counted = [...countOnSupplies(mother.gives, given)]
+  return mother.gives
+    .filter(supply => supply.material === material)
+    .map(supply => {
+      const { months, perYear } = supply
+      const perWeek = Float64Array.from({ length: weeks.count }, (_, week) =>
+        givesInMonth(months, weeks.month(week)) ? (supply.perWeek ?? perYear) : 0,
+      )
+      return {
+        id: mother.id,
+        perWeek,
+        perYear: seasons.map(({ months: ofSeason, fromWeek, toWeek }) => {
+          if (!months.every(month => givesInMonth(ofSeason, month))) return 0
+          let first = fromWeek
+          while (first < toWeek && perWeek[first] === 0) first++
+          const season = seasonYear(months, thursday(perWeek[first] === 0 ? fromWeek : first))
+          const gone = counted.reduce(
+            (sum, one) => sum + (one.supply === supply && one.season === season ? one.number : 0),
+            0,
+          )
+          return Math.max(0, perYear - gone)
+        }),
+      }
+    })
 }
 
 /** "fig, cuttings": what a mother tree gives. */

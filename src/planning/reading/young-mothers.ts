@@ -1,3 +1,4 @@
+import { grouped } from '../grouped.ts'
 import type { MotherPool, SeasonKind, SeasonOrder, SeasonWay, YoungMothers } from '../season.ts'
 
 /** Of what a grown mother gives, in the first, second … year after planting. Common practice, no source. */
@@ -33,11 +34,16 @@ export function withYoungMothers(
   return pools.map((pool, p) => ({ ...pool, young: youngOf(pool, need[p]!, price[p]!) }))
 }
 
+const bestSeason = (own: MotherPool['mothers']): number =>
+  Math.max(0, ...own[0]!.perYear.map((_, s) => own.reduce((sum, { perYear }) => sum + perYear[s]!, 0)))
+
 function youngOf(pool: MotherPool, need: number, price: number): YoungMothers | null {
   const { mothers, perYear, cultivar } = pool
   if (cultivar === null || mothers.length === 0) return null
   const inSeason = Math.max(...perYear.map(({ most }) => most))
   if (need <= SCARCE_SHARE * inSeason) return null
-  const grown = mothers.reduce((sum, mother) => sum + Math.max(0, ...mother.perYear), 0) / mothers.length
+  const grown =
+    [...grouped(mothers, ({ id }) => id).values()].reduce((sum, own) => sum + bestSeason(own), 0) /
+    new Set(mothers.map(({ id }) => id)).size
   return { costEach: price * TIMES_PRICE, perSeasonByAge: SHARE_BY_AGE.map(share => share * grown) }
 }

@@ -1,8 +1,9 @@
-import type { Material, MotherId } from '../../trade/index.ts'
+import type { MotherId } from '../../trade/index.ts'
 import type { Entry } from '../entry.ts'
 import { type Query, raise } from '../query.ts'
-import type { Day, Supply } from '../register.ts'
+import type { Supply } from '../register.ts'
 import type { MotherState } from '../state.ts'
+import { countOnSupplies } from './supplies.ts'
 
 type Given = MotherState['given'][number]
 
@@ -84,52 +85,9 @@ function givenBy(id: MotherId, entry: Entry): Given[] {
   )
 }
 
-/**
- * The year in which a season began that holds the day. A season of months that run over the turn of the year
- * (November to February) is one season; any other is a calendar year.
- */
-export function seasonYear(months: readonly number[], on: Day): number {
-  const year = Number(on.slice(0, 4))
-  const runsOver = months.includes(12) && months.includes(1) && months.length < 12
-  if (!runsOver) return year
-  let first = 12
-  while (months.includes(first - 1)) first -= 1
-  return Number(on.slice(5, 7)) < first ? year - 1 : year
-}
-
-/** What it gave in the season of a day, and may give. Several supplies of one material add up. */
-export function givenInSeason(
-  supplies: readonly Supply[],
-  given: readonly Pick<Given, 'on' | 'material' | 'number'>[],
-  material: Material,
-  on: Day,
-): { season: number; given: number; mayGive: number } {
-  const months = supplies.filter(supply => supply.material === material).flatMap(supply => supply.months)
-  const season = seasonYear(months, on)
-  return {
-    season,
-    given: given.reduce(
-      (sum, g) => sum + (g.material === material && seasonYear(months, g.on) === season ? g.number : 0),
-      0,
-    ),
-    mayGive: supplies.reduce((sum, supply) => sum + (supply.material === material ? supply.perYear : 0), 0),
-  }
-}
-
-/** Each taking that brings a season's sum over what the mother may give. A material not named has no bound yet. */
+/** Each taking that brings a season's sum over what a supply of the mother may give. */
 function* overSupply(supplies: readonly Supply[], given: readonly Given[]) {
-  const sums = new Map<string, number>()
-  for (const { entry, on, material, number } of given) {
-    const own = supplies.filter(supply => supply.material === material)
-    if (own.length === 0) continue
-    const season = seasonYear(
-      own.flatMap(supply => supply.months),
-      on,
-    )
-    const mayGive = own.reduce((sum, supply) => sum + supply.perYear, 0)
-    const key = `${material} ${season}`
-    const sum = (sums.get(key) ?? 0) + number
-    sums.set(key, sum)
-    if (sum > mayGive) yield { entry, material, season, given: sum, mayGive }
-  }
+  for (const { supply, season, taking, sum } of countOnSupplies(supplies, given))
+    if (sum > supply.perYear)
+      yield { entry: taking.entry, material: taking.material, season, given: sum, mayGive: supply.perYear }
 }

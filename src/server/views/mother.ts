@@ -67,12 +67,14 @@ export const motherView = (memory: NurseryMemory, id: string, today: string): Mo
       .filter(({ left }) => left > 0)
       .sort((a, b) => (a.on < b.on ? -1 : 1)),
     ...keepingOf(nursery, mother.cultivar),
-    season: [...new Set(mother.gives.map(({ material }) => material))].map(material => ({
-      material,
-      ...givenInSeason(mother.gives, state.given, material, today),
-      givenBy: state.given
-        .filter(one => givenInSeason(mother.gives, [one], material, today).given > 0)
-        .map(({ entry }) => entry),
+    season: givenInSeason(mother.gives, state.given, today).map(({ supply, season, given, takings }) => ({
+      material: supply.material,
+      season,
+      months: supply.months,
+      perWeek: supply.perWeek,
+      given,
+      mayGive: supply.perYear,
+      givenBy: takings.map(({ entry }) => entry),
     })),
     licence: licenceRow(nursery, mother.cultivar, today),
     holds: (heldMothers(nursery).get(mother.id) ?? []).map(hold => holdRow(memory, hold)),

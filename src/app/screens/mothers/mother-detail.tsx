@@ -132,20 +132,16 @@ function MotherGives({ view, onChange }: { readonly view: MotherView; readonly o
       <h3>{t('mothers.gives')}</h3>
       {view.season.length === 0 && <p className="soft">{t('mothers.givesNothing')}</p>}
       <ul className="gives">
-        {view.season.map(({ material, season, given, mayGive, givenBy }) => {
+        {view.season.map(({ material, season, months, perWeek, given, mayGive, givenBy }) => {
           const left = Math.max(0, mayGive - given)
-          const when = view.row.mother.gives.flatMap(({ material: of, months, perWeek }) =>
-            of !== material
-              ? []
-              : [
-                  months.length % 12 === 0
-                    ? t('mothers.allYear')
-                    : t('mothers.months', { months: format.months(months) }),
-                  ...(perWeek === null ? [] : [t('mothers.perWeek', { most: format.amount(perWeek) })]),
-                ].join(', '),
-          )
+          const when = [
+            months.length % 12 === 0
+              ? t('mothers.allYear')
+              : t('mothers.months', { months: format.months(months) }),
+            ...(perWeek === null ? [] : [t('mothers.perWeek', { most: format.amount(perWeek) })]),
+          ]
           return (
-            <li key={material}>
+            <li key={`${material} ${months.join()}`}>
               <p>
                 {t('mothers.season', {
                   given: format.amount(given),
@@ -154,10 +150,10 @@ function MotherGives({ view, onChange }: { readonly view: MotherView; readonly o
                   season,
                   left: format.amount(left),
                 })}{' '}
-                <span className="soft small">{when.join('; ')}</span>{' '}
+                <span className="soft small">{when.join(', ')}</span>{' '}
                 {givenBy.length > 0 && (
                   <Behind
-                    name={`given ${material}`}
+                    name={`given ${material} ${months.join()}`}
                     says={t('mothers.given', {
                       given: format.amount(given),
                       material: t(`trade.material.${material}`),

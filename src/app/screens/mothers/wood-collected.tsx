@@ -51,7 +51,10 @@ export function WoodCollected({
   const lot = MaterialLotId.safeParse(said.label.trim())
   const isGood =
     number > 0 && lot.success && said.on !== '' && isDayOrEmpty(said.on) && isDayOrEmpty(said.until)
-  const season = view.season.find(one => one.material === material)
+  const month = Number(said.on.slice(5, 7))
+  const ofMaterial = view.season.filter(one => one.material === material)
+  const season =
+    ofMaterial.find(({ months }) => months.length === 0 || months.includes(month)) ?? ofMaterial[0]
   const left = season === undefined ? null : season.mayGive - season.given
   const field = (name: keyof typeof said) => ({
     value: said[name],
