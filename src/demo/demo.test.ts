@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { Entry, foldEntries } from '../record/index.ts'
 import { dayNumber } from '../science/index.ts'
+import type { MotherId } from '../trade/index.ts'
 import { makeDemoEntries } from './index.ts'
 
 const today = '2026-11-25'
@@ -36,6 +37,22 @@ describe('the invented nursery', () => {
     const batches = [...nursery.batches.values()]
     const longan = batches.filter(({ kind }) => nursery.kinds.get(kind)?.species === 'longan')
     expect(longan.length / batches.length).toBeLessThan(0.05)
+  })
+
+  test('a tree of several cultivars is made by the way for so many unions, with a stick of each', () => {
+    const family = [...nursery.kinds.values()].filter(({ cultivars }) => cultivars.length > 1)
+    expect(family.length).toBeGreaterThan(0)
+    for (const { id, ways, cultivars } of family) {
+      const [protocol] = ways.map(({ protocol }) => nursery.protocols.get(protocol)!)
+      expect(protocol!.name).toContain(`${cultivars.length} cultivars on one tree`)
+      const from = [...nursery.batches.values()]
+        .filter(({ kind }) => kind === id)
+        .map(({ origins }) =>
+          origins.flatMap(({ id }) => nursery.mothers.get(id as MotherId)?.mother.cultivar ?? []),
+        )
+      expect(from.length).toBeGreaterThan(0)
+      for (const ofMothers of from) expect(new Set(ofMothers)).toEqual(new Set(cultivars))
+    }
   })
 
   test('some batches did well and some badly', () => {

@@ -1,5 +1,5 @@
 import { Mother } from '../record/index.ts'
-import { type Species, speciesById, starterProtocol } from '../trade/facts/index.ts'
+import { type Species, severalUnions, speciesById, starterProtocol } from '../trade/facts/index.ts'
 import {
   Cultivar,
   CultivarId,
@@ -50,7 +50,11 @@ const theFruit = (line: Line): Species => {
 const grown = (line: Line, name: string, yearly: number, on: Grown | undefined): Grown => {
   const species = theFruit(line)
   const product = line.form === 'rootstock' ? 'rootstock' : 'tree'
-  const protocols = line.ways.map(method => starterProtocol(method, species, product))
+  const unions = { cultivars: line.cultivars.length, hasInterstem: false }
+  const protocols = line.ways.map(method => {
+    const one = starterProtocol(method, species, product)
+    return unions.cultivars > 1 ? severalUnions(one, unions) : one
+  })
   const cultivars = line.cultivars.map((cultivar, at) =>
     Cultivar.parse({
       id: CultivarId.parse(`${line.species}-${slug(cultivar)}`),
