@@ -98,7 +98,7 @@ test('1. the mist bed is full in spring: the dearer trees get it, and the plan s
   expect(forecast(plan, 'mulberries').short).toBeGreaterThan(50)
   const limit = plan.limits.find(({ rule }) => rule === 'space')!
   expect(inEnglish(limit.sentence)).toMatch(
-    /^Mist bed, weeks? \d+( to \d+)?: one more m² is worth \d+( a week)?\.$/,
+    /^Mist bed, weeks? \d+( to \d+)?: 1 m² more is worth \d+( a week)?\.$/,
   )
   expect(forecast(plan, 'mulberries').why.map(inEnglish).join(' ')).toContain('the mist bed is full')
 })

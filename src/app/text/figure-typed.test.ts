@@ -37,6 +37,7 @@ test('measures by definition: 0 °C is 32 °F, 25.4 mm an inch, 0.3048 m a foot,
   expect(us('mm', 25.4)).toBeCloseTo(1, 12)
   expect(us('m', 0.3048)).toBeCloseTo(1, 12)
   expect(us('kg a m²', 1)).toBeCloseTo(0.204816, 6)
+  expect(us('a m a year', 1)).toBeCloseTo(0.3048, 12)
   expect(us('kg', 0.45359237)).toBeCloseTo(1, 12)
   expect(us('l a plant', 0.946352946)).toBeCloseTo(1, 12)
   expect(us('ml a plant', 29.5735295625)).toBeCloseTo(1, 12)

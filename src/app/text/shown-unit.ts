@@ -61,6 +61,7 @@ const inUs: Readonly<Record<string, Shown>> = {
   cm: { unit: 'in', to: value => inchesFromMm(10 * value), from: value => mmFromInches(value) / 10 },
   m: { unit: 'ft', to: value => value * FEET, from: metresFromFeet },
   'm²': { unit: 'ft²', to: value => value * SQUARE_FEET, from: value => value / SQUARE_FEET },
+  'a m a year': { unit: 'a ft a year', to: value => value / FEET, from: value => value * FEET },
   'a m²': { unit: 'a ft²', to: value => value / SQUARE_FEET, from: value => value * SQUARE_FEET },
   'kg a m²': {
     unit: 'lb a ft²',

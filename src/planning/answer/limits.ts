@@ -39,6 +39,9 @@ export function limitsOf({ season, relaxed }: Pick<Planned, 'season' | 'relaxed'
 const isByWeek = ({ rule }: RowAbout) => rule === 'space' || rule === 'labour' || rule === 'motherWeek'
 const worthOf = ({ rule, dual }: Dual) => (rule === 'labour' ? -dual * MINUTES : -dual)
 
+const ONE_MORE = '{Subject}, {when}: one more {unit} is worth {worth}{per}.'
+const MORE_AREA = '{Subject}, {when}: {unit} more is worth {worth}{per}.'
+
 function limitOf(season: Season, rows: readonly Dual[]): { limit: Limit; total: number } {
   const first = rows[0]!
   const lastWeek = isByWeek(first) ? rows.at(-1)!.week : endOf(season, first)
@@ -46,6 +49,7 @@ function limitOf(season: Season, rows: readonly Dual[]): { limit: Limit; total: 
   const total = rows.reduce((sum, row) => sum + worthOf(row), 0)
   const worthPerUnit = withoutNoise(total / rows.length)
   const { subject, unit, when, per } = words[first.rule]!(season, first, fromWeek, lastWeek, rows.length)
+  const isArea = unit === 'm²'
   return {
     limit: {
       rule: first.rule,
@@ -54,10 +58,10 @@ function limitOf(season: Season, rows: readonly Dual[]): { limit: Limit; total: 
       to: weekName(season, lastWeek),
       worthPerUnit,
       unit,
-      sentence: phrase('{Subject}, {when}: one more {unit} is worth {worth}{per}.', {
+      sentence: phrase(isArea ? MORE_AREA : ONE_MORE, {
         subject,
         when,
-        unit: phrase(unit),
+        unit: isArea ? { amount: 1, unit } : phrase(unit),
         worth: moneySaid(worthPerUnit),
         per,
       }),

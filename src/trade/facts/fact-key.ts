@@ -10,7 +10,7 @@ export const measureByKey = {
   'orchard.yearsToFruitSeedling': { name: 'first fruit of a seedling', unit: 'years' },
   'orchard.yearsToFruitClonal': { name: 'first fruit of a worked or layered tree', unit: 'years' },
   'orchard.yearsFirstToFull': { name: 'from first to full crop', unit: 'years' },
-  'orchard.fullCropKgPerSquareMetre': { name: 'full crop of a square metre of canopy', unit: 'kg a m²' },
+  'orchard.fullCropKgPerSquareMetre': { name: 'full crop of the canopy', unit: 'kg a m²' },
   'orchard.rowSpacingMetres': { name: 'room between rows', unit: 'm' },
   'orchard.inRowSpacingMetres': { name: 'room in the row', unit: 'm' },
   'orchard.heightMetres': { name: 'height of a full-sized tree', unit: 'm' },

@@ -35,7 +35,7 @@ export const quantityByKey = {
   petioleStubMm: { name: 'leaf stalk left on the bud', unit: 'mm' },
   plantletsPerCorm: { name: 'plantlets from a corm', unit: '' },
   roguedShare: { name: 'rogued as off-type', unit: 'share' },
-  rootedShootsPerMetrePerYear: { name: 'rooted shoots from a metre of bed', unit: 'a year' },
+  rootedShootsPerMetrePerYear: { name: 'rooted shoots of a bed', unit: 'a m a year' },
   scionAgeMonths: { name: 'age of the scion wood', unit: 'months' },
   scionDefoliationDaysBefore: { name: 'scion stripped of leaves before cutting', unit: 'days' },
   scionDiameterMm: { name: 'scion diameter', unit: 'mm' },

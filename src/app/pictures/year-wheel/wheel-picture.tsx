@@ -74,7 +74,12 @@ export function WheelPicture({
           t('pictures.year.condition'),
         ],
         rows: [
-          ...protocols.map(ring => [ring.name, kindOf(ring), weeksOf(ring), term(ring.window.condition)]),
+          ...protocols.map(ring => [
+            ring.name,
+            kindOf(ring),
+            weeksOf(ring),
+            format.sentence(term(ring.window.condition)),
+          ]),
           ...(warmth === null
             ? []
             : [

@@ -66,4 +66,7 @@ test('a mother of a rootstock stands under a cultivar of its name, made once', (
   expect(again.cultivar).toBeNull()
   expect(again.mother.cultivar).toBe(made.mother.cultivar)
   expect(again.mother.id).not.toBe(made.mother.id)
+  // Asked of which she is, the rootstock is offered once: its cultivar is the same thing.
+  const both = givenIn({ ...ground, cultivars: [...ground.cultivars, made.cultivar!] })
+  expect(both.filter(({ name }) => name === 'a rootstock')).toEqual([of])
 })

@@ -19,7 +19,13 @@ interface Ground {
 }
 
 export const givenIn = ({ cultivars, kinds }: Ground): readonly GivenOf[] => [
-  ...cultivars.map(cultivar => ({ id: cultivar.id as string, name: cultivar.name, cultivar, stock: null })),
+  // What a rootstock is raised from stands under a cultivar of its name: the rootstock itself is offered.
+  ...cultivars
+    .filter(
+      ({ name, species }) =>
+        !kinds.some(kind => kind.form === 'rootstock' && kind.name === name && kind.species === species),
+    )
+    .map(cultivar => ({ id: cultivar.id as string, name: cultivar.name, cultivar, stock: null })),
   ...kinds
     .filter(({ form }) => form === 'rootstock')
     .map(stock => ({ id: `stock ${stock.id}`, name: stock.name, cultivar: null, stock })),

@@ -91,7 +91,7 @@ export function ProtocolEditor({
         <div className="protocol-cautions">
           {protocol.cautions.map(caution => (
             <p key={caution} className="caution">
-              <Given says={caution} />
+              <Given says={format.sentence(caution)} />
             </p>
           ))}
         </div>
@@ -102,7 +102,7 @@ export function ProtocolEditor({
             <div>
               <h2>{t('protocols.window')}</h2>
               <p>
-                <Given says={protocol.window.condition} />
+                <Given says={format.sentence(protocol.window.condition)} />
               </p>
               <p className="soft small">{t('protocols.windowSays')}</p>
             </div>

@@ -53,7 +53,7 @@ export function StepFields({
                 {name}
                 <small className="soft">
                   {term(field.figure.basis)}
-                  {field.figure.note === undefined ? '' : `. ${field.figure.note}`}
+                  {field.figure.note === undefined ? '' : `. ${format.sentence(field.figure.note)}`}
                 </small>
               </span>
               {ENDS.map(end => (

@@ -75,7 +75,7 @@ export function RoutineRow({
       </div>
       {caution !== null && open.length > 0 && (
         <p className="caution">
-          <Given says={caution} />
+          <Given says={format.sentence(caution)} />
         </p>
       )}
       <Button className="quiet routine-open" aria-expanded={isOpen} onPress={onOpen}>

@@ -111,7 +111,7 @@ export function TaskRow({
       {task.caution !== null && state === 'open' && (
         <p className="caution">
           <span className="unseen">{t('work.caution')}: </span>
-          <Given says={task.caution} />
+          <Given says={format.sentence(task.caution)} />
         </p>
       )}
       {ticking && state === 'open' && (

@@ -113,7 +113,7 @@ export function YearScreen() {
             : protocol.window.months.length === 0
               ? t('year.never')
               : format.months(protocol.window.months)}
-          . {t('year.condition')} <Given says={protocol.window.condition} />.{' '}
+          . {t('year.condition')} <Given says={format.sentence(protocol.window.condition)} />.{' '}
           {t('year.basis', { basis: term(protocol.window.basis) })}.
         </p>
       </div>

@@ -212,6 +212,8 @@ export const phrases: Readonly<Record<string, string>> = {
   // What limits, and what was assumed
   '{Subject}, {when}: one more {unit} is worth {worth}{per}.':
     '{Subject}, {when}: por {unit} de más se ganarían {worth}{per}.',
+  '{Subject}, {when}: {unit} more is worth {worth}{per}.':
+    '{Subject}, {when}: por {unit} de más se ganarían {worth}{per}.',
   ' a week': ' por semana',
   'season of {year}': 'campaña de {year}',
   'mother block': 'campo de plantas madre',
