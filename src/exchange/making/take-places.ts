@@ -1,5 +1,6 @@
 import { Bench, Person, Site } from '../../record/index.ts'
 import { type BenchId, foldName, type PersonId, PlaceKind, Skill } from '../../trade/index.ts'
+import { spansIn } from '../cells/spans.ts'
 import {
   type BadRow,
   bad,
@@ -51,14 +52,23 @@ export function takeBench(making: Making, row: SheetRow, told: RowTold): RowOutc
     return bad('area', 'neither its area nor its length and width are said')
   if (area < 0 || (length ?? 0) < 0 || (width ?? 0) < 0)
     return bad('area', 'a bench is not smaller than nothing')
+  const areaSquareMetres = Math.round(area * 100) / 100
+  const closed = textIn(row, 'closed')
   const bench = Bench.parse({
     ...before,
     id: before?.id ?? freeId(slug(name), id => making.benches.has(id as BenchId)),
     name: before?.name ?? name,
     place,
-    areaSquareMetres: Math.round(area * 100) / 100,
+    areaSquareMetres,
     lengthMetres: length,
     widthMetres: width,
+    closed:
+      closed === null
+        ? (before?.closed ?? [])
+        : spansIn(closed).map(({ squareMetres, ...span }) => ({
+            ...span,
+            areaSquareMetres: squareMetres ?? areaSquareMetres,
+          })),
   })
   return making.setBench(bench) ? made : known
 }
@@ -106,6 +116,7 @@ export function takePerson(making: Making, row: SheetRow, told: RowTold): RowOut
       `${name}, hours`,
       `It is not said how long ${name} works: taken as ${USUAL_HOURS} hours a week.`,
     )
+  const away = textIn(row, 'away')
   const person = Person.safeParse({
     ...before,
     id: before?.id ?? freeId(slug(name), id => making.people.has(id as PersonId)),
@@ -114,6 +125,7 @@ export function takePerson(making: Making, row: SheetRow, told: RowTold): RowOut
     hoursPerWeek: hours ?? USUAL_HOURS,
     overtimeHoursPerWeek: numberIn(row, 'overtime') ?? before?.overtimeHoursPerWeek ?? 0,
     pace: numberIn(row, 'pace') ?? before?.pace ?? 1,
+    away: away === null ? (before?.away ?? []) : spansIn(away).map(({ from, to }) => ({ from, to })),
   })
   if (!person.success) {
     const field = { hoursPerWeek: 'hours', overtimeHoursPerWeek: 'overtime', pace: 'pace' }[

@@ -1,4 +1,5 @@
 import { aliveIn, type Nursery } from '../../record/index.ts'
+import { spansText } from '../cells/spans.ts'
 import type { Written } from '../table/write-table.ts'
 
 export type FieldType = 'string' | 'integer' | 'number' | 'date' | 'boolean'
@@ -51,6 +52,18 @@ export function tablesOf(nursery: Nursery): readonly PackageTable[] {
         ['area_square_metres', 'number', 'net of paths', bench => bench.areaSquareMetres],
         ['length_metres', 'number', 'length', bench => bench.lengthMetres],
         ['width_metres', 'number', 'width', bench => bench.widthMetres],
+        [
+          'closed_days',
+          'string',
+          'first to last day, how much of it where not all, and why; parted by semicolons',
+          ({ areaSquareMetres: all, closed }) =>
+            spansText(
+              closed.map(({ areaSquareMetres: part, ...span }) => ({
+                ...span,
+                squareMetres: part === all ? null : part,
+              })),
+            ),
+        ],
       ],
     ),
     table(
@@ -65,6 +78,12 @@ export function tablesOf(nursery: Nursery): readonly PackageTable[] {
         ['hours_per_week', 'number', 'usual hours', person => person.hoursPerWeek],
         ['overtime_hours_per_week', 'number', 'at most', person => person.overtimeHoursPerWeek],
         ['pace', 'number', '1 is the protocol’s own', person => person.pace],
+        [
+          'days_away',
+          'string',
+          'first to last day; parted by semicolons',
+          ({ away }) => spansText(away.map(span => ({ ...span, squareMetres: null, why: '' }))),
+        ],
       ],
     ),
     table(

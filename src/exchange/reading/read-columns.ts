@@ -4,6 +4,7 @@ import { readMeasure } from '../cells/measure.ts'
 import { type DecimalMark, decimalMarkOf, isUnclearNumber, readNumber, readWhole } from '../cells/number.ts'
 import type { CellReading } from '../cells/read-cell.ts'
 import { readShare } from '../cells/share.ts'
+import { daysInSpans, readSpans } from '../cells/spans.ts'
 import { readText } from '../cells/text.ts'
 import type { CellForm, Field } from '../sheets/sheet-form.ts'
 import { cellText, type RawCell } from '../table/table.ts'
@@ -65,7 +66,13 @@ export function columnReaders(
     })
   }
 
-  const days = columns.filter(({ field }) => field.form === 'day')
+  const days = columns.flatMap(column =>
+    column.field.form === 'day'
+      ? [column]
+      : column.field.form === 'days'
+        ? [{ ...column, cells: daysInSpans(column.cells) }]
+        : [],
+  )
   const orderShown = new Map(days.map(column => [column.index, dayOrderOf(column.cells)] as const))
   const clear = [...orderShown.values()].find(order => order === 'day first' || order === 'month first')
   const suggested: DayOrder = clear === 'month first' ? 'month first' : 'day first'
@@ -115,6 +122,8 @@ export function columnReaders(
         return readDegrees(cell, mark)
       case 'day':
         return readDay(cell, orders.get(index) ?? null, today)
+      case 'days':
+        return readSpans(cell, { order: orders.get(index) ?? null, mark, today })
     }
   }
   return { read, questions }

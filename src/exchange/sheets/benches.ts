@@ -51,5 +51,14 @@ export const benches: SheetForm = {
       form: 'metres',
       example: 1.2,
     },
+    {
+      id: 'closed',
+      name: 'Closed days',
+      says: 'first to last day, then how much of it, if not all, and why; several parted by semicolons',
+      words:
+        'closed days, closed, closed from to, not usable, out of use, gesperrt, geschlossen, sperrzeit, sperrzeiten, ferme, fermeture, jours fermes, cerrado, dias cerrados, chiuso, giorni chiusi, fechado, gesloten',
+      form: 'days',
+      example: '2027-06-01 to 2027-06-05: 2 m², new heating',
+    },
   ],
 }

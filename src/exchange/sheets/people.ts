@@ -40,7 +40,7 @@ export const people: SheetForm = {
       name: 'Overtime a week',
       says: 'hours more, at most; otherwise none',
       words:
-        'overtime a week, overtime, extra hours, uberstunden, heures sup, heures supplementaires, horas extra, straordinari, overuren',
+        'overtime a week, overtime, extra hours, overtime hours per week, uberstunden, heures sup, heures supplementaires, horas extra, straordinari, overuren',
       form: 'number',
       example: 6,
     },
@@ -51,6 +51,15 @@ export const people: SheetForm = {
       words: 'pace, speed, tempo, leistung, rythme, vitesse, ritmo, velocidad, velocita, snelheid',
       form: 'number',
       example: 1,
+    },
+    {
+      id: 'away',
+      name: 'Days away',
+      says: 'first to last day; several parted by semicolons',
+      words:
+        'days away, away, holiday, holidays, leave, vacation, absence, absences, urlaub, abwesend, abwesenheit, conges, vacances, vacaciones, ausencias, dias de ausencia, ferie, assenze, ferias, vakantie, afwezig',
+      form: 'days',
+      example: '2027-08-02 to 2027-08-13',
     },
   ],
 }

@@ -13,7 +13,16 @@ export type SheetKind =
   | 'passport'
   | 'nursery'
 
-export type CellForm = 'text' | 'whole' | 'number' | 'day' | 'share' | 'square metres' | 'metres' | 'degrees'
+export type CellForm =
+  | 'text'
+  | 'whole'
+  | 'number'
+  | 'day'
+  | 'days'
+  | 'share'
+  | 'square metres'
+  | 'metres'
+  | 'degrees'
 
 /** One thing that a sheet can say of each of its rows. */
 export interface Field {

@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next'
 import type { MotherRow } from '../../../api/index.ts'
+import { metresFromFeet } from '../../../trade/index.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './block-plan.css'
 import { asButton } from '../as-button.ts'
@@ -25,6 +26,8 @@ export function BlockPicture({
   const standing = isPlaced
     ? rows.map(({ mother }) => ({ id: mother.id as string, ...mother.position! }))
     : inRows(rows.map(({ mother }) => mother.id))
+  /** A round length where the reader measures in feet, too. */
+  const scaleMetres = format.units === 'us' ? metresFromFeet(30) : 10
   const byId = new Map(rows.map(row => [row.mother.id as string, row]))
   return (
     <Picture
@@ -101,9 +104,9 @@ export function BlockPicture({
             })}
             {isPlaced && (
               <g className="block-scale">
-                <path d={`M4 ${height - 8}v5h${10 * scale}v-5`} className="axis" />
-                <text x={10 + 10 * scale} y={height - 3} className="soft">
-                  {format.length(10)}
+                <path d={`M4 ${height - 8}v5h${scaleMetres * scale}v-5`} className="axis" />
+                <text x={10 + scaleMetres * scale} y={height - 3} className="soft">
+                  {format.length(scaleMetres)}
                 </text>
               </g>
             )}

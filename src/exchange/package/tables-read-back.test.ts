@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest'
+import { makeDemoEntries } from '../../demo/index.ts'
+import { Bench, type Body, foldEntries, type Nursery, Person } from '../../record/index.ts'
+import { csv, entriesOf, none, nurseryOf, read } from '../fixtures/read-files.ts'
+import { tableCsv } from './data-package.ts'
+import { tablesOf } from './tables.ts'
+
+const today = '2026-11-24'
+let told = 0
+/** The invented nursery with more said of it. */
+const withSaid = (...bodies: Body[]): Nursery =>
+  foldEntries([
+    ...makeDemoEntries({ seed: 1, today }),
+    ...bodies.map(body => {
+      told += 1
+      const id = `019f0000-0000-7000-8000-${String(told).padStart(12, '0')}` as never
+      return { id, on: today, at: null, by: null, device: 'test', body }
+    }),
+  ])
+const written = (nursery: Nursery, name: string) => ({
+  name: `${name}.csv`,
+  bytes: new TextEncoder().encode(tableCsv(tablesOf(nursery).find(table => table.name === name)!)),
+})
+
+const base = foldEntries(makeDemoEntries({ seed: 1, today }))
+const closed = [
+  { from: '2027-06-01', to: '2027-06-05', areaSquareMetres: 2, why: 'new heating; and paint, green' },
+  { from: '2027-07-01', to: '2027-07-01', areaSquareMetres: 6, why: '' },
+]
+const away = [
+  { from: '2027-08-02', to: '2027-08-13' },
+  { from: '2027-12-24', to: '2027-12-31' },
+]
+const bench = Bench.parse({ ...[...base.benches.values()].find(({ name }) => name === 'Mist bed 1'), closed })
+const person = Person.parse({ ...[...base.people.values()][1], away })
+const nursery = withSaid({ kind: 'bench-set/1', bench }, { kind: 'person-set/1', person })
+
+test('closed days of a place and days away of a person go out and come in again: read into a new nursery they are the same', async () => {
+  const reading = await read([written(nursery, 'benches'), written(nursery, 'people')])
+  expect(reading.questions).toEqual([])
+  expect(reading.cells).toEqual([])
+  const again = nurseryOf(reading)
+  expect([...again.benches.values()].find(({ name }) => name === bench.name)!.closed).toEqual(closed)
+  expect([...again.people.values()].find(({ name }) => name === person.name)).toEqual(person)
+})
+
+test('benches and people written out and read in again change nothing', async () => {
+  const reading = await read([written(nursery, 'benches'), written(nursery, 'people')], { nursery })
+  expect(reading.told).toEqual([])
+})
+
+test('closed days typed in a spreadsheet are taken, all of a place where nothing else is said; a blank cell leaves them as they were', async () => {
+  const places = (closedDays: string | null) =>
+    csv(
+      'benches.csv',
+      ['Bench', 'Kind of place', 'Square metres', 'Closed days'],
+      ['Mist 1', 'mist', 8, closedDays],
+    )
+  const first = await read([places('3/4/2027 to 5/4/2027')])
+  expect(first.questions.map(({ id }) => id)).toEqual(['days: Closed days'])
+  const said = { 'benches.csv': { answers: { 'days: Closed days': 'month first' } } }
+  const entries = entriesOf(await read([places('3/4/2027 to 3/6/2027; 2027-05-01: 2 m², paint')], { said }))
+  const once = foldEntries(entries)
+  const closedThen = [
+    { from: '2027-03-04', to: '2027-03-06', areaSquareMetres: 8, why: '' },
+    { from: '2027-05-01', to: '2027-05-01', areaSquareMetres: 2, why: 'paint' },
+  ]
+  expect([...once.benches.values()][0]!.closed).toEqual(closedThen)
+  const later = await read([places(null)], { nursery: once })
+  expect(later.told).toEqual([])
+  const wrong = await read([places('all summer')], { nursery: none })
+  expect(wrong.cells).toMatchObject([
+    { column: 'D', said: 'all summer', done: 'taken as if nothing were said' },
+  ])
+})
