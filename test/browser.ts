@@ -30,8 +30,11 @@ export const flags = [
   '--disable-sync',
 ]
 
-/** With more room for young objects, a long check of a page copies few of them about. */
-const roomForYoungObjects = '--js-flags=--min-semi-space-size=32 --max-semi-space-size=64'
+/**
+ * With more room for young objects, a long check of a page copies few of them about. A page of a test lives for seconds:
+ * to optimise its code takes a fifth of its time, and does not win that back.
+ */
+const forShortLives = '--js-flags=--min-semi-space-size=32 --max-semi-space-size=64 --no-turbofan --no-maglev'
 
 const names = [
   'chromium',
@@ -64,7 +67,7 @@ let shared: Promise<Browser> | undefined
 
 /** One browser for all files that a process tests: each opens contexts of its own, with a fresh profile, and closes those. */
 export const sharedBrowser = (): Promise<Browser> => {
-  shared ??= openBrowser([roomForYoungObjects])
+  shared ??= openBrowser([forShortLives])
   return shared
 }
 
