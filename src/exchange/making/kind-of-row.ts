@@ -1,5 +1,5 @@
 import type { Species } from '../../trade/facts/index.ts'
-import { foldName, type Kind } from '../../trade/index.ts'
+import { type CultivarId, foldName, type Kind } from '../../trade/index.ts'
 import { type BadRow, bad, numberIn, type RowTold, type SheetRow, textIn } from '../reading/sheet-row.ts'
 import { shortFruitName } from '../words/fruit-names.ts'
 import { findKind } from './find-kind.ts'
@@ -11,8 +11,8 @@ import { nameTree, type TreeNamed } from './name-tree.ts'
 const NEW = 'a new kind'
 const LEAVE = 'leave these rows out'
 
-export const treeIn = ({ fruits }: Making, row: SheetRow): TreeNamed =>
-  nameTree(
+export function treeIn({ fruits, cultivars }: Making, row: SheetRow): TreeNamed {
+  const named = nameTree(
     {
       tree: textIn(row, 'tree'),
       fruit: textIn(row, 'fruit'),
@@ -23,6 +23,10 @@ export const treeIn = ({ fruits }: Making, row: SheetRow): TreeNamed =>
     },
     fruits,
   )
+  // Tables that were written out name a cultivar by its id.
+  const own = cultivars.get((textIn(row, 'cultivar') ?? '') as CultivarId)
+  return own === undefined ? named : { ...named, species: fruits.byId(own.species), cultivar: own.name }
+}
 
 const fieldSaid = (row: SheetRow): string =>
   ['tree', 'cultivar', 'fruit'].find(field => row.values.has(field)) ?? 'tree'

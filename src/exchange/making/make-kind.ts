@@ -97,12 +97,15 @@ const protocolsFor = (
     return starter
   })
 
-/** The cultivar by its name or a synonym, or a new one. */
-export function cultivarNamed(making: Making, species: Species, name: string): Cultivar {
-  const known = making.cultivarByName(species.id, name)
+/**
+ * The cultivar by its name or a synonym, or a new one.
+ * @param id as a table that was written out has it
+ */
+export function cultivarNamed(making: Making, species: Species, name: string, id?: CultivarId): Cultivar {
+  const known = (id && making.cultivars.get(id)) ?? making.cultivarByName(species.id, name)
   if (known) return known
   const cultivar = Cultivar.parse({
-    id: freeId(`${slug(species.id)}-${slug(name)}`, id => making.cultivars.has(id as CultivarId)),
+    id: id ?? freeId(`${slug(species.id)}-${slug(name)}`, id => making.cultivars.has(id as CultivarId)),
     name,
     species: species.id,
     pollination: species.reproduction.pollination.text,

@@ -1,4 +1,4 @@
-import { Cultivar, type CultivarId, foldName, type Kind, Licence } from '../../trade/index.ts'
+import { Cultivar, CultivarId, foldName, type Kind, Licence } from '../../trade/index.ts'
 import {
   bad,
   known,
@@ -55,10 +55,11 @@ export function takeCultivar(making: Making, row: SheetRow, told: RowTold): RowO
     making.fruits,
   )
   const count = making.cultivars.size
+  const id = idIn(making, row, name)
   const before =
     read.species === undefined
       ? foreignCultivar(making, fruit, name)
-      : cultivarNamed(making, read.species, read.cultivar ?? name)
+      : cultivarNamed(making, read.species, id === undefined ? (read.cultivar ?? name) : name, id)
   const isNew = making.cultivars.size > count
   const owner = textIn(row, 'owner')
   const allowed = numberIn(row, 'allowed')
@@ -76,6 +77,14 @@ export function takeCultivar(making: Making, row: SheetRow, told: RowTold): RowO
   for (const one of synonyms) if (!all.some(other => foldName(other) === foldName(one))) all.push(one)
   const changed = making.setCultivar({ ...before, synonyms: all, licence })
   return changed || isNew ? made : known
+}
+
+/** The id of a table that was written out: none that another cultivar has already. */
+function idIn({ cultivars }: Making, row: SheetRow, name: string): CultivarId | undefined {
+  const id = CultivarId.safeParse(textIn(row, 'id'))
+  if (!id.success) return undefined
+  const there = cultivars.get(id.data)
+  return there === undefined || foldName(there.name) === foldName(name) ? id.data : undefined
 }
 
 /** A list of one fruit's cultivars need not say it in every row: it is asked once. */

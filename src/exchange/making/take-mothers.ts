@@ -8,6 +8,8 @@ import {
   monthsAtLatitude,
   type Protocol,
 } from '../../trade/index.ts'
+import { monthsIn } from '../cells/months.ts'
+import { materialsCalled, type SupplySaid, suppliesIn } from '../cells/supplies.ts'
 import {
   bad,
   known,
@@ -18,6 +20,7 @@ import {
   type SheetRow,
   textIn,
 } from '../reading/sheet-row.ts'
+import { mothers } from '../sheets/mothers.ts'
 import { treeIn, withFruit } from './kind-of-row.ts'
 import { cultivarNamed, rootstockNamed, starterOf, usualMethods } from './make-kind.ts'
 import type { Making } from './making.ts'
@@ -44,13 +47,10 @@ function protocolsServed(
   return usualMethods({ ...tree, species }).map(method => starterOf(making, method, species, 'tree'))
 }
 
-interface Yield {
-  readonly material: Material
-  readonly perYear: number
-}
+const materialCalled = materialsCalled(mothers.fields)
 
 /** A stick is a stick: what is said of scions serves budding, and the other way round, where only the other is used. */
-function asServed(making: Making, said: Yield, served: readonly Yield[], name: string): Yield {
+function asServed(making: Making, said: SupplySaid, served: readonly SupplySaid[], name: string): SupplySaid {
   const other: Partial<Record<Material, Material>> = { 'scion sticks': 'budwood', budwood: 'scion sticks' }
   const meant = other[said.material]
   const isServed = (material: Material) => served.some(one => one.material === material)
@@ -75,10 +75,16 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
   const cultivar = cultivarNamed(making, species, tree.cultivar ?? stock?.name ?? `${tree.said}, unnamed`)
   const served = protocolsServed(making, species, cultivar, stock, tree)
   const trees = Math.max(1, numberIn(row, 'trees') ?? 1)
-  const said = Material.options.flatMap(material => {
-    const perTree = numberIn(row, material)
-    return perTree === null ? [] : [{ material, perYear: Math.max(0, perTree) * trees }]
-  })
+  const whole = wholeSaid(row, told)
+  const months = monthsSaid(row, told)
+  const said: readonly SupplySaid[] =
+    whole ??
+    Material.options.flatMap(material => {
+      const perTree = numberIn(row, material)
+      return perTree === null
+        ? []
+        : [{ material, perYear: Math.max(0, perTree) * trees, perWeek: null, months }]
+    })
   const named = textIn(row, 'mother')
   const id = named ?? freeId(slug(cultivar.name), one => making.mothers.has(one as MotherId))
   const before = making.mothers.get(id as MotherId)
@@ -88,9 +94,18 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
         takes.flatMap(t => (t.what === 'material' && t.part !== 'rootstock' ? [t.material] : [])),
       ),
     ),
-  ].map(material => ({ material, perYear: usualYield(material) * trees }))
+  ].map(
+    (material): SupplySaid => ({
+      material,
+      perYear: usualYield(material) * trees,
+      perWeek: null,
+      months,
+    }),
+  )
   const supplies =
-    said.length > 0 ? said.map(supply => asServed(making, supply, assumed, cultivar.name)) : assumed
+    said.length > 0
+      ? said.map(supply => (supply.months ? supply : asServed(making, supply, assumed, cultivar.name)))
+      : assumed
   if (said.length === 0 && before === undefined && assumed.length > 0)
     making.assume(
       'what mother trees give',
@@ -98,22 +113,27 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
         ...new Set(assumed.map(({ material }) => `${usualYield(material)} ${material} a year`)),
       ].join(', ')} and the like (common practice). Count and correct them: the plan leans on it.`,
     )
-  const gives: Supply[] = supplies.map(({ material, perYear }) => ({
-    material,
-    perYear,
-    perWeek: null,
-    months: monthsOfSupply(
-      served
-        .filter(protocol => takesMaterial(protocol, material))
-        .map(({ window }) => monthsAtLatitude(window, making.latitudeDegrees).months),
-    ),
+  const gives: Supply[] = supplies.map(supply => ({
+    ...supply,
+    months:
+      supply.months ??
+      monthsOfSupply(
+        served
+          .filter(protocol => takesMaterial(protocol, supply.material))
+          .map(({ window }) => monthsAtLatitude(window, making.latitudeDegrees).months),
+      ),
   }))
+  const kept =
+    said.length > 0 || before === undefined
+      ? gives
+      : before.gives.map(supply => (months === null ? supply : { ...supply, months }))
   const x = numberIn(row, 'x')
   const y = numberIn(row, 'y')
   const mother = Mother.safeParse({
     ...before,
     id,
     name:
+      textIn(row, 'name') ??
       before?.name ??
       (named === null || /^[\dA-Z.\-/ ]{1,8}$/u.test(named)
         ? `${cultivar.name}${named === null ? '' : ` ${named}`}`
@@ -125,12 +145,43 @@ export function takeMother(making: Making, row: SheetRow, told: RowTold): RowOut
       x !== null && y !== null && x >= 0 && y >= 0 ? { xMetres: x, yMetres: y } : (before?.position ?? null),
     planted: textIn(row, 'planted') ?? before?.planted ?? null,
     provenance: textIn(row, 'provenance') ?? before?.provenance ?? '',
-    gives: said.length === 0 && before !== undefined ? before.gives : gives,
+    gives: kept,
   })
   if (!mother.success) return bad('mother', mother.error.issues[0]?.message ?? 'it cannot be a mother tree')
   if (isTwice(making, mother.data, before))
     return bad('mother', `the number ${id} comes twice, for another tree or another place`)
-  return making.setMother(mother.data) ? made : known
+  const isNew = making.setMother(mother.data)
+  return retireAsSaid(making, mother.data.id, textIn(row, 'retired')) || isNew ? made : known
+}
+
+/** All that it gives, as one cell says it; null where none does, or where it cannot be read. */
+function wholeSaid(row: SheetRow, told: RowTold): readonly SupplySaid[] | null {
+  const text = textIn(row, 'gives')
+  if (text === null) return null
+  const read = suppliesIn(text, materialCalled)
+  if ('supplies' in read) return read.supplies
+  told.noted(
+    'gives',
+    `"${read.wrong}" does not say how much of what: 300 cuttings in May to Jul`,
+    'taken as if nothing were said',
+  )
+  return null
+}
+
+function monthsSaid(row: SheetRow, told: RowTold): readonly number[] | null {
+  const text = textIn(row, 'months')
+  if (text === null) return null
+  const months = monthsIn(text)
+  if (months === null)
+    told.noted('months', `"${text}" are no months: May to Jul, or 5, 6, 7`, 'taken as if nothing were said')
+  return months
+}
+
+/** Given up on a day of which the record knows nothing yet. */
+function retireAsSaid(making: Making, mother: MotherId, on: string | null): boolean {
+  if (on === null || making.nursery.mothers.get(mother)?.retired != null) return false
+  making.tell(on, { kind: 'mother-retired/1', mother, why: '' })
+  return true
 }
 
 /** An earlier row gave the number to another tree: the two would be taken for one. */

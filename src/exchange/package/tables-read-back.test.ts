@@ -49,6 +49,50 @@ test('benches and people written out and read in again change nothing', async ()
   expect(reading.told).toEqual([])
 })
 
+const supplies = [
+  { material: 'cuttings', perYear: 300, perWeek: 30, months: [5, 6] },
+  { material: 'cuttings', perYear: 40, perWeek: null, months: [11, 12, 1] },
+  { material: 'scion sticks', perYear: 60, perWeek: null, months: [] },
+] as const
+const { mother: first } = [...base.mothers.values()][0]!
+const giving = withSaid(
+  { kind: 'mother-set/1', mother: { ...first, gives: supplies } },
+  { kind: 'mother-retired/1', mother: [...base.mothers.keys()][1]!, why: '' },
+)
+
+test('what mother trees give, in which months and how much in a week, goes out and comes in again with their names, places and cultivars', async () => {
+  const tables = [written(giving, 'cultivars'), written(giving, 'mothers')]
+  const reading = await read(tables)
+  expect(reading.questions).toEqual([])
+  expect(reading.cells).toEqual([])
+  const again = nurseryOf(reading)
+  expect(again.mothers.get(first.id)!.mother).toEqual({ ...first, gives: supplies })
+  const trees = (of: Nursery) =>
+    [...of.mothers.values()].map(({ mother, retired }) => [mother.id, mother.gives, retired?.on ?? null])
+  expect(trees(again)).toEqual(trees(giving))
+  expect((await read(tables, { nursery: giving })).told).toEqual([])
+})
+
+test('months typed beside what a mother gives are taken; those that are no months are named, and the usual ones stand', async () => {
+  const trees = (...rows: (string | number | null)[][]) =>
+    csv('mothers.csv', ['Mother tree', 'Tree', 'Cuttings a year', 'Gives in', 'What it gives'], ...rows)
+  const reading = await read([
+    trees(
+      ['M1', 'Fig ‘Amber Jar’', 300, 'Nov to Feb', null],
+      ['M2', 'Fig ‘Amber Jar’', 300, 'whenever', null],
+      ['M3', 'Fig ‘Amber Jar’', null, null, '100 cuttings in Jan, at most 20 a week; 50 scion sticks'],
+    ),
+  ])
+  const gives = [...nurseryOf(reading).mothers.values()].map(({ mother }) => mother.gives)
+  expect(gives[0]).toMatchObject([{ material: 'cuttings', perYear: 300, months: [11, 12, 1, 2] }])
+  expect(reading.cells).toMatchObject([{ row: 3, column: 'D', said: 'whenever', rowLost: false }])
+  expect(gives[1]![0]!.months).not.toEqual(gives[0]![0]!.months)
+  expect(gives[2]).toMatchObject([
+    { material: 'cuttings', perYear: 100, perWeek: 20, months: [1] },
+    { material: 'scion sticks', perYear: 50, perWeek: null },
+  ])
+})
+
 test('closed days typed in a spreadsheet are taken, all of a place where nothing else is said; a blank cell leaves them as they were', async () => {
   const places = (closedDays: string | null) =>
     csv(

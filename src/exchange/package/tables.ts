@@ -1,5 +1,6 @@
 import { aliveIn, type Nursery } from '../../record/index.ts'
 import { spansText } from '../cells/spans.ts'
+import { suppliesText } from '../cells/supplies.ts'
 import type { Written } from '../table/write-table.ts'
 
 export type FieldType = 'string' | 'integer' | 'number' | 'date' | 'boolean'
@@ -103,6 +104,8 @@ export function tablesOf(nursery: Nursery): readonly PackageTable[] {
           'trees allowed',
           cultivar => cultivar.licence?.treesPerYear ?? null,
         ],
+        ['licence_fee', 'number', 'for each tree', cultivar => cultivar.licence?.feePerTree ?? null],
+        ['licence_until', 'date', 'last day', cultivar => cultivar.licence?.until ?? null],
       ],
     ),
     table(
@@ -147,10 +150,22 @@ export function tablesOf(nursery: Nursery): readonly PackageTable[] {
         ['planted', 'date', 'day', ({ mother }) => mother.planted],
         ['provenance', 'string', 'where its wood came from', ({ mother }) => mother.provenance],
         [
-          'gives_per_year',
+          'metres_east',
+          'number',
+          'on the plan of the block',
+          ({ mother }) => mother.position?.xMetres ?? null,
+        ],
+        [
+          'metres_north',
+          'number',
+          'on the plan of the block',
+          ({ mother }) => mother.position?.yMetres ?? null,
+        ],
+        [
+          'gives',
           'string',
-          'material and number',
-          ({ mother }) => list(mother.gives.map(({ material, perYear }) => `${material} ${perYear}`)),
+          'number a year, material, months and most in a week; parted by semicolons',
+          ({ mother }) => suppliesText(mother.gives),
         ],
         ['retired', 'date', 'day on which it was given up', ({ retired }) => retired?.on ?? null],
       ],
