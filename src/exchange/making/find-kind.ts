@@ -1,5 +1,5 @@
 import type { Species } from '../../trade/facts/index.ts'
-import type { Kind } from '../../trade/index.ts'
+import type { CultivarId, Kind } from '../../trade/index.ts'
 import { folded } from './folded.ts'
 import type { Making } from './making.ts'
 import type { TreeNamed } from './name-tree.ts'
@@ -12,11 +12,17 @@ export type KindFound =
   | { readonly kind: 'new'; readonly species: Species; readonly like: readonly Kind[] }
   | { readonly kind: 'unknown fruit' }
 
-const namesOf = (making: Making, kind: Kind): string[] =>
-  kind.cultivars.flatMap(id => {
-    const cultivar = making.cultivars.get(id)
-    return cultivar ? [cultivar.name, ...cultivar.synonyms].map(folded) : []
-  })
+const called = (making: Making, id: CultivarId): string[] => {
+  const cultivar = making.cultivars.get(id)
+  return cultivar ? [cultivar.name, ...cultivar.synonyms].map(folded) : []
+}
+
+const namesOf = (making: Making, kind: Kind): string[] => kind.cultivars.flatMap(id => called(making, id))
+
+/** The cultivars of the kind are those named, no more and no fewer, in whatever order. */
+const hasCultivars = (making: Making, kind: Kind, names: readonly string[]): boolean =>
+  kind.cultivars.length === names.length &&
+  kind.cultivars.every(id => names.some(name => called(making, id).includes(folded(name))))
 
 const standsOn = (making: Making, kind: Kind, rootstock: string): boolean => {
   const wanted =
@@ -45,9 +51,14 @@ export function findKind(making: Making, tree: TreeNamed): KindFound {
       ? tree.species !== undefined && (kind.cultivars.length === 0 || ofFruit.length === 1)
       : isStock
         ? ` ${folded(kind.name)} `.includes(` ${folded(tree.cultivar)} `)
-        : kind.cultivars.length === 1 && namesOf(making, kind).includes(folded(tree.cultivar)),
+        : hasCultivars(making, kind, [tree.cultivar, ...tree.others]),
   )
+  const isPlain = tree.interstem === null && named.some(({ interstem }) => interstem === null)
   const narrowed = [
+    (kind: Kind) =>
+      tree.interstem === null
+        ? !isPlain || kind.interstem === null
+        : kind.interstem !== null && called(making, kind.interstem).includes(folded(tree.interstem)),
     (kind: Kind) => tree.rootstock === null || standsOn(making, kind, tree.rootstock),
     (kind: Kind) => tree.form === undefined || isStock || kind.form === tree.form,
     (kind: Kind) => tree.size === '' || kind.size === '' || folded(kind.size) === folded(tree.size),
@@ -63,7 +74,7 @@ export function findKind(making: Making, tree: TreeNamed): KindFound {
     making.fruits.byId(new Set(named.map(kind => kind.species)).size === 1 ? named[0]!.species : '')
   if (species === undefined) return { kind: 'unknown fruit' }
   const like =
-    tree.cultivar === null || named.length > 0
+    tree.cultivar === null || tree.others.length > 0 || named.length > 0
       ? []
       : ofFruit.filter(kind => namesOf(making, kind).some(name => isNear(name, folded(tree.cultivar ?? ''))))
   return { kind: 'new', species, like }

@@ -18,14 +18,22 @@ export function treeIn({ fruits, cultivars }: Making, row: SheetRow): TreeNamed 
       fruit: textIn(row, 'fruit'),
       cultivar: textIn(row, 'cultivar'),
       rootstock: textIn(row, 'rootstock'),
+      interstem: textIn(row, 'interstem'),
       form: textIn(row, 'form'),
       size: textIn(row, 'size'),
     },
     fruits,
   )
   // Tables that were written out name a cultivar by its id.
-  const own = cultivars.get((textIn(row, 'cultivar') ?? '') as CultivarId)
-  return own === undefined ? named : { ...named, species: fruits.byId(own.species), cultivar: own.name }
+  const byId = (id: string | null) => cultivars.get((id ?? '') as CultivarId)
+  const called = (id: string) => byId(id)?.name ?? id
+  const own = byId((textIn(row, 'cultivar') ?? '').split(';')[0]!)
+  return {
+    ...named,
+    ...(own === undefined ? {} : { species: fruits.byId(own.species), cultivar: own.name }),
+    others: named.others.map(called),
+    interstem: named.interstem === null ? null : called(named.interstem),
+  }
 }
 
 const fieldSaid = (row: SheetRow): string =>

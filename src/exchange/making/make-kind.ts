@@ -1,9 +1,13 @@
 import {
+  canBeUnited,
   type Importance,
+  ONE_UNION,
   productsOf,
   type Species,
   type SpeciesWay,
+  severalUnions,
   starterProtocol,
+  type Unions,
 } from '../../trade/facts/index.ts'
 import {
   Cultivar,
@@ -51,15 +55,27 @@ const isForTrees = (species: Species, way: SpeciesWay): boolean =>
 const byRank = (ways: readonly SpeciesWay[]): SpeciesWay[] =>
   [...ways].sort((a, b) => rank.indexOf(a.importance) - rank.indexOf(b.importance))
 
+/** What is worked on one stock of a tree. */
+const unionsOf = ({ others, interstem }: TreeNamed): Unions =>
+  others.length === 0 && interstem === null
+    ? ONE_UNION
+    : { cultivars: 1 + others.length, hasInterstem: interstem !== null }
+
 /**
  * The methods by which a named tree is usually made. A named cultivar is not raised from seed; one that stands on a
- * rootstock is grafted or budded.
+ * rootstock is grafted or budded; several unions are made by what can be done so many times on one stock.
  */
-export function usualMethods(tree: TreeNamed & { readonly species: Species }): readonly MethodId[] {
-  if (tree.method !== undefined) return [tree.method]
+export function usualMethods(
+  making: Making,
+  tree: TreeNamed & { readonly species: Species },
+): readonly MethodId[] {
   const { species } = tree
-  const form = tree.rootstock !== null ? 'worked' : tree.form
-  const all = byRank(species.ways.filter(way => isForTrees(species, way)))
+  const unions = unionsOf(tree)
+  const fits = (method: MethodId): boolean =>
+    unions === ONE_UNION || canBeUnited(starterOf(making, method, species, 'tree'), unions)
+  if (tree.method !== undefined && fits(tree.method)) return [tree.method]
+  const form = tree.rootstock !== null || unions !== ONE_UNION ? 'worked' : tree.form
+  const all = byRank(species.ways.filter(way => isForTrees(species, way) && fits(way.method)))
   const allowed = all.filter(({ method }) => tree.cultivar === null || method !== 'seed')
   const plain = allowed.filter(({ method }) => !needsSpecialStock.has(method))
   const fitting = form === undefined ? [] : all.filter(({ method }) => formOfMethod(method) === form)
@@ -88,9 +104,11 @@ const protocolsFor = (
   species: Species,
   methods: readonly MethodId[],
   product: 'tree' | 'rootstock',
+  unions: Unions = ONE_UNION,
 ): Protocol[] =>
   methods.map(method => {
-    const starter = starterOf(making, method, species, product)
+    const one = starterOf(making, method, species, product)
+    const starter = unions === ONE_UNION ? one : severalUnions(one, unions)
     const own = making.protocols.get(starter.id)
     if (own) return own
     making.setProtocol(starter)
@@ -112,6 +130,14 @@ export function cultivarNamed(making: Making, species: Species, name: string, id
   })
   making.setCultivar(cultivar)
   return cultivar
+}
+
+/** What goes with another on one tree: of this fruit, or of another where only that has a cultivar called so. */
+function besideNamed(making: Making, species: Species, name: string): Cultivar {
+  const called = [...making.cultivars.values()].filter(one =>
+    [one.name, ...one.synonyms].some(each => folded(each) === folded(name)),
+  )
+  return called.find(one => one.species === species.id) ?? called[0] ?? cultivarNamed(making, species, name)
 }
 
 const fruitOf = (species: Species): string => shortFruitName(species)
@@ -171,16 +197,26 @@ export function makeKind(
 ): Kind {
   const { species } = tree
   if (tree.form === 'rootstock') return rootstockNamed(making, species, tree.cultivar)
-  const methods = usualMethods(tree)
-  const form: TreeForm = methods[0] === undefined ? (tree.form ?? 'seedling') : formOfMethod(methods[0])
-  const protocols = protocolsFor(making, species, methods, 'tree')
+  const unions = unionsOf(tree)
+  const methods = usualMethods(making, tree)
+  const form: TreeForm =
+    unions.cultivars > 1
+      ? 'multi-worked'
+      : methods[0] === undefined
+        ? (tree.form ?? 'seedling')
+        : formOfMethod(methods[0])
+  const protocols = protocolsFor(making, species, methods, 'tree', unions)
   const isWorked = protocols.some(({ takes }) => takes.some(({ what }) => what === 'rootstock'))
   const rootstock = isWorked ? rootstockNamed(making, species, tree.rootstock) : null
   const cultivar = tree.cultivar === null ? null : cultivarNamed(making, species, tree.cultivar)
-  const plain =
-    cultivar === null
+  const others = tree.others.map(other => besideNamed(making, species, other))
+  const between = tree.interstem === null ? null : besideNamed(making, species, tree.interstem)
+  const cultivars = [...(cultivar === null ? [] : [cultivar]), ...others]
+  const ofCultivars =
+    cultivars.length === 0
       ? `${fruitOf(species)}${form === 'seedling' ? ' seedling' : ''}`
-      : `${fruitOf(species)} ‘${cultivar.name}’`
+      : `${fruitOf(species)} ${cultivars.map(one => `‘${one.name}’`).join(', ')}`
+  const plain = between === null ? ofCultivars : `${ofCultivars} on interstem ‘${between.name}’`
   const standing = tree.rootstock !== null && rootstock !== null ? `${plain} on ${tree.rootstock}` : plain
   const isTaken = (name: string) =>
     [...making.kinds.values()].some(kind => folded(kind.name) === folded(name))
@@ -190,9 +226,10 @@ export function makeKind(
     id: freeId(slug(name), id => making.kinds.has(id as KindId)),
     name,
     species: species.id,
-    cultivars: cultivar === null ? [] : [cultivar.id],
+    cultivars: cultivars.map(({ id }) => id),
     form,
     rootstock: rootstock?.id ?? null,
+    interstem: between?.id ?? null,
     size: tree.size,
     price: ofOne,
     holdingCostPerWeek: Math.round(ofOne * HOLDING_SHARE_A_WEEK * 1000) / 1000,

@@ -8,6 +8,10 @@ export interface TreeNamed {
   readonly species: Species | undefined
   /** As written, without quotation marks. */
   readonly cultivar: string | null
+  /** What else is worked on the same tree. */
+  readonly others: readonly string[]
+  /** The cultivar of the piece between stock and scion. */
+  readonly interstem: string | null
   readonly rootstock: string | null
   readonly size: string
   readonly form: TreeForm | undefined
@@ -21,6 +25,7 @@ export interface TreeCells {
   readonly fruit: string | null
   readonly cultivar: string | null
   readonly rootstock: string | null
+  readonly interstem?: string | null
   readonly form: string | null
   readonly size: string | null
 }
@@ -28,6 +33,11 @@ export interface TreeCells {
 const sizeAtEnd =
   /[\s,;(–-]+(\d+([.,]\d+)?\s*(l|lt|ltr|lit(er|re)s?|gal(lon)?s?|cm|mm)\b.*|bare[\s-]?root.*|wurzelnackt.*|racines nues.*)$/iu
 const quotedPart = /["'‘’‚‛“”„`´«»]+(\p{L}.*?)["'’‘‛“”`´«»]+(?=$|[\s,;)])/u
+const nextQuoted =
+  /^\s*(?:[,;+&/]|and\b|und\b|et\b|y\b|e\b|en\b)?\s*["'‘’‚‛“”„`´«»]+(\p{L}.*?)["'’‘‛“”`´«»]+(?=$|[\s,;)])/u
+const betweenIn =
+  /[\s,;]+(?:(?:on|with|auf|mit|sur|avec|sobre|con|su|op|met)\s+)?(?:an?\s+)?(?:interstem|interstock|zwischenveredlung|zwischenstamm|stammbildner|interm[eé]diaire|injerto intermedio|innesto intermedio|intermedio|tussenstam)\s+(.+?)(?=\s+(?:on|auf|sur|sobre|su|op)\s|$)/iu
+const severalIn = /\s*[;\n]\s*|\s+\+\s+/u
 const onRootstock = /\s(?:on|auf|sur|sobre|su|op)\s+(.+)$/iu
 const stockWord =
   /\b(root\s?-?stocks?|stocks?|understock|unterlagen?|porte-?greffes?|portainjertos?|patr[oó]n|portinnest[oi]|onderstam(men)?)\b/iu
@@ -76,15 +86,27 @@ function readTree(cells: TreeCells, fruits: Fruits): TreeNamed {
   if (sized) text = text.slice(0, sized.index)
   const size = cells.size ?? sized?.[1]?.replace(/\)$/, '') ?? ''
 
+  const between = betweenIn.exec(text)
+  if (between) text = text.slice(0, between.index) + text.slice(between.index + between[0].length)
+  const interstem = tidy(cells.interstem ?? between?.[1] ?? '')
+
   const quoted = quotedPart.exec(text)
-  const afterMarks = quoted ? quoted.index + quoted[0].length : 0
+  let afterMarks = quoted ? quoted.index + quoted[0].length : 0
+  const others: string[] = []
+  for (let next = quoted && nextQuoted.exec(text.slice(afterMarks)); next; ) {
+    others.push(next[1]!)
+    afterMarks += next[0].length
+    next = nextQuoted.exec(text.slice(afterMarks))
+  }
   const standing = onRootstock.exec(text.slice(afterMarks))
   if (standing) text = text.slice(0, afterMarks + standing.index)
   const rootstock = tidy(
     (cells.rootstock ?? standing?.[1] ?? '').replace(/\b(own roots?|eigene wurzel|none)\b/iu, ''),
   )
 
-  let cultivar = cells.cultivar === null ? null : tidy(cells.cultivar)
+  const [first = null, ...rest] = cells.cultivar?.split(severalIn) ?? []
+  others.push(...rest)
+  let cultivar = first === null ? null : tidy(first)
   let species =
     cells.fruit === null
       ? undefined
@@ -123,7 +145,17 @@ function readTree(cells: TreeCells, fruits: Fruits): TreeNamed {
       } else cultivar ??= tidy(text)
     }
   }
-  return { species, cultivar, rootstock, size: size.trim(), form, method, said: said.trim() }
+  return {
+    species,
+    cultivar,
+    others: others.flatMap(name => tidy(name) ?? []),
+    interstem,
+    rootstock,
+    size: size.trim(),
+    form,
+    method,
+    said: said.trim(),
+  }
 }
 
 /** "Cutting" or "grafted" names a form and leaves the method open; "chip bud" names the method. */

@@ -44,7 +44,7 @@ function protocolsServed(
       : [...making.kinds.values()].filter(kind => cultivar !== null && kind.cultivars.includes(cultivar.id))
   const own = kinds.flatMap(kind => kind.ways.flatMap(({ protocol }) => making.protocols.get(protocol) ?? []))
   if (own.length > 0) return own
-  return usualMethods({ ...tree, species }).map(method => starterOf(making, method, species, 'tree'))
+  return usualMethods(making, { ...tree, species }).map(method => starterOf(making, method, species, 'tree'))
 }
 
 const materialCalled = materialsCalled(mothers.fields)

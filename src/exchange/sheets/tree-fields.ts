@@ -11,7 +11,7 @@ export const treeFields = (example: {
   {
     id: 'tree',
     name: 'Tree',
-    says: 'fruit and cultivar, as you call them: Fig ‘Brown Pilgrim’',
+    says: 'fruit and cultivar, as you call them: Fig ‘Brown Pilgrim’; several on one tree: Apple ‘Evening Bell’, ‘Saltwind’',
     words:
       'tree, kind, item, product, plant, article, description, plant name, variety name, full name, botanical name, taxon, artikel, pflanze, ware, bezeichnung, sorte und unterlage, produit, plante, designation, articulo, producto, planta, descripcion, articolo, prodotto, pianta, descrizione, artigo, omschrijving, plantnaam, line',
     form: 'text',
@@ -29,9 +29,9 @@ export const treeFields = (example: {
   {
     id: 'cultivar',
     name: 'Cultivar',
-    says: 'the cultivar alone',
+    says: 'the cultivar alone; several on one tree parted by semicolons',
     words:
-      'cultivar, variety, var, selection, clone, sorte, sortenname, variete, cultivar variete, variedad, varieta, variedade, ras, cultivar name, accession name',
+      'cultivar, cultivars, variety, var, selection, clone, sorte, sortenname, variete, cultivar variete, variedad, varieta, variedade, ras, cultivar name, accession name',
     form: 'text',
     example: example.cultivar ?? null,
   },
@@ -43,6 +43,15 @@ export const treeFields = (example: {
       'rootstock, stock, understock, on rootstock, unterlage, porte greffe, portegreffe, portainjerto, patron, pie, portinnesto, porta enxerto, onderstam, root stock',
     form: 'text',
     example: example.rootstock ?? null,
+  },
+  {
+    id: 'interstem',
+    name: 'Interstem',
+    says: 'the cultivar of the piece between stock and scion, where there is one',
+    words:
+      'interstem, interstock, inter stem, zwischenveredlung, zwischenstamm, stammbildner, intermediaire, greffe intermediaire, injerto intermedio, madera intermedia, innesto intermedio, intermedio, tussenstam',
+    form: 'text',
+    example: null,
   },
   {
     id: 'form',
