@@ -36,7 +36,7 @@ const ASSUMED_PRICE: Readonly<Record<TreeForm, number>> = {
   'multi-worked': 25,
   reworked: 20,
 }
-const HOLDING_SHARE_A_WEEK = 0.004
+export const HOLDING_SHARE_A_WEEK = 0.004
 const BUY_IN = { dearer: 1.6, weeksNotice: 8, mostPerWeek: 500 }
 const WAYS_AT_MOST = 2
 
@@ -133,7 +133,7 @@ export function cultivarNamed(making: Making, species: Species, name: string, id
 }
 
 /** What goes with another on one tree: of this fruit, or of another where only that has a cultivar called so. */
-function besideNamed(making: Making, species: Species, name: string): Cultivar {
+export function besideNamed(making: Making, species: Species, name: string): Cultivar {
   const called = [...making.cultivars.values()].filter(one =>
     [one.name, ...one.synonyms].some(each => folded(each) === folded(name)),
   )

@@ -105,7 +105,8 @@ function readTree(cells: TreeCells, fruits: Fruits): TreeNamed {
   )
 
   const [first = null, ...rest] = cells.cultivar?.split(severalIn) ?? []
-  others.push(...rest)
+  // What a column of its own says goes before what the name says.
+  if (first !== null) others.splice(0, others.length, ...rest)
   let cultivar = first === null ? null : tidy(first)
   let species =
     cells.fruit === null

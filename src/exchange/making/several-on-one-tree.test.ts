@@ -107,3 +107,17 @@ test('where no way can be done so many times on one stock, the kind is made and 
   const reading = await read([orders([`Apple ${six}`, null])])
   expect(reading.assumptions.map(({ says }) => says).join(' ')).toContain('no way to make it is known')
 })
+
+test('a price list with names and prices alone makes its kinds', async () => {
+  const list = csv(
+    'price list.csv',
+    ['Name', 'Price'],
+    ['Fig ‘Amber Jar’', 9],
+    ['Apple ‘Amber Russet’, ‘Saltwind’', 29],
+  )
+  const kinds = [...nurseryOf(await read([list])).kinds.values()].filter(({ form }) => form !== 'rootstock')
+  expect(kinds.map(({ name, price }) => [name, price])).toEqual([
+    ['Fig ‘Amber Jar’', 9],
+    ['Apple ‘Amber Russet’, ‘Saltwind’', 29],
+  ])
+})

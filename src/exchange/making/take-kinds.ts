@@ -1,4 +1,4 @@
-import { Cultivar, CultivarId, foldName, type Kind, Licence } from '../../trade/index.ts'
+import { Cultivar, CultivarId, foldName, type Kind, KindId, Licence } from '../../trade/index.ts'
 import {
   bad,
   known,
@@ -12,6 +12,7 @@ import {
 import { shortFruitName } from '../words/fruit-names.ts'
 import { findKind } from './find-kind.ts'
 import { kindOfRow, treeIn } from './kind-of-row.ts'
+import { kindWritten } from './kind-written.ts'
 import { cultivarNamed } from './make-kind.ts'
 import type { Making } from './making.ts'
 import { fruitInWords, nameTree } from './name-tree.ts'
@@ -19,8 +20,15 @@ import { slug } from './slug.ts'
 
 /** What we grow: a new kind, or a change to one that is known. */
 export function takeKind(making: Making, row: SheetRow, told: RowTold): RowOutcome {
-  const wasKnown = findKind(making, treeIn(making, row)).kind === 'found'
-  const named = kindOfRow(making, row, told)
+  const id = KindId.safeParse(textIn(row, 'id'))
+  const own = id.success ? making.kinds.get(id.data) : undefined
+  const wasKnown = own !== undefined || findKind(making, treeIn(making, row)).kind === 'found'
+  const named =
+    own !== undefined
+      ? { kind: 'kind' as const, kindOfTree: own }
+      : id.success
+        ? kindWritten(making, row, told, id.data)
+        : kindOfRow(making, row, told)
   if (named.kind === 'bad') return named
   const before = named.kindOfTree
   const price = numberIn(row, 'price') ?? before.price
@@ -36,7 +44,7 @@ export function takeKind(making: Making, row: SheetRow, told: RowTold): RowOutco
         : {
             price: buyIn,
             weeksNotice: Math.max(0, numberIn(row, 'notice') ?? before.buyIn?.weeksNotice ?? 8),
-            mostPerWeek: before.buyIn?.mostPerWeek ?? 500,
+            mostPerWeek: Math.max(0, numberIn(row, 'mostPerWeek') ?? before.buyIn?.mostPerWeek ?? 500),
           },
   }
   return making.setKind(kind) || !wasKnown ? made : known

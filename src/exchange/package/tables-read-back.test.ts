@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { makeDemoEntries } from '../../demo/index.ts'
 import { Bench, type Body, foldEntries, type Nursery, Person } from '../../record/index.ts'
+import { CultivarId } from '../../trade/index.ts'
 import { csv, entriesOf, none, nurseryOf, read } from '../fixtures/read-files.ts'
 import { tableCsv } from './data-package.ts'
 import { tablesOf } from './tables.ts'
@@ -91,6 +92,33 @@ test('months typed beside what a mother gives are taken; those that are no month
     { material: 'cuttings', perYear: 100, perWeek: 20, months: [1] },
     { material: 'scion sticks', perYear: 50, perWeek: null },
   ])
+})
+
+const evening = [...base.kinds.values()].find(({ name }) => name === 'Apple ‘Evening Bell’')!
+const abbot = CultivarId.parse('pear-grey-abbot')
+const grown = withSaid({ kind: 'kind-set/1', kindOfTree: { ...evening, interstem: abbot } })
+const kindsOf = (of: Nursery) => [...of.kinds.values()]
+
+test('kinds of tree go out and come in again with all their cultivars, interstems, stocks, prices and ways', async () => {
+  expect(kindsOf(grown).some(({ cultivars }) => cultivars.length > 1)).toBe(true)
+  const tables = [written(grown, 'cultivars'), written(grown, 'kinds')]
+  const reading = await read(tables)
+  expect(reading.questions).toEqual([])
+  expect(reading.cells).toEqual([])
+  const again = nurseryOf(reading)
+  expect(kindsOf(again)).toEqual(kindsOf(grown))
+  const ways = kindsOf(again).flatMap(kind => kind.ways.map(({ protocol }) => protocol))
+  expect(ways.filter(id => !again.protocols.has(id))).toEqual([])
+})
+
+test('all tables of things that stay, and of orders, written out and read in again change nothing', async () => {
+  const names = ['benches', 'people', 'cultivars', 'kinds', 'mothers', 'orders']
+  const reading = await read(
+    names.map(name => written(grown, name)),
+    { nursery: grown },
+  )
+  expect(reading.questions).toEqual([])
+  expect(reading.told).toEqual([])
 })
 
 test('closed days typed in a spreadsheet are taken, all of a place where nothing else is said; a blank cell leaves them as they were', async () => {

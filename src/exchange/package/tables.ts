@@ -120,8 +120,13 @@ export function tablesOf(nursery: Nursery): readonly PackageTable[] {
         ['cultivars', 'string', 'ids, parted by semicolons', kind => list(kind.cultivars)],
         ['form', 'string', 'how it stands on its roots', kind => kind.form],
         ['rootstock', 'string', 'kind that it is worked on', kind => kind.rootstock],
+        ['interstem', 'string', 'cultivar between stock and scion', kind => kind.interstem],
         ['size', 'string', 'as it is sold', kind => kind.size],
         ['price', 'number', 'in the nursery’s unit of money', kind => kind.price],
+        ['holding_cost_per_week', 'number', 'to keep one another week', kind => kind.holdingCostPerWeek],
+        ['buy_in_price', 'number', 'ready-made from elsewhere', kind => kind.buyIn?.price ?? null],
+        ['buy_in_weeks_notice', 'integer', 'before it comes', kind => kind.buyIn?.weeksNotice ?? null],
+        ['buy_in_most_per_week', 'number', 'at most', kind => kind.buyIn?.mostPerWeek ?? null],
         [
           'protocols',
           'string',
