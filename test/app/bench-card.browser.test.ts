@@ -28,3 +28,22 @@ test('the card of every method is one page of A4, and on A5 a front and a back',
   }
   expect(problems).toEqual([])
 })
+
+test('any screen is printed in black on white, in the dark theme too, without what only a hand on a screen can use', async () => {
+  const { page } = app
+  await openScreen(page, app, '/orders')
+  const enter = page.getByRole('link', { name: 'Enter orders' })
+  const wear = (theme: string) =>
+    page.locator('html').evaluate((root, name) => root.setAttribute('data-theme', name), theme)
+  await wear('dark')
+  const inkOf = (element: Element) => getComputedStyle(element).color
+  expect(await page.locator('h1').evaluate(inkOf)).not.toBe('rgb(0, 0, 0)')
+  await page.emulateMedia({ media: 'print' })
+  expect(await page.locator('h1').evaluate(inkOf)).toBe('rgb(0, 0, 0)')
+  expect(await enter.isVisible()).toBe(false)
+  expect(await page.getByRole('navigation').first().isVisible()).toBe(false)
+  expect(await page.getByRole('searchbox').first().isVisible()).toBe(false)
+  await page.emulateMedia({ media: null })
+  expect(await enter.isVisible()).toBe(true)
+  await wear('light')
+})
