@@ -303,7 +303,16 @@ export const WorkList = z
     /** The batches that the tasks are about, and those from which they may send out. */
     batches: tableOf(WorkBatch),
     /** What is done, and the entry that says so. */
-    done: z.array(z.object({ task: z.string(), entry: EntryId }).readonly()),
+    done: z.array(
+      z
+        .object({
+          task: z.string(),
+          entry: EntryId,
+          /** How many it was done to; null where nobody said so. */
+          number: z.number().nullable(),
+        })
+        .readonly(),
+    ),
     /** Tasks that a hold stops: their wood, plants or trees may not be taken, begun with, sold or sent out. */
     stopped: z.array(z.string()),
     accepted: z.boolean(),

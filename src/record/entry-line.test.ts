@@ -51,7 +51,7 @@ test('a change of the rules or of the state raises foldVersion, so that no old s
   ).join()
   const now = createHash('sha256').update(state).digest('hex').slice(0, 16)
   expect({ foldVersion, now }, 'raise foldVersion in nursery-text.ts, then write both here').toEqual({
-    foldVersion: 16,
+    foldVersion: 17,
     now: '81301ec92c8a0ccc',
   })
 })

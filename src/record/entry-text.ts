@@ -312,6 +312,10 @@ export function entryPhrase(body: AnyEntry['body'], names: EntryNames): Phrase {
       return said.minutes === null
         ? phrase('Task done')
         : phrase('Task done in {minutes} minutes', { minutes: said.minutes })
+    case 'task-done/2':
+      return said.minutes === null
+        ? phrase('Task done: {number}', { number: said.number })
+        : phrase('Task done: {number}, in {minutes} minutes', { number: said.number, minutes: said.minutes })
     case 'noted/1':
       return phrase('{text}', { text: said.text })
     case 'photographed/1':

@@ -268,6 +268,12 @@ export const bodies = {
     insteadOf: z.string().nullable(),
   }),
   taskDone: body('task-done/1', { task: z.string().min(1), minutes: z.number().min(0).nullable() }),
+  taskDoneWithNumber: body('task-done/2', {
+    task: z.string().min(1),
+    /** How many it was done to, which may be other than planned. */
+    number: z.number().min(0),
+    minutes: z.number().min(0).nullable(),
+  }),
 
   // Words, pictures, corrections
   noted: body('noted/1', { about: z.string(), text: z.string().min(1) }),

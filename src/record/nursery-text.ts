@@ -3,7 +3,7 @@ import { pack, unpack } from './packed.ts'
 import type { Nursery } from './state.ts'
 
 /** Rises with every change of the rules or the shape of the folded state, so that an old one is not taken for new. */
-export const foldVersion = 16
+export const foldVersion = 17
 
 const each = (record: object, change: (value: never) => unknown): object =>
   Object.fromEntries(Object.entries(record).map(([key, value]) => [key, change(value as never)]))

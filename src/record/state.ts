@@ -373,7 +373,13 @@ export interface Nursery {
   readonly startSets: readonly StartSet[]
   readonly tasksDone: ReadonlyMap<
     string,
-    { readonly entry: EntryId; readonly on: Day; readonly minutes: number | null }
+    {
+      readonly entry: EntryId
+      readonly on: Day
+      /** How many it was done to; null where the entry is of a kind that did not say so. */
+      readonly number: number | null
+      readonly minutes: number | null
+    }
   >
   /** What does not add up and no one has settled yet, in order of the entries. */
   readonly queries: readonly Query[]

@@ -155,6 +155,7 @@ const unheardOf: readonly object[] = [
     insteadOf: 'none',
   },
   { kind: 'task-done/1', task: 'none', minutes: null },
+  { kind: 'task-done/2', task: 'none', number: 1, minutes: null },
   { kind: 'noted/1', about: 'none', text: 'hm' },
   { kind: 'photographed/1', about: 'none', file: 'none.jpg', caption: '' },
   { kind: 'struck/1', entry: unknown, why: 'wrong' },

@@ -120,7 +120,7 @@ const keptDeeds = () =>
     }
   })
 
-test('after another deed and a reload a ticked start is taken back whole on its line, which has the focus then, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
+test('a start done to fewer than planned says so on its line, and after another deed and a reload it is taken back whole there, which has the focus then, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
   const { week, task } = await tickable()
   const { page, problems } = app
   const hands = withKeys(page)
@@ -132,8 +132,12 @@ test('after another deed and a reload a ticked start is taken back whole on its 
   const deed = async () => (await app.client.entriesAfter(throughSeq, 2)).entries
   await hands.press(named('Done'))
   await page.getByLabel('How many really?').waitFor()
+  const really = Math.round(task.number) - 1
+  await page.keyboard.type(`${really}`)
   await page.keyboard.press('Enter')
-  await expect.poll(async () => (await deed()).map(({ kind }) => kind).at(-1)).toBe('task-done/1')
+  await expect.poll(async () => (await deed()).map(({ kind }) => kind).at(-1)).toBe('task-done/2')
+  const told = page.getByText(`${really}of ${really + 1} planned`)
+  await told.waitFor()
   expect(await deed()).toHaveLength(2)
 
   const { row } = await countable()
@@ -147,6 +151,7 @@ test('after another deed and a reload a ticked start is taken back whole on its 
 
   await page.goto(address)
   await named('Not done after all').waitFor()
+  await told.waitFor()
   // What was said when it was done is held ready once nobody has touched the page for a while; then no server is needed.
   await expect.poll(() => page.evaluate(keptDeeds), { timeout: 30_000 }).toContain(task.id)
   await page.context().setOffline(true)

@@ -22,7 +22,7 @@ type Maps =
   | 'formerBenches'
   | 'formerPeople'
   | 'formerKinds'
-type Task = { readonly entry: Entry['id']; readonly on: string; readonly minutes: number | null }
+type Task = NonNullable<ReturnType<Nursery['tasksDone']['get']>>
 
 /** What is said anew rather than added to: of each thing the last word counts, by the order of entries. */
 export interface RegisterState {
@@ -248,7 +248,10 @@ function hear(state: RegisterState, entry: Entry): void {
       return
     }
     case 'task-done/1':
-      state.tasksDone.set(body.task, { entry: entry.id, on, minutes: body.minutes })
+      state.tasksDone.set(body.task, { entry: entry.id, on, number: null, minutes: body.minutes })
+      return
+    case 'task-done/2':
+      state.tasksDone.set(body.task, { entry: entry.id, on, number: body.number, minutes: body.minutes })
       return
     case 'mother-set/1':
       state.mothers.set(body.mother.id, body.mother)

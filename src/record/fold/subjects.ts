@@ -76,6 +76,7 @@ const visitors: Visitors = {
   'start-set/1': (body, visit) => visit('register', `start ${startKey(body)}`),
   'plan-accepted/1': (_, visit) => visit('register', 'plan'),
   'task-done/1': ({ task }, visit) => visit('register', `task ${task}`),
+  'task-done/2': ({ task }, visit) => visit('register', `task ${task}`),
 
   'mother-set/1': ({ mother }, visit) => {
     visit('register', `mother ${mother.id}`)

@@ -74,7 +74,10 @@ const journalEntry = (
     if (what === 'order') about.set(id, { what, id, name: id })
   })
   const target = body.kind === 'struck/1' && 'entry' in body ? memory.entry(body.entry as EntryId) : undefined
-  const task = body.kind === 'task-done/1' && 'task' in body ? taskOf.get(String(body.task)) : undefined
+  const task =
+    (body.kind === 'task-done/1' || body.kind === 'task-done/2') && 'task' in body
+      ? taskOf.get(String(body.task))
+      : undefined
   return {
     ...shownEntry(memory, entry),
     device: entry.device,

@@ -106,7 +106,7 @@ const wholeList = (nursery: Nursery, plan: Plan | null, week: string, mark: stri
     batches: toTable(batchesOf(nursery, rows)),
     done: rows.flatMap(({ id }) => {
       const done = nursery.tasksDone.get(id)
-      return done === undefined ? [] : [{ task: id, entry: done.entry }]
+      return done === undefined ? [] : [{ task: id, entry: done.entry, number: done.number }]
     }),
     stopped: rows.filter(stoppedByHolds(nursery, plan)).map(task => task.id),
     accepted: plan !== null && nursery.acceptedPlan?.plan === plan.id,

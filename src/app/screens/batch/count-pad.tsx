@@ -87,7 +87,8 @@ export function CountPad({
       { kind: 'counted/1', batch: row.id, step: here.id, sign: here.sign, taken, dead, undecided },
     ]
     const asked = (here.id === firstStep ? task : null) ?? countAsked(week, row.id, here.id)
-    if (asked !== null) bodies.push({ kind: 'task-done/1', task: asked, minutes: null })
+    if (asked !== null)
+      bodies.push({ kind: 'task-done/2', task: asked, number: taken + dead + undecided, minutes: null })
     const planBefore = planned?.plan?.id ?? null
     setAftermath({
       batch: row.id,

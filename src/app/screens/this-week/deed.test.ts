@@ -50,7 +50,7 @@ describe('what a ticked task says', () => {
         { from: 'batch', batch: 'b9', as: 'rootstock', number: 80 },
       ],
     })
-    expect(done).toEqual({ kind: 'task-done/1', task: 't1', minutes: null })
+    expect(done).toEqual({ kind: 'task-done/2', task: 't1', number: 80, minutes: null })
   })
 
   test('plants advance to the next step of the protocol', () => {
@@ -100,9 +100,9 @@ describe('what a ticked task says', () => {
   })
 
   test('none at all starts no batch', () => {
-    expect(deedOf(task({ kindOfTask: 'start' }), 0, ground).map(({ kind }) => kind)).toEqual([
-      'noted/1',
-      'task-done/1',
+    expect(deedOf(task({ kindOfTask: 'start' }), 0, ground)).toMatchObject([
+      { kind: 'noted/1' },
+      { kind: 'task-done/2', number: 0 },
     ])
   })
 })

@@ -61,7 +61,7 @@ const dispatchedFrom = (task: Task, number: number, finished: DeedGround['finish
 
 /** What a ticked task says happened, with the number that really happened. The task itself is said done last. */
 export const deedOf = (task: Task, number: number, ground: DeedGround): readonly Body[] => {
-  const done: Body = { kind: 'task-done/1', task: task.id, minutes: null }
+  const done: Body = { kind: 'task-done/2', task: task.id, number, minutes: null }
   const noted = (): readonly Body[] =>
     number === Math.round(task.number)
       ? []

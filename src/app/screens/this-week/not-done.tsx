@@ -7,6 +7,7 @@ import { strike } from '../../data/say.ts'
 import { struckHere } from '../../data/struck-here.ts'
 import { deedsDone } from '../../data/task-deeds.ts'
 import { useDone } from '../../parts/done.tsx'
+import { isTaskDone } from './done-here.ts'
 
 /** Takes back that tasks are done, with all that was said in the same deed: days later too, and from another device. */
 export function NotDone({ tasks, name }: { readonly tasks: readonly string[]; readonly name: string }) {
@@ -39,7 +40,7 @@ async function deedsOf(tasks: readonly string[]): Promise<readonly string[]> {
   const struck = struckHere(newest.toReversed())
   const here = new Map<string, readonly Entry[]>()
   for (const [at, entry] of newest.entries())
-    if (entry.body.kind === 'task-done/1' && !struck.has(entry.id) && !here.has(entry.body.task))
+    if (isTaskDone(entry.body) && !struck.has(entry.id) && !here.has(entry.body.task))
       here.set(entry.body.task, deedOf(entry, newest.slice(at + 1)))
   const elsewhere = tasks.filter(task => !here.has(task))
   const local = tasks.flatMap(task => here.get(task)?.map(({ id }) => id) ?? []).filter(id => !struck.has(id))

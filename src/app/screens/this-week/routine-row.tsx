@@ -15,7 +15,7 @@ import type { TaskGround } from './task-ground.ts'
 /** A round through many batches in one place: ticked as a whole, or one by one. */
 export function RoutineRow({
   tasks,
-  ground: { stateOf },
+  ground: { stateOf, numberDone },
   isOpen,
   onOpen,
 }: {
@@ -42,7 +42,14 @@ export function RoutineRow({
     ...(minutes > 0 ? [format.hours(minutes)] : []),
   ]
   const tickAll = async () => {
-    const said = await say(open.map(({ id }) => ({ kind: 'task-done/1', task: id, minutes: null })))
+    const said = await say(
+      open.map(({ id, number }) => ({
+        kind: 'task-done/2',
+        task: id,
+        number: Math.round(number),
+        minutes: null,
+      })),
+    )
     done.tell(t('work.routineKept', { task, count: open.length, shown: format.number(open.length) }), said)
     if (said.kept && row.current !== null) focusNext(row.current, '.task-tick')
   }
@@ -54,7 +61,9 @@ export function RoutineRow({
           <p className="strong">{task}</p>
           <p className="soft small">{about.join(' · ')}</p>
         </div>
-        <p className="task-number">{format.number(tasks.reduce((sum, { number }) => sum + number, 0))}</p>
+        <p className="task-number">
+          {format.number(tasks.reduce((sum, { id, number }) => sum + (numberDone(id) ?? number), 0))}
+        </p>
         {open.length > 0 ? (
           <Button
             className="plain task-tick"

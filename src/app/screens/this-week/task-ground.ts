@@ -10,6 +10,8 @@ export type TaskState = 'open' | 'stopped' | 'waiting' | 'done'
 /** What the lines of a week's work rest on, looked up once for all of them. */
 export interface TaskGround {
   readonly stateOf: (task: string) => TaskState
+  /** To how many it was done; null where it is not done, or nobody said so. */
+  readonly numberDone: (task: string) => number | null
   readonly start: (id: string | null) => PlannedStart | undefined
   readonly batch: (id: string | null) => WorkBatch | undefined
   /** Batches with finished plants of a kind that may be sent out, the oldest first. */
@@ -28,7 +30,9 @@ export const taskGround = (
   const struck = struckHere([...lately, ...waiting])
   const here = doneHere([...lately, ...waiting])
   const took = doneHere(lately)
-  const done = new Set(list.done.flatMap(({ task, entry }) => (struck.has(entry) ? [] : [task])))
+  const done = new Map(
+    list.done.flatMap(({ task, entry, number }) => (struck.has(entry) ? [] : [[task, number] as const])),
+  )
   const stopped = new Set(list.stopped)
   const starts = new Map(list.planned.starts.map(start => [start.id, start]))
   const rows = rowsOf(list.batches)
@@ -42,6 +46,7 @@ export const taskGround = (
           : stopped.has(task)
             ? 'stopped'
             : 'open',
+    numberDone: task => here.get(task) ?? done.get(task) ?? null,
     start: id => (id === null ? undefined : starts.get(id)),
     batch: id => batches.get(id),
     finished: kind =>

@@ -30,6 +30,8 @@ export function TaskRow({
   const tell = useTell()
   const names = useNames()
   const state = ground.stateOf(task.id)
+  const planned = Math.round(task.number)
+  const number = ground.numberDone(task.id) ?? planned
   const [ticking, setTicking] = useState(false)
   const row = useRef<HTMLDivElement>(null)
   const leave = () => {
@@ -74,7 +76,14 @@ export function TaskRow({
             )}
           </p>
         </div>
-        {task.number > 0 && <p className="task-number">{format.number(task.number)}</p>}
+        {(task.number > 0 || number > 0) && (
+          <p className="task-number">
+            {format.number(number)}
+            {number !== planned && (
+              <span className="soft small">{t('work.ofPlanned', { planned: format.number(planned) })}</span>
+            )}
+          </p>
+        )}
         {state === 'stopped' ? (
           <span className="tag warn">{t('common.onHold')}</span>
         ) : state !== 'open' ? (

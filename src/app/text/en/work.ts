@@ -28,6 +28,7 @@ export const work = {
   notDoneLabel: 'Not done after all: {{task}}',
   notDoneKept: '{{task}}: not done after all. What was said of it is struck.',
   notDoneAway: '{{task}}: the office has what was said of it, and does not answer. Try again when it does.',
+  ofPlanned: 'of {{planned}} planned',
   waiting: 'done, not yet at the office',
   howMany: 'How many really?',
   keep: 'Keep',

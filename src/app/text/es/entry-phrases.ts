@@ -63,6 +63,8 @@ export const entryPhrases: Readonly<Record<string, string>> = {
   'Plan accepted, with {starts} starts': 'Plan aceptado, con {starts} inicios',
   'Task done': 'Tarea hecha',
   'Task done in {minutes} minutes': 'Tarea hecha en {minutes} minutos',
+  'Task done: {number}': 'Tarea hecha: {number}',
+  'Task done: {number}, in {minutes} minutes': 'Tarea hecha: {number}, en {minutes} minutos',
   '{text}': '{text}',
   'Photograph{because}': 'Fotografía{because}',
   'An entry struck: {why}': 'Una anotación tachada: {why}',

@@ -28,6 +28,7 @@ export const work = {
   notDoneLabel: 'Al final no se hizo: {{task}}',
   notDoneKept: '{{task}}: al final no se hizo. Lo anotado queda tachado.',
   notDoneAway: '{{task}}: lo anotado está en la oficina, que no responde. Inténtelo cuando responda.',
+  ofPlanned: 'de {{planned}} previstos',
   waiting: 'hecho, aún no en la oficina',
   howMany: '¿Cuántas en realidad?',
   keep: 'Guardar',
