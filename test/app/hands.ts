@@ -74,3 +74,10 @@ export const withKeys = (page: Page): Hands => {
     },
   }
 }
+
+/** A form that was just opened has the focus on its first field: a field whose list would open with it is passed over. */
+export const beginsAtFirstField = (): boolean => {
+  const form = document.querySelector('[role="dialog"] form')
+  const fields = 'input:not([type="file"], [role="combobox"]), select, textarea, [aria-checked="true"]'
+  return form === null || document.activeElement === form.querySelector(fields)
+}

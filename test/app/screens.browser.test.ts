@@ -6,6 +6,7 @@ import { rowsOf } from '../../src/api/index.ts'
 import { MORE_DEEDS, NEAR_DEEDS, possible } from '../../src/app/screens/batch/batch-deed.ts'
 import { entryOf } from '../served-nursery.ts'
 import { axeOn } from './axe.ts'
+import { beginsAtFirstField } from './hands.ts'
 import { openScreen, type ServedApp, servePlannedApp } from './serve-app.ts'
 import { localToday } from './small-nursery.ts'
 import { wordsOverWords } from './words-over-words.ts'
@@ -315,7 +316,7 @@ const faultsOfKeeping = async (told: Set<string>): Promise<readonly string[]> =>
   return faults
 }
 
-test('axe finds no fault in any form, list or sheet that lies over a page, nor in the finder, nor in what a form lacks or in what is told once it is kept, on paper; no contrast below AA in the dark or AAA in the sun; and a form that was kept leaves the focus on the page', async () => {
+test('axe finds no fault in any form, list or sheet that lies over a page, nor in the finder, nor in what a form lacks or in what is told once it is kept, on paper; no contrast below AA in the dark or AAA in the sun; a form opens with the focus on its first field, and once it was kept leaves it on the page', async () => {
   const { page, problems } = app
   const faults: string[] = []
   const told = new Set<string>()
@@ -338,6 +339,10 @@ test('axe finds no fault in any form, list or sheet that lies over a page, nor i
       faults.push(`${path}: nothing lies over the page`)
       continue
     }
+    if (lays === undefined)
+      await page
+        .waitForFunction(beginsAtFirstField, null, { timeout: 5_000 })
+        .catch(() => faults.push(`${path}: the focus is not on the first field`))
     for (const fault of [...(await faultsIn(over)), ...(await faultsOfKeeping(told))])
       faults.push(`${path}: ${fault}`)
   }
@@ -357,7 +362,7 @@ test('on a phone the finder stands whole in the window', async () => {
   expect(problems).toEqual([])
 })
 
-test('an open form has an address that opens it again; going back closes it, and closing it leaves the page once in the history', async () => {
+test('an open form has an address that opens it again; going back closes it, and closing it gives the focus back to what opened it and leaves the page once in the history', async () => {
   const { page, problems } = app
   await page.setViewportSize({ width: 1280, height: 800 })
   for (const [path, button, open] of forms) {
@@ -379,6 +384,7 @@ test('an open form has an address that opens it again; going back closes it, and
     await form.waitFor({ state: 'detached' })
     expect(new URL(page.url()).searchParams.get('open')).toBeNull()
     expect(await page.evaluate(() => history.length)).toBe(length)
+    await expect.poll(() => opens.evaluate(button => button === document.activeElement)).toBe(true)
     // From a link it opens again, and there is no page behind it to go back to.
     const address = new URL(page.url())
     address.searchParams.set('open', open)

@@ -82,20 +82,23 @@ function StepField({ view, deed, draft, onChange }: Asks) {
   const standing = standingBySteps(view, deed)
   const next = nextStep(view, draft.step)
   const isAll = deed !== 'lost' && deed !== 'split'
+  const nameOf = ({ name, number }: (typeof standing)[number]): string =>
+    `${name === null ? t('trade.finished') : term(name)} (${format.number(number)})`
   return (
     <>
-      <Pick
-        label={t('batch.deed.step')}
-        value={draft.step ?? ''}
-        options={standing.map(({ step, name, number }) => ({
-          id: step as string,
-          name: `${name === null ? t('trade.finished') : term(name)} (${format.number(number)})`,
-        }))}
-        onPick={id => {
-          const picked = standing.find(({ step }) => step === id)!
-          onChange({ step: picked.step, ...(isAll ? { number: String(picked.number) } : {}) })
-        }}
-      />
+      {standing.length === 1 ? (
+        <p>{t('batch.deed.onlyStep', { step: nameOf(standing[0]!) })}</p>
+      ) : (
+        <Pick
+          label={t('batch.deed.step')}
+          value={draft.step ?? ''}
+          options={standing.map(one => ({ id: one.step as string, name: nameOf(one) }))}
+          onPick={id => {
+            const picked = standing.find(({ step }) => step === id)!
+            onChange({ step: picked.step, ...(isAll ? { number: String(picked.number) } : {}) })
+          }}
+        />
+      )}
       {deed === 'advance' && (
         <p>{next === undefined ? t('batch.deed.finish') : t('batch.deed.next', { step: term(next.name) })}</p>
       )}

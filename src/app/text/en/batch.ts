@@ -154,6 +154,7 @@ export const batch = {
     bench: 'To which bench',
     sameBench: 'Stay where they are',
     step: 'In which step',
+    onlyStep: 'All stand in one step: {{step}}.',
     next: 'To the next step: {{step}}',
     finish: 'Past the last step: finished',
     note: 'Note',

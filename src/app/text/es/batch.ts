@@ -156,6 +156,7 @@ export const batch = {
     bench: 'A qué mesa',
     sameBench: 'Se quedan donde están',
     step: 'En qué fase',
+    onlyStep: 'Todas están en una fase: {{step}}.',
     next: 'A la fase siguiente: {{step}}',
     finish: 'Pasada la última fase: terminadas',
     note: 'Nota',
