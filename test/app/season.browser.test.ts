@@ -295,6 +295,28 @@ test('by keyboard alone the focus is never lost: where a number is none it is in
   expect(problems).toEqual([])
 })
 
+test('on a wide screen a start that is chosen stays in sight above what is told of it, the next one by an arrow key too, and Escape puts that away', async () => {
+  const { page, problems } = app
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await page.goto(`${app.address}/season`)
+  const discs = page.locator('[data-start]')
+  const detail = page.locator('.start-detail')
+  const stand = async () => {
+    const [disc, told] = [await page.locator('[data-start]:focus').boundingBox(), await detail.boundingBox()]
+    return disc!.y > 0 && disc!.y + disc!.height < told!.y && told!.y + told!.height <= 800
+  }
+  await discs.first().focus()
+  await page.keyboard.press('Enter')
+  await detail.waitFor()
+  await expect.poll(stand).toBe(true)
+  for (let rows = await discs.count(); rows > 0; rows--) await page.keyboard.press('ArrowDown')
+  await expect.poll(stand).toBe(true)
+  await page.keyboard.press('Tab')
+  await page.keyboard.press('Escape')
+  await detail.waitFor({ state: 'detached' })
+  expect(problems).toEqual([])
+})
+
 test('on a phone what is chosen comes into sight: a start of the season below its strip, a mother tree below the blocks', async () => {
   const { page, problems } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
   const top = async (name: RegExp) =>

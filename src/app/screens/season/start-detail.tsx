@@ -13,6 +13,7 @@ import { useInSight } from '../../parts/use-in-sight.ts'
 import { Mark } from '../../pictures/marks/mark.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import { useWeekName } from '../../text/use-week-said.ts'
+import { useDiscInSight } from './use-disc-in-sight.ts'
 import { WhatIf } from './what-if.tsx'
 
 /** One start of the plan: how many, from what, where, by whom, and for whom. */
@@ -36,10 +37,17 @@ export function StartDetail({
   const { data: batches } = useQuery(look.batchesAlive())
   const weekText = useWeekName()
   const place = useInSight<HTMLElement>(start.id)
+  useDiscInSight(start.id, place)
   const toOrders = start.orders.reduce((sum, { number }) => sum + number, 0)
 
   return (
-    <section ref={place} className="sheet start-detail in-sight" aria-live="polite">
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape puts it away, as its button does
+    <section
+      ref={place}
+      className="sheet start-detail in-sight"
+      aria-live="polite"
+      onKeyDown={event => event.key === 'Escape' && onClose()}
+    >
       <Mark mark={markOfMethod(start.method)} size={56} />
       <div className="stack">
         <div className="page-head">
