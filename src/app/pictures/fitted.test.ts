@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { fitted, wrapped } from './fitted.ts'
+import { fitted, wrapped, wrappedIn } from './fitted.ts'
 
 test('what is too long is cut, and says so', () => {
   expect(fitted('budwood', 7)).toBe('budwood')
@@ -20,4 +20,11 @@ test('lines break between words, hold no more letters than asked unless one word
       },
     ),
   )
+})
+
+test('text that takes more lines than it may have is cut in the last of them alone', () => {
+  expect(wrappedIn('a grower up the valley', 15, 2)).toEqual(['a grower up the', 'valley'])
+  expect(wrappedIn('a grower up the valley', 30, 2)).toEqual(['a grower up the valley'])
+  expect(wrappedIn('a grower far up the long valley', 12, 2)).toEqual(['a grower far', 'up the long…'])
+  expect(wrappedIn('', 12, 2)).toEqual([])
 })

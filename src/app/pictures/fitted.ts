@@ -13,3 +13,10 @@ export function wrapped(text: string, letters: number): string[] {
   }
   return lines
 }
+
+/** Text in so many lines at most; what is beyond the last is cut, as is a word longer than a line. */
+export function wrappedIn(text: string, letters: number, most: number): string[] {
+  const lines = wrapped(text, letters)
+  const last = lines.slice(most - 1).join(' ')
+  return [...lines.slice(0, most - 1), ...(last === '' ? [] : [last])].map(line => fitted(line, letters))
+}

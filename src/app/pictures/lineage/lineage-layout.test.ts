@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { layOutLineage, NARROW, WIDE } from './lineage-layout.ts'
+import { layOutLineage, NARROW, WIDE, widened } from './lineage-layout.ts'
 
 test('ancestors stand before it and descendants after, a generation to a column, none on another', () => {
   const { places } = layOutLineage(
@@ -47,4 +47,11 @@ test('on a phone of 390 pixels, of which the page leaves 305, parents and childr
   const { width, places } = layOutLineage(things, links, NARROW)
   expect(width + 8).toBeLessThanOrEqual(305)
   expect(places.get('batch')!.x).toBeGreaterThan(places.get('mother')!.x + NARROW.width)
+})
+
+test('boxes are wider where there is room, so that all generations still stand side by side', () => {
+  expect(widened(WIDE, 2, 1000).width).toBe(280)
+  const three = widened(WIDE, 3, 800)
+  expect(3 * three.width + 2 * three.across).toBeCloseTo(800, 9)
+  expect(widened(NARROW, 3, 300)).toEqual(NARROW)
 })

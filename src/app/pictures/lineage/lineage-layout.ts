@@ -24,8 +24,16 @@ export interface LineageSize {
 export const WIDE: LineageSize = { width: 190, height: 50, across: 64 }
 /** On a phone parents and children stand side by side without scrolling. */
 export const NARROW: LineageSize = { width: 136, height: 50, across: 24 }
+/** Where there is room all boxes are so wide, and no wider. */
+const WIDEST = 280
 const DOWN = 12
 const SWEEPS = 6
+
+/** As wide as the room for the drawing lets so many generations be. */
+export const widened = (size: LineageSize, generations: number, room: number): LineageSize => ({
+  ...size,
+  width: Math.max(size.width, Math.min(WIDEST, (room + size.across) / generations - size.across)),
+})
 
 /**
  * The family in columns, a generation each, ancestors before it. Within a column relatives stand near those they are

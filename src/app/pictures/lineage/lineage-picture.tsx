@@ -5,13 +5,22 @@ import { useFormat } from '../../text/use-format.tsx'
 import { useSayPart } from '../../text/use-say-part.ts'
 import './lineage.css'
 import { asButton } from '../as-button.ts'
-import { fitted } from '../fitted.ts'
+import { wrappedIn } from '../fitted.ts'
 import { Picture } from '../frame/picture.tsx'
 import { MarkStrokes } from '../marks/mark.tsx'
-import { type LineageSize, layOutLineage, NARROW, WIDE } from './lineage-layout.ts'
+import { type LineageSize, layOutLineage, NARROW, WIDE, widened } from './lineage-layout.ts'
 
 type Thing = LineageView['things'][number]
 const PHONE = 480
+/** Round the drawing, for the edges of its boxes. */
+const EDGE = 8
+/** Of the words in a box: a line of them, a letter of the name, one of what is told below it, and where they begin and end. */
+const LINE = 17
+const NAME_LETTER = 6.9
+const DETAIL_LETTER = 6.4
+const BEFORE = 16
+const AFTER_MARK = 40
+const LEFT_FREE = 12
 const keyOf = ({ what, id }: { readonly what: string; readonly id: string }) => `${what} ${id}`
 
 /** A family drawn: what it came from on one side, what came of it on the other. */
@@ -55,16 +64,32 @@ export function LineagePicture({
       })}
     >
       {width => {
-        const size = width < PHONE ? NARROW : WIDE
+        const generations = new Set(view.things.map(({ generation }) => generation)).size
+        const { width: box, across } = widened(width < PHONE ? NARROW : WIDE, generations, width - EDGE)
+        const words = new Map(
+          view.things.map(thing => {
+            const room = box - (thing.mark === null ? BEFORE : AFTER_MARK) - LEFT_FREE
+            const name = wrappedIn(
+              `${thing.onHold ? '✕ ' : ''}${thing.name}`,
+              Math.floor(room / NAME_LETTER),
+              2,
+            )
+            const detail = [thing.number > 0 ? format.number(thing.number) : '', thing.detail]
+              .filter(Boolean)
+              .join(' · ')
+            return [keyOf(thing), { name, detail: wrappedIn(detail, Math.floor(room / DETAIL_LETTER), 2) }]
+          }),
+        )
+        const lines = Math.max(...[...words.values()].map(({ name, detail }) => name.length + detail.length))
+        const size = { width: box, height: LINE * Math.max(2, lines) + EDGE * 2, across }
         const layout = laidOut(size)
-        const letters = (of: number) => Math.floor((of * (size.width - 30)) / (WIDE.width - 30))
         const middle = layout.places.get(own)!.x + size.width / 2
         return (
           <Scroll title={title} to={middle - width / 2}>
             <svg
               className="family"
-              width={layout.width + 8}
-              height={layout.height + 8}
+              width={layout.width + EDGE}
+              height={layout.height + EDGE}
               role="group"
               aria-label={t('pictures.lineage.aria', { name: title })}
             >
@@ -95,6 +120,7 @@ export function LineagePicture({
               })}
               {view.things.map(thing => {
                 const place = layout.places.get(keyOf(thing))!
+                const { name, detail } = words.get(keyOf(thing))!
                 const canOpen = thing.what === 'batch' || thing.what === 'mother'
                 const label = `${t(`lineage.what.${thing.what}`)} ${thing.name}, ${thing.detail}${thing.onHold ? `, ${t('common.onHold')}` : ''}`
                 return (
@@ -108,30 +134,32 @@ export function LineagePicture({
                     <rect
                       width={size.width}
                       height={size.height}
-                      rx={thing.what === 'mother' ? 25 : 2}
+                      rx={thing.what === 'mother' ? size.height / 2 : 2}
                       className={keyOf(thing) === own ? 'lineage-box own' : 'lineage-box'}
                     />
                     {thing.mark !== null && (
-                      <svg x={8} y={13} width={24} height={24} viewBox="0 0 34 34" aria-hidden="true">
+                      <svg
+                        x={8}
+                        y={size.height / 2 - 12}
+                        width={24}
+                        height={24}
+                        viewBox="0 0 34 34"
+                        aria-hidden="true"
+                      >
                         <MarkStrokes mark={thing.mark} />
                       </svg>
                     )}
-                    <text
-                      x={thing.mark === null ? 16 : 40}
-                      y={21}
-                      className={thing.onHold ? 'warn' : 'strong'}
-                    >
-                      {thing.onHold && '✕ '}
-                      {fitted(thing.name, letters(thing.mark === null ? 22 : 18))}
-                    </text>
-                    <text x={thing.mark === null ? 16 : 40} y={38} className="soft">
-                      {fitted(
-                        [thing.number > 0 ? format.number(thing.number) : '', thing.detail]
-                          .filter(Boolean)
-                          .join(' · '),
-                        letters(thing.mark === null ? 25 : 21),
-                      )}
-                    </text>
+                    {[...name, ...detail].map((line, at) => (
+                      <text
+                        // biome-ignore lint/suspicious/noArrayIndexKey: two lines may say the same
+                        key={at}
+                        x={thing.mark === null ? BEFORE : AFTER_MARK}
+                        y={size.height / 2 + LINE * (at - (name.length + detail.length) / 2) + 13}
+                        className={at >= name.length ? 'soft' : thing.onHold ? 'warn' : 'strong'}
+                      >
+                        {line}
+                      </text>
+                    ))}
                     <title>{label}</title>
                   </g>
                 )
