@@ -120,7 +120,7 @@ const keptDeeds = () =>
     }
   })
 
-test('a start done to fewer than planned says so on its line, and after another deed and a reload it is taken back whole there, which has the focus then, also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
+test('a start done to fewer than planned says so on its line, and after another deed and a reload it is taken back whole there, which has the focus then, and a form opened from a list gives it back to the button of the list; also where no server answers, and any entry in the journal, with its reason: by keyboard', async () => {
   const { week, task } = await tickable()
   const { page, problems } = app
   const hands = withKeys(page)
@@ -142,11 +142,14 @@ test('a start done to fewer than planned says so on its line, and after another 
 
   const { row } = await countable()
   await openScreen(page, app, `/batches/${row.id}`)
-  await hands.press(page.getByRole('button', { name: 'Record something else' }))
+  const more = page.getByRole('button', { name: 'Record something else' })
+  await hands.press(more)
   await page.getByRole('menuitem', { name: 'Note' }).press('Enter')
-  await hands.write(page.getByLabel('Note', { exact: true }), 'meant for another batch')
+  await page.getByLabel('Note', { exact: true }).waitFor()
+  await page.keyboard.type('meant for another batch')
   await page.keyboard.press('Enter')
   await page.getByRole('dialog').waitFor({ state: 'detached' })
+  await expect.poll(() => more.evaluate(button => button === document.activeElement)).toBe(true)
   await expect.poll(async () => (await app.client.journal({})).entries[0]?.kind).toBe('noted/1')
 
   await page.goto(address)

@@ -249,7 +249,7 @@ test('a plan that was accepted can be undone: it is not the accepted one any mor
   expect(problems).toEqual([])
 })
 
-test('by keyboard alone the focus is never lost: where a number is none it is in its field, and the number typed then is kept; after a task is kept it is on the next open one, left alone on its own; where a button can be pressed no more, on the page’s heading; a start that is closed gives it back to its disc, and Back opens it again', async () => {
+test('by keyboard alone the focus is never lost: where a number is none it is in its field, and the number typed then is kept; after a task is kept it is on the next open one, left alone on its own; from week to week it stays on its button; where a button can be pressed no more, on the page’s heading; a start that is closed gives it back to its disc, and Back opens it again', async () => {
   const { page, problems } = app
   await page.setViewportSize({ width: 1280, height: 4000 })
   await page.goto(`${app.address}/work`)
@@ -275,8 +275,13 @@ test('by keyboard alone the focus is never lost: where a number is none it is in
   await focused.waitFor()
   expect(await focused.evaluate(button => button.closest('.task')!.getAttribute('data-state'))).toBe('open')
 
-  await openScreen(page, app, '/season')
   const later = page.getByRole('button', { name: 'Later', exact: true })
+  const title = await page.locator('h1').textContent()
+  await later.press('Enter')
+  await expect.poll(() => page.locator('h1').textContent()).not.toBe(title)
+  expect(await later.evaluate(button => button === document.activeElement)).toBe(true)
+
+  await openScreen(page, app, '/season')
   for (let presses = 0; presses < 20 && (await later.isEnabled()); presses++) await later.press('Enter')
   await page.locator('h1:focus').waitFor()
   await page.goto(`${app.address}/season`)

@@ -50,7 +50,7 @@ function Detail({ view }: { readonly view: MotherView }) {
   const { mother } = row
   const place = useInSight<HTMLDivElement>(mother.id)
   return (
-    <div ref={place} className="sheet stack in-sight">
+    <div ref={place} className="sheet stack">
       <div>
         <h2 data-names-page>{mother.name}</h2>
         <p className="writing">{view.writing}</p>

@@ -44,7 +44,7 @@ export function StartDetail({
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape puts it away, as its button does
     <section
       ref={place}
-      className="sheet start-detail in-sight"
+      className="sheet start-detail"
       aria-live="polite"
       onKeyDown={event => event.key === 'Escape' && onClose()}
     >

@@ -1,4 +1,4 @@
-import { useQuery } from '@tanstack/react-query'
+import { keepPreviousData, useQuery } from '@tanstack/react-query'
 import { getRouteApi } from '@tanstack/react-router'
 import { useMemo } from 'react'
 import { Button } from 'react-aria-components'
@@ -26,7 +26,8 @@ export function WorkScreen() {
   const { t } = useTranslation()
   const { nursery } = useNames()
   const { week } = route.useSearch()
-  const work = useQuery(look.work(week))
+  // From week to week what was pressed stays, and with it the focus.
+  const work = useQuery({ ...look.work(week), placeholderData: keepPreviousData })
 
   if (nursery !== undefined && nursery.counts.batches === 0 && nursery.counts.openOrders === 0)
     return <FirstRun />
@@ -41,7 +42,7 @@ function WorkOfWeek({ list }: { readonly list: WeekWork }) {
   const { t } = useTranslation()
   const format = useFormat()
   const { nursery, benches } = useNames()
-  const { person = '' } = route.useSearch()
+  const { person = '', week = nursery?.week ?? list.week } = route.useSearch()
   const navigate = route.useNavigate()
   const { data: planned } = useQuery(look.plan())
   const { waiting, lately } = useOutbox()
@@ -67,7 +68,7 @@ function WorkOfWeek({ list }: { readonly list: WeekWork }) {
     <div className="stack">
       <div className="page-head">
         <div>
-          <h1>
+          <h1 aria-live="polite">
             {format.weekByNumber
               ? t('work.title', { week: format.week(list.week) })
               : t('work.titleOf', { week: format.week(list.week) })}
@@ -85,15 +86,15 @@ function WorkOfWeek({ list }: { readonly list: WeekWork }) {
           </p>
         </div>
         <div className="row">
-          <Button className="plain" onPress={() => go(weekAfter(list.week, -1))}>
+          <Button className="plain" onPress={() => go(weekAfter(week, -1))}>
             {t('common.previous')}
           </Button>
-          {list.week !== nursery?.week && (
+          {week !== nursery?.week && (
             <Button className="plain" onPress={() => go(undefined)}>
               {t('work.thisWeek')}
             </Button>
           )}
-          <Button className="plain" onPress={() => go(weekAfter(list.week, 1))}>
+          <Button className="plain" onPress={() => go(weekAfter(week, 1))}>
             {t('common.next')}
           </Button>
           <Pick
