@@ -322,6 +322,39 @@ test('on a wide screen a start that is chosen stays in sight above what is told 
   expect(problems).toEqual([])
 })
 
+test('arrow keys go from row to row of a list and from tree to tree of a block; what is told of the one that is chosen has the focus, and Escape gives it back', async () => {
+  const { page, problems } = app
+  const focused = () => page.evaluate(() => document.activeElement!.textContent)
+  const label = () => page.evaluate(() => document.activeElement!.getAttribute('aria-label'))
+  await page.setViewportSize({ width: 1280, height: 900 })
+  await page.goto(`${app.address}/orders`)
+  const rows = page.locator('.order-row')
+  await rows.first().focus()
+  const second = await rows.nth(1).textContent()
+  await page.keyboard.press('ArrowDown')
+  expect(await focused()).toBe(second)
+  await page.keyboard.press('Enter')
+  await page.locator('.orders-detail h2:focus').waitFor()
+  await page.keyboard.press('Escape')
+  expect(await focused()).toBe(second)
+  await page.keyboard.press('ArrowUp')
+  expect(await focused()).toBe(await rows.first().textContent())
+
+  await openScreen(page, app, '/mothers')
+  const trees = page.locator('.block-tree')
+  await trees.first().focus()
+  await page.keyboard.press('ArrowRight')
+  await page.keyboard.press('ArrowDown')
+  const chosen = await label()
+  expect(chosen).not.toBe(await trees.first().getAttribute('aria-label'))
+  await page.keyboard.press('Enter')
+  await page.locator('.mother-detail h2:focus').waitFor()
+  expect(chosen).toContain(await focused())
+  await page.keyboard.press('Escape')
+  expect(await label()).toBe(chosen)
+  expect(problems).toEqual([])
+})
+
 test('on a phone what is chosen comes into sight: a start of the season below its strip, a mother tree below the blocks', async () => {
   const { page, problems } = await app.open({ viewport: { width: 390, height: 844 }, hasTouch: true })
   const top = async (name: RegExp) =>

@@ -1,5 +1,6 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual'
 import { type ReactNode, useCallback, useLayoutEffect, useRef, useState } from 'react'
+import { onRowKeys } from './row-keys.ts'
 
 /** A list as long as it likes: only what is in sight is drawn. It scrolls with the page. */
 export function VirtualList<T>({
@@ -39,7 +40,13 @@ export function VirtualList<T>({
     getItemKey,
   })
   return (
-    <ul ref={ref} aria-label={label} style={{ blockSize: rows.getTotalSize(), position: 'relative' }}>
+    <ul
+      ref={ref}
+      aria-label={label}
+      data-rows
+      style={{ blockSize: rows.getTotalSize(), position: 'relative' }}
+      onKeyDown={onRowKeys}
+    >
       {rows.getVirtualItems().map(({ key, index, start }) => (
         <li
           key={key}

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type MouseEvent, type ReactNode, useState } from 'r
 import { Button } from 'react-aria-components'
 import { useTranslation } from 'react-i18next'
 import './picture.css'
+import { markTowards, type Way } from './mark-towards.ts'
 import { nearestMark } from './nearest-mark.ts'
 import { type Numbers, NumbersTable } from './numbers-table.tsx'
 import { SaveMenu } from './save-menu.tsx'
@@ -16,6 +17,21 @@ const takeNearest = (event: MouseEvent<HTMLElement>): void => {
   if (nearest === undefined || nearest.contains(event.target as Node)) return
   event.stopPropagation()
   nearest.dispatchEvent(new window.MouseEvent('click', { bubbles: true, cancelable: true }))
+}
+
+/** From a mark that can be pressed an arrow key goes to the next that way, unless the drawing has its own way with it. */
+const goTowards = (event: KeyboardEvent<HTMLElement>): void => {
+  const from = event.target as Element
+  if (event.defaultPrevented || event.shiftKey || event.altKey || !from.matches('svg [role="button"]')) return
+  if (!/^Arrow/.test(event.key)) return
+  const marks = [...event.currentTarget.querySelectorAll<SVGElement>('svg [role="button"]')]
+  const next = markTowards(
+    marks.map(mark => mark.getBoundingClientRect()),
+    marks.indexOf(from as SVGElement),
+    event.key as Way,
+  )
+  event.preventDefault()
+  if (next !== null) marks[next]!.focus()
 }
 
 export interface PictureProps {
@@ -36,7 +52,8 @@ export function Picture({ title, says, level = 2, numbers, children, bare = fals
   const [ref, width] = useWidth()
   const Heading = `h${level}` as const
   const drawing = () => ref.current?.querySelector('svg') ?? null
-  const onKeyDown = (event: KeyboardEvent): void => {
+  const onKeyDown = (event: KeyboardEvent<HTMLElement>): void => {
+    goTowards(event)
     if (event.key !== 't' || event.ctrlKey || event.metaKey || event.altKey) return
     if (event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement) return
     event.stopPropagation()

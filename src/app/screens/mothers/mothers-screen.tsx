@@ -6,6 +6,7 @@ import { answering } from '../../data/folded.ts'
 import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { FindField } from '../../parts/find-field.tsx'
+import { Told } from '../../parts/told.tsx'
 import { BlockPicture } from '../../pictures/block-plan/block-picture.tsx'
 import { useFormat } from '../../text/use-format.tsx'
 import './mothers.css'
@@ -71,13 +72,13 @@ export function MothersScreen() {
                   />
                 ))}
               </div>
-              <section className="mother-detail" aria-live="polite">
+              <Told chosen={chosen ?? null} className="mother-detail">
                 {shown === undefined ? (
                   <p className="soft choose-one">{t('mothers.choose')}</p>
                 ) : (
                   <MotherDetail key={shown.mother.id} id={shown.mother.id} />
                 )}
-              </section>
+              </Told>
             </div>
           </div>
         )

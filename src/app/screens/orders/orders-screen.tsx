@@ -6,6 +6,7 @@ import { look } from '../../data/queries.ts'
 import { Asked } from '../../parts/asked.tsx'
 import { Choices } from '../../parts/choices.tsx'
 import { FindField } from '../../parts/find-field.tsx'
+import { Told } from '../../parts/told.tsx'
 import { isUnsure } from '../../pictures/chance/unsure.ts'
 import { useFormat } from '../../text/use-format.tsx'
 import './orders.css'
@@ -77,13 +78,13 @@ export function OrdersScreen() {
                 </div>
                 <OrderList rows={shown} chosen={search.order ?? null} />
               </section>
-              <section className="orders-detail" aria-live="polite">
+              <Told chosen={search.order ?? null} className="orders-detail">
                 {chosen === undefined ? (
                   <p className="soft choose-one">{t('orders.choose')}</p>
                 ) : (
                   <OrderDetail key={chosen.order.id} row={chosen} />
                 )}
-              </section>
+              </Told>
             </div>
           </div>
         )
