@@ -37,33 +37,38 @@ export interface AnewInput {
 /** A season of more orders has batches enough that one failing is made good by others; and to plan it twice takes long. */
 const FEW_ORDERS = 60
 
-/**
- * The whole season, made as sure as each order asks. One of few orders is planned twice: in few large batches, and spread over
- * more weeks, where two batches vary less than one and so need fewer plants for the same sureness. The cheaper one is taken,
- * what a batch less is worth counted in, and beside starts that people have seen what a start that they have not is worth;
- * and a search for cheaper trays is made for it alone, which takes as long as both.
- */
+/** The whole season, made as sure as each order asks. */
 export async function planAnew(input: AnewInput): Promise<MadePlan> {
+  // Counted once no solver is open any longer: of a large season either takes much memory.
+  return withLoads(input, await inBatches(input))
+}
+
+/**
+ * A season of few orders is planned twice: in few large batches, and spread over more weeks, where two batches vary less than
+ * one and so need fewer plants for the same sureness. The cheaper one is taken, what a batch less is worth counted in, and
+ * beside starts that people have seen what a start that they have not is worth; and a search for cheaper trays is made for it
+ * alone, which takes as long as both.
+ */
+async function inBatches(input: AnewInput): Promise<Once> {
   const { season, isStopped, proveSeconds } = input
-  if (season.orders.length > FEW_ORDERS)
-    return planning(input, false, async joined => withLoads(input, await joined.inTrays(proveSeconds)))
+  if (season.orders.length > FEW_ORDERS) return planning(input, false, joined => joined.inTrays(proveSeconds))
   const tell: AnewInput['tell'] = (_, round, worst) => input.tell?.('whole numbers', round, worst)
   return planning(input, false, async joined => {
     const inFew = await joined.inTrays(0)
-    if (isStopped()) return withLoads(input, inFew)
+    if (isStopped()) return inFew
     return planning({ ...input, tell }, true, async spread => {
       const inMany = await spread.inTrays(0)
       const [relaxed, best] = isBetter(inMany, inFew) && !isStopped() ? [spread, inMany] : [joined, inFew]
-      if (proveSeconds <= 0 || isStopped()) return withLoads(input, best)
+      if (proveSeconds <= 0 || isStopped()) return best
       const searched = await relaxed.inTrays(proveSeconds)
-      return withLoads(input, isBetter(searched, best) ? searched : best)
+      return isBetter(searched, best) ? searched : best
     })
   })
 }
 
 /** The same in few large batches alone, its loads not counted: in half the time. */
-export const planJoined = (input: AnewInput): Promise<Omit<MadePlan, 'loads'>> =>
-  planning(input, false, async joined => inFreshSeasons(input, await joined.inTrays(input.proveSeconds)))
+export const planJoined = async (input: AnewInput): Promise<Omit<MadePlan, 'loads'>> =>
+  inFreshSeasons(input, await planning(input, false, joined => joined.inTrays(input.proveSeconds)))
 
 async function withLoads(input: AnewInput, once: Once): Promise<MadePlan> {
   const { starts, whole } = once.made
@@ -83,11 +88,11 @@ async function inFreshSeasons(
 }
 
 /** The season relaxed, with what is made of it while its solver is open. */
-async function planning<Made>(
+async function planning(
   input: AnewInput,
   isSpread: boolean,
-  then: (relaxed: { readonly inTrays: (proveSeconds: number) => Promise<Once> }) => Promise<Made>,
-): Promise<Made> {
+  then: (relaxed: { readonly inTrays: (proveSeconds: number) => Promise<Once> }) => Promise<Once>,
+): Promise<Once> {
   const { season, seasons, seed, isStopped } = input
   const covered = withCover(season)
   const solver = await openSolver(buildSeasonModel(covered, withoutMargins(covered)))
