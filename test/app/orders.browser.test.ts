@@ -25,7 +25,7 @@ test('orders pasted from a spreadsheet are shown before they are kept, and the b
   expect(problems).toEqual([])
 })
 
-test('an order that lacks something is kept once that is mended: the first field that is wrong has the focus, and what is mended is not called wrong any longer', async () => {
+test('an order that lacks something is kept once that is mended: the first field that is wrong has the focus, and what is mended is not called wrong any longer; once it is kept the next one can be typed', async () => {
   const { page, problems } = app
   const hands = withKeys(page)
   await page.goto(`${app.address}/orders/new`)
@@ -48,6 +48,8 @@ test('an order that lacks something is kept once that is mended: the first field
   await form.getByLabel('Due').fill('2028-05-31')
   await hands.press(keep)
   await expect.poll(async () => (await app.client.orders()).length).toBe(before + 1)
+  await expect.poll(() => kind.evaluate(field => field === document.activeElement)).toBe(true)
+  expect(await kind.inputValue()).toBe('')
   expect(problems).toEqual([])
 })
 

@@ -51,9 +51,13 @@ export function OneOrder({ ids }: { readonly ids: readonly string[] }) {
       }),
       said,
     )
-    setMade([...made, order.id])
-    setTried(false)
-    setDraft(empty(nextOrderId([...ids, ...made, order.id])))
+    flushSync(() => {
+      setMade([...made, order.id])
+      setTried(false)
+      setDraft(empty(nextOrderId([...ids, ...made, order.id])))
+    })
+    // The next one is typed at once.
+    form.querySelector('input')?.focus()
   }
 
   return (
