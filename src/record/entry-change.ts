@@ -31,6 +31,10 @@ const position = <T extends Pick<Bench, 'position'>>() =>
 const days = (span: { readonly from: string; readonly to: string }): Phrase =>
   phrase('{from} to {to}', { from: { day: span.from }, to: { day: span.to } })
 
+/** Things that have commas of their own: apart by semicolons. */
+const apart = ([first, ...more]: readonly Phrase[]): Phrase | null =>
+  first === undefined ? null : more.reduce((some, next) => phrase('{some}; {next}', { some, next }), first)
+
 const benchFields: readonly Field<Bench>[] = [
   field(phrase('name'), ({ name }) => name),
   field(phrase('kind of place'), ({ place }) => phrase(place)),
@@ -39,12 +43,14 @@ const benchFields: readonly Field<Bench>[] = [
   field(phrase('width'), one => measure(one.widthMetres, 'm')),
   position(),
   field(phrase('closed days'), ({ closed }) =>
-    closed.map(one =>
-      phrase('{area} from {days}{because}', {
-        area: { amount: one.areaSquareMetres, unit: 'm²' },
-        days: days(one),
-        because: one.why === '' ? '' : phrase(' ({why})', { why: one.why }),
-      }),
+    apart(
+      closed.map(one =>
+        phrase('{area} from {days}{because}', {
+          area: { amount: one.areaSquareMetres, unit: 'm²' },
+          days: days(one),
+          because: one.why === '' ? '' : phrase(', {why}', { why: one.why }),
+        }),
+      ),
     ),
   ),
 ]
@@ -55,15 +61,15 @@ const personFields: readonly Field<Person>[] = [
   field(phrase('hours a week'), one => one.hoursPerWeek),
   field(phrase('overtime hours a week'), one => one.overtimeHoursPerWeek),
   field(phrase('pace'), ({ pace }) => pace),
-  field(phrase('days away'), ({ away }) => away.map(days)),
+  field(phrase('days away'), ({ away }) => apart(away.map(days))),
 ]
 
 const supplySaid = ({ material, perYear, perWeek, months }: Supply): Phrase =>
-  phrase('{number} {material} a year{most}{when}', {
+  phrase('{number} {material} a year{when}{most}', {
     number: perYear,
     material: phrase(material),
     most: perWeek === null ? '' : phrase(', at most {most} a week', { most: perWeek }),
-    when: months.length % 12 === 0 ? '' : phrase(', months {months}', { months: months.join(', ') }),
+    when: months.length % 12 === 0 ? '' : phrase(' in months {months}', { months: months.join(', ') }),
   })
 
 const motherFields = ({ cultivars, kinds }: EntryNames): readonly Field<Mother>[] => [
@@ -84,7 +90,7 @@ const motherFields = ({ cultivars, kinds }: EntryNames): readonly Field<Mother>[
       .map(([name, value]) => `${name} ${value}`)
       .join(', '),
   ),
-  field(phrase('gives'), ({ gives }) => gives.map(supplySaid)),
+  field(phrase('gives'), ({ gives }) => apart(gives.map(supplySaid))),
 ]
 
 const changes = <T>(fields: readonly Field<T>[], before: T, after: T): Phrase[] =>

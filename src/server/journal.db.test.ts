@@ -120,11 +120,11 @@ test('a place, a person or a mother tree that is said anew says what of it chang
   }
   expect(await says(4)).toEqual([
     `Bench New: mist bed, ${bench.areaSquareMetres} m²`,
-    `Mother tree ${mother.name} changed: block Far block (before ${mother.block}), gives 77 ${supply!.material} a year, at most 9 a week, months 5, 6 (before ${mother.gives
-      .map(({ material, perYear, months }) => `${perYear} ${material} a year, months ${months.join(', ')}`)
-      .join(', ')})`,
+    `Mother tree ${mother.name} changed: block Far block (before ${mother.block}), gives 77 ${supply!.material} a year in months 5, 6, at most 9 a week (before ${mother.gives
+      .map(({ material, perYear, months }) => `${perYear} ${material} a year in months ${months.join(', ')}`)
+      .join('; ')})`,
     `${person.name} changed: skills potting, seed (before ${person.skills.join(', ')}), hours a week 12 (before ${person.hoursPerWeek})`,
-    `Bench ${bench.name} changed: area ${bench.areaSquareMetres + 1.5} m² (before ${bench.areaSquareMetres} m²), closed days 2 m² from 2026-06-01 to 2026-06-05 (new heating) (before none)`,
+    `Bench ${bench.name} changed: area ${bench.areaSquareMetres + 1.5} m² (before ${bench.areaSquareMetres} m²), closed days 2 m² from 2026-06-01 to 2026-06-05, new heating (before none)`,
   ])
   // What is struck is no longer what was there before.
   await nursery.push([

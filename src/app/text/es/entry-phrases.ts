@@ -105,7 +105,9 @@ export const entryPhrases: Readonly<Record<string, string>> = {
   height: 'altura',
   'passport data': 'datos de pasaporte',
   gives: 'da',
-  '{number} {material} a year{most}{when}': '{number} {material} al año{most}{when}',
+  '{number} {material} a year{when}{most}': '{number} {material} al año{when}{most}',
   ', at most {most} a week': ', como mucho {most} por semana',
-  ', months {months}': ', meses {months}',
+  ' in months {months}': ' en los meses {months}',
+  '{some}; {next}': '{some}; {next}',
+  ', {why}': ', {why}',
 }
