@@ -117,8 +117,8 @@ function Answer({ said }: { readonly said: WhatIf }) {
                 <Link to="/orders" search={{ order }}>
                   {t('batch.after.chance', {
                     order,
-                    before: format.share(before),
-                    after: format.share(after),
+                    before: format.chance(before),
+                    after: format.chance(after),
                   })}
                 </Link>
               ),

@@ -26,6 +26,11 @@ describe('as the reader writes it', () => {
     expect(createFormat('en-GB', 'metric').share(0.92)).toBe('92%')
   })
 
+  test('a chance of 1,999 seasons of 2,000 is not told as certain, nor one of 1 as none', () => {
+    const { chance } = createFormat('en-GB', 'metric')
+    expect([0, 1 / 2000, 0.824, 1999 / 2000, 1].map(chance)).toEqual(['0%', '1%', '82%', '99%', '100%'])
+  })
+
   test('weeks are numbers where ISO weeks are used and dates where they are not', () => {
     expect(createFormat('de-DE', 'metric').week('2026-W12')).toBe('12')
     expect(createFormat('en-US', 'us').week('2026-W12')).toBe('Mar 16')

@@ -107,6 +107,9 @@ export const createFormat = (locale: string, units: Units, term: (words: string)
     /** A sentence of the facts, its measures as the reader has them. */
     sentence: (text: string) => measuresInWords(text, units),
     share: (share: number) => percent().format(share),
+    /** A chance: what is nearly certain, or hardly possible, is not rounded to certain or impossible. */
+    chance: (chance: number) =>
+      percent().format(chance > 0 && chance < 1 ? Math.min(0.99, Math.max(0.01, chance)) : chance),
     shareRange: (low: number, high: number) => percent().formatRange(low, high),
     range: (low: number, high: number) => whole().formatRange(low, high),
     day: (day: string) => shortDay().format(instant(day)),

@@ -13,7 +13,7 @@ export function Chance({ chance, asked }: { readonly chance: number | null; read
     <span className={unsure ? 'chance unsure' : 'chance'}>
       <span className="chance-figure">
         {unsure && <span aria-hidden="true">▾ </span>}
-        {format.share(chance)}
+        {format.chance(chance)}
         <span className="unseen"> {t('orders.asked', { asked: format.share(asked) })}</span>
       </span>
       <span className="chance-bar" aria-hidden="true">

@@ -56,10 +56,10 @@ export function AfterCount({ view }: { readonly view: BatchView }) {
                   {moved
                     ? t('batch.after.chance', {
                         order,
-                        before: format.share(before),
-                        after: format.share(after),
+                        before: format.chance(before),
+                        after: format.chance(after),
                       })
-                    : t('batch.after.chanceSame', { order, after: format.share(after) })}
+                    : t('batch.after.chanceSame', { order, after: format.chance(after) })}
                 </Link>
               </li>
             ))}

@@ -68,7 +68,7 @@ export function BatchFamily({ view }: { readonly view: BatchView }) {
             {view.orders.map(({ order, chance }) => (
               <li key={order}>
                 <Link to="/orders" search={{ order }}>
-                  {t('batch.orderLine', { order, chance: format.share(chance) })}
+                  {t('batch.orderLine', { order, chance: format.chance(chance) })}
                 </Link>
               </li>
             ))}

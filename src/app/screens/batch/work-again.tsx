@@ -24,7 +24,7 @@ export function WorkAgain({ view: { row, counts } }: { readonly view: BatchView 
             shown: format.number(undecided),
             takes: format.number(stillTake.mean),
             range: format.range(Math.round(stillTake.low), Math.round(stillTake.high)),
-            chance: format.share(stillTake.chance),
+            chance: format.chance(stillTake.chance),
           })}{' '}
           <span className="soft small">
             {timedByBatches > 0

@@ -113,7 +113,7 @@ function PromiseSaid({
           : t('orders.promise.fromPlan', {
               number: format.number(number),
               week: week(fromPlan.week),
-              chance: format.share(fromPlan.chance),
+              chance: format.chance(fromPlan.chance),
             })}
       </p>
       <p>
@@ -124,7 +124,7 @@ function PromiseSaid({
               start: week(ifBegun.week),
               started: format.number(ifBegun.number),
               week: week(ifBegun.readyWeek),
-              chance: format.share(ifBegun.chance),
+              chance: format.chance(ifBegun.chance),
             })}{' '}
         {lack !== null &&
           t(ifBegun === null ? 'orders.promise.lack' : 'orders.promise.lackEarlier', { lack: tell(lack) })}

@@ -94,7 +94,7 @@ export function OrderDetail({ row }: { readonly row: OrderRow }) {
               {forecast.short >= 1 && t('orders.short', { number: format.number(forecast.short) })}
             </p>
             {chanceAtAcceptance !== null && Math.abs(chanceAtAcceptance - forecast.chance) >= 0.01 && (
-              <p>{t('orders.chanceBefore', { before: format.share(chanceAtAcceptance) })}</p>
+              <p>{t('orders.chanceBefore', { before: format.chance(chanceAtAcceptance) })}</p>
             )}
             {forecast.why.map(sentence => (
               <p key={tell(sentence)}>{tell(sentence)}</p>

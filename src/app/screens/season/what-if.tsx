@@ -105,8 +105,8 @@ export function WhatIf({
                       <Link to="/orders" search={{ order }}>
                         {t('batch.after.chance', {
                           order,
-                          before: format.share(before),
-                          after: format.share(after),
+                          before: format.chance(before),
+                          after: format.chance(after),
                         })}
                       </Link>
                     </li>
