@@ -51,11 +51,10 @@ export function BatchFamily({ view }: { readonly view: BatchView }) {
             </li>
           ))}
         </ul>
-        <p>
+        <p className="row">
           <Link to="/lineage/$what/$id" params={{ what: 'batch', id: view.row.id }}>
             {t('batch.family')}
-          </Link>{' '}
-          ·{' '}
+          </Link>
           <Link to="/lineage/$what/$id/affected" params={{ what: 'batch', id: view.row.id }}>
             {t('batch.affected')}
           </Link>
