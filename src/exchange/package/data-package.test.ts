@@ -83,7 +83,6 @@ test('the descriptor names every file, and each table has the fields, types, key
     integer: /^-?\d+$/,
     number: /^-?\d+(\.\d+)?([eE][-+]?\d+)?$/,
     date: /^\d{4}-\d\d-\d\d$/,
-    boolean: /^(true|false)$/,
   }
   for (const { name, path, schema } of resources) {
     if (schema === undefined) continue

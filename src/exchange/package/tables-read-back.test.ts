@@ -121,6 +121,26 @@ test('all tables of things that stay, and of orders, written out and read in aga
   expect(reading.told).toEqual([])
 })
 
+test('an order that was cancelled, and one that is sent, go out as such and do not come alive in a new nursery', async () => {
+  const [over, gone] = [...base.orders.values()].map(({ order }) => order)
+  const { orders } = withSaid(
+    { kind: 'order-cancelled/1', order: over!.id, why: 'no room' },
+    {
+      kind: 'dispatched/1',
+      batch: [...base.batches.keys()][0]!,
+      order: gone!.id,
+      number: gone!.number,
+      to: '',
+    },
+  )
+  const reading = await read([written({ ...base, orders }, 'kinds'), written({ ...base, orders }, 'orders')])
+  const again = nurseryOf(reading).orders
+  const isThere = (id: typeof over) => again.has(id!.id)
+  expect([isThere(over), isThere(gone)]).toEqual([false, false])
+  const open = [...orders.values()].filter(one => !one.cancelled && one.dispatched < one.order.number)
+  expect([...again.keys()].sort()).toEqual(open.map(({ order }) => order.id).sort())
+})
+
 test('closed days typed in a spreadsheet are taken, all of a place where nothing else is said; a blank cell leaves them as they were', async () => {
   const places = (closedDays: string | null) =>
     csv(

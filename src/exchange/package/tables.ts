@@ -3,7 +3,7 @@ import { spansText } from '../cells/spans.ts'
 import { suppliesText } from '../cells/supplies.ts'
 import type { Written } from '../table/write-table.ts'
 
-export type FieldType = 'string' | 'integer' | 'number' | 'date' | 'boolean'
+export type FieldType = 'string' | 'integer' | 'number' | 'date'
 
 export interface PackageTable {
   readonly name: string
@@ -234,7 +234,13 @@ export function tablesOf(nursery: Nursery): readonly PackageTable[] {
         ['price', 'number', 'for each tree', ({ order }) => order.price],
         ['placed', 'date', 'day', ({ order }) => order.placed],
         ['dispatched', 'integer', 'sent, less what came back', ({ dispatched }) => dispatched],
-        ['cancelled', 'boolean', 'given up', ({ cancelled }) => cancelled],
+        [
+          'status',
+          'string',
+          'open, sent or cancelled',
+          ({ order, cancelled, dispatched }) =>
+            cancelled ? 'cancelled' : dispatched >= order.number ? 'sent' : 'open',
+        ],
         ['note', 'string', 'anything else', ({ order }) => order.note],
       ],
     ),
