@@ -51,14 +51,14 @@ test('neighbouring weeks of one place are one limit, worth what a metre in each 
       from: '2026-W11',
       to: '2026-W13',
       worthPerUnit: 40,
-      says: 'Mist bed, weeks 11 to 13: one more m² is worth 40 a week.',
+      says: 'Mist bed, weeks 11 to 13: 1 m² more is worth 40 a week.',
     },
-    { from: '2026-W15', to: '2026-W15', worthPerUnit: 7, says: 'Mist bed, week 15: one more m² is worth 7.' },
+    { from: '2026-W15', to: '2026-W15', worthPerUnit: 7, says: 'Mist bed, week 15: 1 m² more is worth 7.' },
     {
       from: '2026-W16',
       to: '2026-W16',
       worthPerUnit: 6,
-      says: 'Shade house, week 16: one more m² is worth 6.',
+      says: 'Shade house, week 16: 1 m² more is worth 6.',
     },
   ])
 })
@@ -97,6 +97,6 @@ test('what the sentence says is what the optimum says: the bed that is full is w
   expect(short[0]).toBeCloseTo(10, 4)
   // A metre more holds ten more: 10 · (15 − 1).
   expect(limitsOf({ season, relaxed }).map(({ sentence }) => inEnglish(sentence))).toEqual([
-    'Mist bed, week 11: one more m² is worth 140.',
+    'Mist bed, week 11: 1 m² more is worth 140.',
   ])
 })
