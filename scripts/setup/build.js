@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
+import { gzipSync } from 'node:zlib'
 import { runTool } from './run-tool.js'
 import { say, Trouble, troubleFrom } from './trouble.js'
 
@@ -99,6 +100,16 @@ export async function buildServer(/** @type {string} */ root) {
   })
 }
 
+/**
+ * Packs what is text of the pages, once, so that the server need not: a page's scripts are then a third as large on their way.
+ * @param {string} folder
+ */
+function packPages(folder) {
+  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }))
+    if (/\.(js|css|html|svg)$/.test(name))
+      writeFileSync(join(folder, `${name}.gz`), gzipSync(readFileSync(join(folder, name)), { level: 9 }))
+}
+
 /** Builds the pages into dist/app. */
 export async function buildApp(/** @type {string} */ root) {
   if (!existsSync(join(root, 'src/app/index.html'))) return
@@ -106,7 +117,7 @@ export async function buildApp(/** @type {string} */ root) {
     name: 'app',
     into: 'dist/app',
     files: ['vite.config.ts', ...sourceFiles(root, 'src')],
-    make: async () => {
+    make: async into => {
       const vite = join(root, 'node_modules/vite/bin/vite.js')
       const { code, output } = await runTool(process.execPath, [vite, 'build', '--logLevel', 'warn'], {
         cwd: root,
@@ -114,6 +125,7 @@ export async function buildApp(/** @type {string} */ root) {
         env: { ...process.env, NODE_ENV: 'production' },
       })
       if (code !== 0) throw troubleFrom('Building the app', output)
+      packPages(into)
     },
   })
 }

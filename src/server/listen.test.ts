@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { connect } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
 import { OpenAPIHono } from '@hono/zod-openapi'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import type { App } from './app.ts'
@@ -18,6 +19,8 @@ beforeAll(async () => {
   mkdirSync(join(house, 'app-secret'))
   writeFileSync(join(house, 'app/index.html'), '<title>first page</title>')
   writeFileSync(join(house, 'app/assets/main-a1b2.js'), 'console.log(1)')
+  writeFileSync(join(house, 'app/assets/large-c3d4.js'), 'console.log(2)')
+  writeFileSync(join(house, 'app/assets/large-c3d4.js.gz'), gzipSync('console.log(2)'))
   writeFileSync(join(house, 'app/budstick.svg'), '<svg/>')
   writeFileSync(join(house, 'app-secret/key.txt'), 'secret')
   writeFileSync(join(house, 'nursery.sqlite'), 'secret')
@@ -60,6 +63,22 @@ test('a file of the app is served with its type; one with a hash in its name may
   expect(drawing.headers.get('content-type')).toBe('image/svg+xml')
   expect(drawing.headers.get('cache-control')).toBe('no-cache')
   await drawing.body?.cancel()
+})
+
+test.each([
+  ['gzip, deflate, br', 'gzip'],
+  ['br, GZIP;q=0.5', 'gzip'],
+  ['gzip;q=0, identity', null],
+  ['identity', null],
+  ['', null],
+])('to whom “%s” is welcome, a packed file goes with the coding %s', async (accepted, coding) => {
+  const script = await fetch(`http://127.0.0.1:${port}/assets/large-c3d4.js`, {
+    headers: { 'accept-encoding': accepted },
+  })
+  expect(script.headers.get('content-encoding')).toBe(coding)
+  expect(script.headers.get('vary')).toBe('accept-encoding')
+  expect(script.headers.get('content-type')).toMatch(/javascript/)
+  expect(await script.text()).toBe('console.log(2)')
 })
 
 test.each(['/', '/work', '/batches/26-018/count?step=mist', '/lineage/mother/M1'])(

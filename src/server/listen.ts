@@ -22,8 +22,18 @@ const decoded = (path: string): string | null => {
   }
 }
 
-/** A file of the built app, or its first page for any address that is a view. Names with a hash never change. */
-const appFile = (folder: string, path: string): Response | null => {
+/** Whether an `accept-encoding` header takes gzip (RFC 9110, 12.5.3): named, and not with a weight of nothing. */
+const takesGzip = (accepted: string | null): boolean =>
+  (accepted ?? '').split(',').some(coding => {
+    const [name, weight = 'q=1'] = coding.split(';').map(part => part.trim().toLowerCase())
+    return name === 'gzip' && Number(weight.replace('q=', '')) > 0
+  })
+
+/**
+ * A file of the built app, or its first page for any address that is a view; as the build packed it (`x.js.gz`) for those
+ * who take that. Names with a hash never change.
+ */
+const appFile = (folder: string, path: string, accepted: string | null): Response | null => {
   const asked = decoded(path)
   if (asked === null) return null
   const wanted = normalize(join(folder, asked))
@@ -31,9 +41,12 @@ const appFile = (folder: string, path: string): Response | null => {
   const isFile = inside && existsSync(wanted) && statSync(wanted).isFile()
   const file = isFile ? wanted : join(folder, 'index.html')
   if (!existsSync(file) || (!isFile && extname(asked) in TYPES)) return null
-  return new Response(readFileSync(file), {
+  const isPacked = takesGzip(accepted) && existsSync(`${file}.gz`)
+  return new Response(readFileSync(isPacked ? `${file}.gz` : file), {
     headers: {
       'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+      ...(isPacked && { 'content-encoding': 'gzip' }),
+      vary: 'accept-encoding',
       'cache-control': path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
     },
   })
@@ -52,7 +65,7 @@ export const listen = async (app: Serving, appFolder: string | null, port: numbe
   const handle = (request: Request): Response | Promise<Response> => {
     const { pathname } = new URL(request.url)
     if (pathname.startsWith('/api/') || appFolder === null) return app.fetch(request)
-    return appFile(appFolder, pathname) ?? app.fetch(request)
+    return appFile(appFolder, pathname, request.headers.get('accept-encoding')) ?? app.fetch(request)
   }
   const server = createServer(getRequestListener(handle))
   return new Promise((resolve, reject) => {

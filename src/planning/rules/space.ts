@@ -6,7 +6,7 @@ import { nextTake } from './take-weeks.ts'
  * Area in use at a place in a week is no more than its benches have.
  *   Σ m²(r, w − t) · start(r, t) + Σ m²(p) · held(p, w) − extra(place, w) ≤ m²(place, w) − m² under living batches
  * What stands there already comes first: where it alone takes more than there is, nothing more may be set there.
- * Said as: "{place}, weeks {from} to {to}: one more m² is worth {worth} a week."
+ * Said as: "{place}, weeks {from} to {to}: 1 m² more is worth {worth} a week."
  */
 export const space: SeasonRule = draft => {
   const { season, model } = draft
