@@ -83,7 +83,12 @@ export const createRateLooks = (
       const question = String(asked)
       const stop = new SharedArrayBuffer(4)
       waiting.set(question, { answer: answer as Waiting['answer'], fail, tell: watched?.tell })
-      watched?.signal.addEventListener('abort', () => Atomics.store(new Int32Array(stop), 0, 1))
+      watched?.signal.addEventListener('abort', () => {
+        Atomics.store(new Int32Array(stop), 0, 1)
+        // Its answer may be on its way already.
+        waiting.delete(question)
+        fail(new Error('Nobody waits for it any more.'))
+      })
       thread.say({ do: 'look', question, look, of, today, throughSeq: memory.throughSeq(), stop })
     })
   }
