@@ -1,4 +1,5 @@
 import type { SheetForm } from './sheet-form.ts'
+import { writtenId } from './written-id.ts'
 
 export const cultivars: SheetForm = {
   kind: 'cultivars',
@@ -69,13 +70,6 @@ export const cultivars: SheetForm = {
       form: 'day',
       example: null,
     },
-    {
-      id: 'id',
-      name: 'Id',
-      says: 'by which other tables that were written out name it',
-      words: 'id',
-      form: 'text',
-      example: null,
-    },
+    writtenId,
   ],
 }

@@ -1,5 +1,6 @@
 import type { SheetForm } from './sheet-form.ts'
 import { treeFields } from './tree-fields.ts'
+import { writtenId } from './written-id.ts'
 
 export const kinds: SheetForm = {
   kind: 'kinds',
@@ -50,14 +51,7 @@ export const kinds: SheetForm = {
       form: 'number',
       example: null,
     },
-    {
-      id: 'id',
-      name: 'Id',
-      says: 'by which other tables that were written out name it',
-      words: 'id',
-      form: 'text',
-      example: null,
-    },
+    writtenId,
     {
       id: 'holding',
       name: 'Cost to keep it a week',
