@@ -43,11 +43,24 @@ test('what a mother gives is read with its months and its bound by the week, by 
   expect(read('plenty')).toEqual({ wrong: 'plenty' })
 })
 
+// Ways of writing: common practice, no source.
+test.each([
+  ['1,200 cuttings, at most 1,000 a week', 1200, 1000],
+  ['1.200 cuttings', 1200, null],
+  ['1 200 cuttings', 1200, null],
+  ['cuttings: 12 500', 12500, null],
+  ['2,5 cuttings', 2.5, null],
+  ['0.125 cuttings', 0.125, null],
+])('in "%s" marks that part thousands are told from decimal ones', (text, perYear, perWeek) => {
+  expect(read(text)).toEqual({ supplies: [{ material: 'cuttings', perYear, perWeek, months: null }] })
+})
+
 test('what is written out is read back as it was', () => {
   const gives: Supply[] = [
     { material: 'cuttings', perYear: 300, perWeek: 30, months: [5, 6] },
     { material: 'cuttings', perYear: 40, perWeek: null, months: [12, 1] },
     { material: 'scion sticks', perYear: 60.5, perWeek: null, months: [] },
+    { material: 'seed', perYear: 60.125, perWeek: 1.5, months: [9] },
   ]
   expect(read(suppliesText(gives))).toEqual({ supplies: gives })
 })

@@ -11,23 +11,32 @@ export interface SupplySaid {
   readonly months: readonly number[] | null
 }
 
+/** One mark before three digits parts thousands: nobody counts thousandths of a cutting. */
+const NUMBER = String.raw`[1-9]\d{0,2}(?:[.,'’ ]\d{3})+|\d+(?:[.,]\d+)?`
+const isInThousands = /^[1-9]\d{0,2}(?:[.,'’ ]\d{3})+$/u
+const amount = (text: string): number =>
+  Number(isInThousands.test(text) ? text.replace(/\D/gu, '') : text.replace(',', '.'))
+/** As `amount` reads it again. */
+const written = (number: number): string => (isInThousands.test(`${number}`) ? `${number}0` : `${number}`)
+
 /** As what a mother tree gives is written out: `300 cuttings in months 5, 6, 7, at most 30 a week; 60 seed all year`. */
 export const suppliesText = (gives: readonly Supply[]): string =>
   gives
     .map(
       ({ material, perYear, perWeek, months }) =>
-        `${perYear} ${material} ${months.length === 0 ? 'all year' : `in months ${months.join(', ')}`}${
-          perWeek === null ? '' : `, at most ${perWeek} a week`
+        `${written(perYear)} ${material} ${months.length === 0 ? 'all year' : `in months ${months.join(', ')}`}${
+          perWeek === null ? '' : `, at most ${written(perWeek)} a week`
         }`,
     )
     .join('; ')
 
-const aWeek =
-  /,?\s*(?:at most|up to|max\.?|höchstens|au plus|como mucho)?\s*(\d+(?:[.,]\d+)?)\s*(?:a|per|each|pro|par|por|\/)\s*(?:week|wk|woche|semaine|semana|settimana)/iu
+const aWeek = new RegExp(
+  String.raw`,?\s*(?:at most|up to|max\.?|höchstens|au plus|como mucho)?\s*(${NUMBER})\s*(?:a|per|each|pro|par|por|\/)\s*(?:week|wk|woche|semaine|semana|settimana)`,
+  'iu',
+)
 const aYear = /\s*(?:a|per|each|pro|par|por|\/)\s*(?:year|yr|jahr|an|año|anno)\b/iu
-const numberFirst = /^(\d+(?:[.,]\d+)?)\s+(.+)$/u
-const numberLast = /^(.+?)[\s:]+(\d+(?:[.,]\d+)?)$/u
-const amount = (text: string): number => Number(text.replace(',', '.'))
+const numberFirst = new RegExp(String.raw`^(${NUMBER})\s+(.+)$`, 'u')
+const numberLast = new RegExp(String.raw`^(.+?)[\s:]+(${NUMBER})$`, 'u')
 
 /** What one mother tree gives, said in one cell, parted by semicolons; what cannot be read is named instead. */
 export function suppliesIn(
